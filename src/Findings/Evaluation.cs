@@ -1,0 +1,161 @@
+namespace Findings;
+
+/// <summary>What the service says of one record. It says what the record shows; it never says that a boiler is safe.</summary>
+public sealed class Evaluation
+{
+    /// <summary>Id of the stored evaluation; absent when it was not stored.</summary>
+    public string? EvaluationId { get; init; }
+
+    /// <summary>The caller's own id of the record.</summary>
+    public required string RecordId { get; init; }
+
+    /// <summary>When the service evaluated (RFC 3339, UTC).</summary>
+    public DateTimeOffset? EvaluatedAt { get; init; }
+
+    /// <summary>What the whole record shows.</summary>
+    public required OverallOutcome Outcome { get; init; }
+
+    /// <summary>May the job be closed on this record?</summary>
+    public required Closing Closing { get; init; }
+
+    /// <summary>Whose law: the date written in <c>finishedAt</c>, at its own offset.</summary>
+    public required DateOnly AsOf { get; init; }
+
+    /// <summary>From which day deadlines are seen.</summary>
+    public required DateOnly LookedAtOn { get; init; }
+
+    /// <summary>The rules that judged.</summary>
+    public required RuleSetInfo RuleSet { get; init; }
+
+    /// <summary>Version of the program.</summary>
+    public string? EngineVersion { get; init; }
+
+    /// <summary>What was looked up beside the record.</summary>
+    public required EvaluationContext Context { get; init; }
+
+    /// <summary>SHA-256 of the record's canonical form and its context, lower-case hex.</summary>
+    public required string InputHash { get; init; }
+
+    /// <summary>SHA-256 of the whole answer without ids, times and engine version, lower-case hex.</summary>
+    public string? ResultHash { get; init; }
+
+    /// <summary>Answers by outcome, always all six.</summary>
+    public required OutcomeCounts Counts { get; init; }
+
+    /// <summary>The answers, gravest first.</summary>
+    public required IReadOnlyList<Finding> Findings { get; init; }
+
+    /// <summary>What the record lacks, as questions, in the order in which they can be answered on site.</summary>
+    public required IReadOnlyList<MissingItem> Missing { get; init; }
+
+    /// <summary>Duties that are not yet due.</summary>
+    public required IReadOnlyList<DueItem> Due { get; init; }
+
+    /// <summary>Every number that the service worked out.</summary>
+    public required IReadOnlyList<Figure> Figures { get; init; }
+
+    /// <summary>The usual cautions.</summary>
+    public required IReadOnlyList<string> Cautions { get; init; }
+}
+
+/// <summary>May the job be closed on this record, and if not, which rules stand in the way?</summary>
+public sealed class Closing
+{
+    /// <summary>False while evidence is missing, a rule failed, or an unsafe finding is not answered by a defect that was dealt with.</summary>
+    public required bool Allowed { get; init; }
+
+    /// <summary>Ids of the rules that stand in the way, sorted.</summary>
+    public required IReadOnlyList<string> BlockedBy { get; init; }
+}
+
+/// <summary>Which rules judged.</summary>
+public sealed class RuleSetInfo
+{
+    /// <summary>Name of the rule set.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Its version.</summary>
+    public required string Version { get; init; }
+
+    /// <summary>SHA-256 over rules, limits, references, computations and overrides, lower-case hex.</summary>
+    public required string ContentHash { get; init; }
+}
+
+/// <summary>What was looked up beside the record before judging.</summary>
+public sealed class EvaluationContext
+{
+    /// <summary>The stored evaluation that served as the previous visit.</summary>
+    public string? PreviousEvaluationId { get; init; }
+
+    /// <summary>The stored maker's profile that supplied limits.</summary>
+    public string? ProfileId { get; init; }
+
+    /// <summary>Its version.</summary>
+    public int? ProfileVersion { get; init; }
+}
+
+/// <summary>Something that the record lacks, as a question.</summary>
+public sealed class MissingItem
+{
+    /// <summary>JSON Pointer of the absent member.</summary>
+    public required string Pointer { get; init; }
+
+    /// <summary>A question that the engineer can answer.</summary>
+    public required string Ask { get; init; }
+
+    /// <summary>True when it can only be answered on site.</summary>
+    public required bool WhileOnSite { get; init; }
+
+    /// <summary>Ids of the rules that need it, sorted.</summary>
+    public required IReadOnlyList<string> NeededBy { get; init; }
+}
+
+/// <summary>A duty that is not yet due.</summary>
+public sealed class DueItem
+{
+    /// <summary>The duty in words.</summary>
+    public required string What { get; init; }
+
+    /// <summary>Last day on which it can be done in time.</summary>
+    public required DateOnly By { get; init; }
+
+    /// <summary>The rule that watches it.</summary>
+    public required string RuleId { get; init; }
+
+    /// <summary>The clause it rests on.</summary>
+    public Reference? Reference { get; init; }
+}
+
+/// <summary>A number that the service worked out, with its working.</summary>
+public sealed class Figure
+{
+    /// <summary>What it is.</summary>
+    public required string Name { get; init; }
+
+    /// <summary>JSON Pointer of what it is a figure of, empty for the visit.</summary>
+    public required string Subject { get; init; }
+
+    /// <summary>The number, unrounded as far as a decimal holds it.</summary>
+    public decimal? Value { get; init; }
+
+    /// <summary>Or the date.</summary>
+    public DateOnly? Date { get; init; }
+
+    /// <summary>Unit of the number (UCUM).</summary>
+    public string? Unit { get; init; }
+
+    /// <summary>Standard uncertainty in the same unit, where the instruments' accuracy is stated.</summary>
+    public decimal? Uncertainty { get; init; }
+
+    /// <summary>The formula in words.</summary>
+    public required string Formula { get; init; }
+
+    /// <summary>JSON Pointers of the values that went in.</summary>
+    public required IReadOnlyList<string> Inputs { get; init; }
+
+    /// <summary>Constants that went in, each as "name = value unit".</summary>
+    public IReadOnlyList<string>? Constants { get; init; }
+
+    /// <summary>Where the formula stands.</summary>
+    public required string Source { get; init; }
+}

@@ -1,0 +1,41 @@
+namespace Findings;
+
+/// <summary>A limit as it stood on the record's date. At least one of <see cref="Min"/>, <see cref="Max"/> and <see cref="Text"/> is given.</summary>
+public sealed class Limit
+{
+    /// <summary>Smallest conforming value, itself conforming.</summary>
+    public decimal? Min { get; init; }
+
+    /// <summary>Largest conforming value, itself conforming.</summary>
+    public decimal? Max { get; init; }
+
+    /// <summary>The limit in words, where numbers do not say all of it.</summary>
+    public string? Text { get; init; }
+
+    /// <summary>Unit of the numbers (UCUM).</summary>
+    public string? Unit { get; init; }
+
+    /// <summary>Who set it.</summary>
+    public required LimitOrigin Origin { get; init; }
+
+    /// <summary>Document and clause, or how it came to be.</summary>
+    public required string Source { get; init; }
+
+    /// <summary>True when the figure was read in its published source; false when it stands from memory or as a proposal.</summary>
+    public required bool Verified { get; init; }
+
+    /// <summary>First day on which it applies.</summary>
+    public DateOnly? InForceFrom { get; init; }
+
+    /// <summary>Does <paramref name="value"/> conform? A value on the limit does. Values are compared unrounded.</summary>
+    public bool Allows(decimal value) => (Min is null || value >= Min) && (Max is null || value <= Max);
+
+    /// <summary>Distance of <paramref name="value"/> to the nearer bound, positive inside; null for a limit in words.</summary>
+    public decimal? MarginOf(decimal value) => (value - Min, Max - value) switch
+    {
+        ({ } low, { } high) => Math.Min(low, high),
+        ({ } low, null) => low,
+        (null, { } high) => high,
+        _ => null,
+    };
+}

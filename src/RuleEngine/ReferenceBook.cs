@@ -1,0 +1,55 @@
+using Findings;
+using RuleModel;
+using ServiceRecords;
+
+namespace RuleEngine;
+
+/// <summary>A law or standard that rules rest on.</summary>
+public sealed class ReferenceDocument
+{
+    /// <summary>Short id.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Title.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>law, standard, procedure or guidance.</summary>
+    public required string Kind { get; init; }
+
+    /// <summary>Where it applies.</summary>
+    public required IReadOnlyList<Jurisdiction> Jurisdictions { get; init; }
+
+    /// <summary>First day in force, where known.</summary>
+    public DateOnly? InForceFrom { get; init; }
+
+    /// <summary>Last day in force.</summary>
+    public DateOnly? InForceTo { get; init; }
+}
+
+/// <summary>Every law and standard cited.</summary>
+public sealed class ReferenceBook(IReadOnlyList<ReferenceDocument> documents)
+{
+    private readonly Dictionary<string, ReferenceDocument> _byId = documents.ToDictionary(document => document.Id, StringComparer.Ordinal);
+
+    /// <summary>All of them.</summary>
+    public IReadOnlyList<ReferenceDocument> Documents { get; } = documents;
+
+    /// <summary>The document with this id, or null.</summary>
+    public ReferenceDocument? Find(string id) => _byId.GetValueOrDefault(id);
+
+    /// <summary>A rule's citations as a finding shows them.</summary>
+    public IReadOnlyList<Reference> Of(RuleInfo rule)
+    {
+        ArgumentNullException.ThrowIfNull(rule);
+        return
+        [
+            .. rule.Citations.Select(citation => (citation, document: _byId[citation.Reference])).Select(pair => new Reference
+            {
+                Id = pair.document.Id,
+                Title = pair.document.Title,
+                Clause = pair.citation.Clause,
+                Jurisdiction = string.Join(", ", pair.document.Jurisdictions.Select(place => EnumNames.Of(place))),
+            }),
+        ];
+    }
+}

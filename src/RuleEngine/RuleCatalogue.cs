@@ -1,0 +1,86 @@
+using System.Reflection;
+using System.Security.Cryptography;
+using System.Text;
+using Findings;
+using RuleModel;
+using ServiceRecords;
+
+namespace RuleEngine;
+
+/// <summary>
+/// Every rule with its cases, the limits and the references: all that decides an answer. Refuses to exist with a gap, so that a rule
+/// set which is not whole never judges a record.
+/// </summary>
+public sealed class RuleCatalogue
+{
+    private RuleCatalogue(Assembly source, IReadOnlyList<ComplianceRule> rules)
+    {
+        Limits = new LimitBook(source.ReadResource<List<LimitDefinition>>("limits.json"));
+        References = new ReferenceBook(source.ReadResource<List<ReferenceDocument>>("references.json"));
+        ExampleRecord = source.ReadResource("example-record.json");
+        Rules = [.. rules.OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
+        Cases = Rules.ToDictionary(rule => rule, rule => RuleCases.Of(rule.Info.Type), EqualityComparer<ComplianceRule>.Default);
+        Info = new RuleSetInfo
+        {
+            Id = "GB",
+            Version = source.GetName().Version!.ToString(3),
+            ContentHash = HashOf(source),
+        };
+    }
+
+    /// <summary>The rules, sorted by id.</summary>
+    public IReadOnlyList<ComplianceRule> Rules { get; private init; }
+
+    /// <summary>The cases of each rule.</summary>
+    public IReadOnlyDictionary<ComplianceRule, IReadOnlyList<RuleCase>> Cases { get; }
+
+    /// <summary>Every limit.</summary>
+    public LimitBook Limits { get; }
+
+    /// <summary>Every law and standard cited.</summary>
+    public ReferenceBook References { get; }
+
+    /// <summary>A complete, clean annual service as JSON: the record that every case starts from.</summary>
+    public byte[] ExampleRecord { get; }
+
+    /// <summary>Name, version and content hash.</summary>
+    public RuleSetInfo Info { get; }
+
+    /// <summary>Reads the catalogue of an assembly.</summary>
+    /// <exception cref="CatalogueException">It has a gap; every gap is named.</exception>
+    public static RuleCatalogue Of(Assembly source)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        return Of(source, CatalogueCheck.InstantiateRules(source.GetTypes()));
+    }
+
+    /// <summary>The catalogue of <paramref name="source"/> with <paramref name="rules"/> in place of all of its own.</summary>
+    /// <exception cref="CatalogueException">It has a gap; every gap is named.</exception>
+    public static RuleCatalogue Of(Assembly source, IReadOnlyList<ComplianceRule> rules)
+    {
+        ArgumentNullException.ThrowIfNull(source);
+        ArgumentNullException.ThrowIfNull(rules);
+        var catalogue = new RuleCatalogue(source, rules);
+        CatalogueCheck.Demand(catalogue);
+        return catalogue;
+    }
+
+    private string HashOf(Assembly source)
+    {
+        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+        foreach (var name in source.GetManifestResourceNames().Order(StringComparer.Ordinal))
+        {
+            hash.AppendData(Encoding.UTF8.GetBytes(name));
+            hash.AppendData(source.ReadResource(name));
+        }
+
+        // Builds are deterministic, so a module's version id stands for the code in it.
+        var modules = Rules.Select(rule => rule.GetType().Module)
+            .Concat([typeof(ComplianceRule).Module, typeof(RuleCatalogue).Module, typeof(Calculations.GasFamily).Module, typeof(ServiceRecord).Module])
+            .Distinct();
+        foreach (var module in modules.OrderBy(module => module.Name, StringComparer.Ordinal))
+            hash.AppendData(module.ModuleVersionId.ToByteArray());
+
+        return Convert.ToHexStringLower(hash.GetHashAndReset());
+    }
+}

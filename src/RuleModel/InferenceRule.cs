@@ -1,0 +1,52 @@
+using Findings;
+using NRules.RuleModel;
+using ServiceRecords;
+
+namespace RuleModel;
+
+/// <summary>
+/// A rule over what other rules found: it matches the visit, its findings and its recorded defects, and may join and chain. It runs
+/// only for visits that have a problem or a recorded defect.
+/// </summary>
+public abstract class InferenceRule : ComplianceRule
+{
+    /// <summary>Reports a conclusion about <paramref name="subject"/> and lets further rules match it.</summary>
+    protected void Conclude(IContext context, Visit visit, string subject, Verdict verdict)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        ArgumentNullException.ThrowIfNull(visit);
+        ArgumentNullException.ThrowIfNull(verdict);
+        visit.Judgements.Conclude(this, new Answer(subject, verdict));
+        context.Insert(new Conclusion(Info.Id, subject, verdict));
+    }
+}
+
+/// <summary>What an inference rule concluded, as a fact for further rules.</summary>
+public sealed class Conclusion(string ruleId, string subject, Verdict verdict)
+{
+    /// <summary>The rule that concluded.</summary>
+    public string RuleId { get; } = ruleId;
+
+    /// <summary>What it is about.</summary>
+    public string Subject { get; } = subject;
+
+    /// <summary>What it says.</summary>
+    public Verdict Verdict { get; } = verdict;
+}
+
+/// <summary>A defect that the engineer recorded, with its place in the record.</summary>
+public sealed class RecordedDefect(string pointer, Defect defect)
+{
+    /// <summary>JSON Pointer.</summary>
+    public string Pointer { get; } = pointer;
+
+    /// <summary>The defect.</summary>
+    public Defect Defect { get; } = defect;
+
+    /// <summary>Does this defect answer <paramref name="finding"/> by the same subject or the same topic?</summary>
+    public bool Answers(Finding finding)
+    {
+        ArgumentNullException.ThrowIfNull(finding);
+        return Defect.Subject is { Length: > 0 } subject ? subject == finding.Subject : Defect.Topic == finding.Topic;
+    }
+}

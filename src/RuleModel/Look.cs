@@ -1,0 +1,83 @@
+using System.Globalization;
+using System.Runtime.CompilerServices;
+using Findings;
+using ServiceRecords;
+
+namespace RuleModel;
+
+/// <summary>
+/// One look at a subject: it notes what a rule reads and asks for what is absent, so that a verdict always carries its evidence.
+/// A member is named by the expression that reads it: <c>look.Lacks(joint.Renewed, out var renewed)</c> notes
+/// <c>/disturbedJoints/0/renewed</c>. Expressions that begin with <c>visit.Record.</c> name a member of the record; in any other, what
+/// stands before the first dot is the subject itself.
+/// </summary>
+public sealed class Look(string subject)
+{
+    private readonly List<Evidence> _evidence = [];
+    private readonly List<string> _missing = [];
+
+    /// <summary>
+    /// True when <paramref name="value"/> is absent. Join several with <c>|</c>, not <c>||</c>, so that everything absent is asked for at once.
+    /// </summary>
+    public bool Lacks<T>(T? value, out T known, [CallerArgumentExpression(nameof(value))] string path = "")
+        where T : struct
+    {
+        known = value.GetValueOrDefault();
+        return Absent(value, path);
+    }
+
+    /// <inheritdoc cref="Lacks{T}(T?, out T, string)" />
+    public bool Lacks(string? value, out string known, [CallerArgumentExpression(nameof(value))] string path = "")
+    {
+        known = value ?? "";
+        return Absent(string.IsNullOrWhiteSpace(value) ? null : value, path);
+    }
+
+    /// <summary>Notes a value as evidence without asking for it; gives it back.</summary>
+    public T? Note<T>(T? value, [CallerArgumentExpression(nameof(value))] string path = "")
+    {
+        if (value is not null)
+            _evidence.Add(EvidenceOf(MemberPath.Of(path).Below(subject), value));
+
+        return value;
+    }
+
+    /// <summary>The record shows what the rule demands.</summary>
+    public Verdict Pass(FormattableString message) => new(Outcome.Pass, message, _evidence, []);
+
+    /// <summary>Not as it should be, and no danger on its own.</summary>
+    public Verdict Advisory(FormattableString message) => new(Outcome.Advisory, message, _evidence, []);
+
+    /// <summary>A danger; <paramref name="expected"/> is the class that the trade's procedure would be expected to give.</summary>
+    public Verdict Unsafe(FormattableString message, ExpectedClass expected = ExpectedClass.AtRisk) =>
+        new(Outcome.Unsafe, message, _evidence, []) { ExpectedClass = expected };
+
+    /// <summary>What the rule needs is absent: everything that <c>Lacks</c> found so far, and <paramref name="pointers"/>.</summary>
+    public Verdict Missing(params string[] pointers) => Missing($"the record does not say enough to judge this", pointers);
+
+    /// <summary>As above, with a sentence of its own: evidence that is there and does not serve.</summary>
+    public Verdict Missing(FormattableString message, params string[] pointers) =>
+        new(Outcome.Missing, message, _evidence, [.. _missing, .. pointers]);
+
+    /// <summary>The rule does not concern this subject.</summary>
+    public Verdict NotApplicable(FormattableString reason) => new(Outcome.NotApplicable, reason, _evidence, []);
+
+    private bool Absent(object? value, string path)
+    {
+        var pointer = MemberPath.Of(path).Below(subject);
+        if (value is null)
+            _missing.Add(pointer);
+        else
+            _evidence.Add(EvidenceOf(pointer, value));
+
+        return value is null;
+    }
+
+    private static Evidence EvidenceOf(string pointer, object value) => new()
+    {
+        Pointer = pointer,
+        Value = WireText.Of(value),
+        Number = value as decimal?,
+        Unit = value is decimal ? RecordMembers.At(pointer).Unit : null,
+    };
+}

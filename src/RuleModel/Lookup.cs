@@ -1,0 +1,39 @@
+using ServiceRecords;
+
+namespace RuleModel;
+
+/// <summary>What the service looked up beside the record, before judging.</summary>
+public sealed class Lookup
+{
+    /// <summary>Nothing.</summary>
+    public static readonly Lookup None = new();
+
+    /// <summary>The stored evaluation that serves as the previous visit.</summary>
+    public string? PreviousEvaluationId { get; init; }
+
+    /// <summary>The stored maker's profile.</summary>
+    public string? ProfileId { get; init; }
+
+    /// <summary>Its version.</summary>
+    public int? ProfileVersion { get; init; }
+
+    /// <summary>Its limits.</summary>
+    public MakerLimits? ProfileLimits { get; init; }
+
+    /// <summary>The record's own limits where it states them, the profile's elsewhere.</summary>
+    public MakerLimits Fill(MakerLimits? own) => ProfileLimits is { } stored
+        ? new MakerLimits
+        {
+            CoCo2RatioMax = own?.CoCo2RatioMax ?? stored.CoCo2RatioMax,
+            CoPpmMax = own?.CoPpmMax ?? stored.CoPpmMax,
+            Co2PercentMin = own?.Co2PercentMin ?? stored.Co2PercentMin,
+            Co2PercentMax = own?.Co2PercentMax ?? stored.Co2PercentMax,
+            InletPressureMbarMin = own?.InletPressureMbarMin ?? stored.InletPressureMbarMin,
+            BurnerPressureMbar = own?.BurnerPressureMbar ?? stored.BurnerPressureMbar,
+            ServiceIntervalMonths = own?.ServiceIntervalMonths ?? stored.ServiceIntervalMonths,
+            SealsToRenew = own?.SealsToRenew ?? stored.SealsToRenew,
+            Source = own?.Source ?? stored.Source,
+            DecisionReference = own?.DecisionReference,
+        }
+        : own ?? new MakerLimits();
+}

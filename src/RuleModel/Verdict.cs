@@ -1,0 +1,85 @@
+using Findings;
+
+namespace RuleModel;
+
+/// <summary>What a rule says of one subject. Made by <see cref="Look"/>.</summary>
+public sealed class Verdict
+{
+    internal Verdict(Outcome outcome, FormattableString? message, IReadOnlyList<Evidence> evidence, IReadOnlyList<string> missing)
+    {
+        Outcome = outcome;
+        Message = message;
+        Evidence = evidence;
+        Missing = missing;
+    }
+
+    /// <summary>The outcome.</summary>
+    public Outcome Outcome { get; }
+
+    /// <summary>One sentence; formatted without culture when it is needed.</summary>
+    public FormattableString? Message { get; }
+
+    /// <summary>What was looked at.</summary>
+    public IReadOnlyList<Evidence> Evidence { get; }
+
+    /// <summary>Pointers of what the rule would need to see.</summary>
+    public IReadOnlyList<string> Missing { get; private set; }
+
+    /// <summary>The limit that decided.</summary>
+    public Limit? Limit { get; private set; }
+
+    /// <summary>Distance to the limit.</summary>
+    public decimal? Margin { get; private set; }
+
+    /// <summary>The class that the trade's procedure would be expected to give.</summary>
+    public ExpectedClass? ExpectedClass { get; internal init; }
+
+    /// <summary>Who can be hurt, and what to mind.</summary>
+    public string? Caution { get; private set; }
+
+    /// <summary>The work that would put it right.</summary>
+    public string? Remedy { get; private set; }
+
+    /// <summary>A duty that is not yet due: what, and the last day for it.</summary>
+    public (string What, DateOnly By)? Due { get; private set; }
+
+    /// <summary>Is there anything to report?</summary>
+    public bool IsProblem => Outcome is not (Outcome.Pass or Outcome.NotApplicable);
+
+    /// <summary>Adds the limit that decided and the distance of <paramref name="value"/> to it.</summary>
+    public Verdict Against(Limit limit, decimal? value = null)
+    {
+        ArgumentNullException.ThrowIfNull(limit);
+        Limit = limit;
+        Margin = value is { } number ? limit.MarginOf(number) : null;
+        return this;
+    }
+
+    /// <summary>Adds the caution.</summary>
+    public Verdict Warn(string caution)
+    {
+        Caution = caution;
+        return this;
+    }
+
+    /// <summary>Adds the remedy.</summary>
+    public Verdict Advise(string remedy)
+    {
+        Remedy = remedy;
+        return this;
+    }
+
+    /// <summary>Adds what is missing besides: where a missing thing is itself dangerous, the verdict is unsafe and asks for it too.</summary>
+    public Verdict AndMissing(params string[] pointers)
+    {
+        Missing = [.. Missing, .. pointers];
+        return this;
+    }
+
+    /// <summary>Adds a duty that is not yet due.</summary>
+    public Verdict DueBy(DateOnly day, string what)
+    {
+        Due = (what, day);
+        return this;
+    }
+}

@@ -1,0 +1,78 @@
+using Calculations;
+using ServiceRecords;
+
+namespace RuleModel;
+
+/// <content>The trade's words for what the record says.</content>
+public sealed partial class Visit
+{
+    /// <summary>The appliance.</summary>
+    public Appliance Appliance => Record.Appliance;
+
+    /// <summary>An annual service.</summary>
+    public bool IsAnnualService => Record.JobType == JobType.AnnualService;
+
+    /// <summary>Service items are looked for: any visit but a bare landlord check.</summary>
+    public bool IsMoreThanALandlordCheck => Record.JobType != JobType.LandlordCheck;
+
+    /// <summary>
+    /// The landlord's duties of regulation 36 apply: rented premises or a landlord check, and the appliance is not the tenant's own.
+    /// </summary>
+    public bool? IsUnderLandlordDuty =>
+        Appliance.OwnedByTenant == true ? false : Record.JobType == JobType.LandlordCheck ? true : Record.Premises?.Use switch
+        {
+            PremisesUse.Rented => true,
+            null => null,
+            _ => false,
+        };
+
+    /// <summary>Takes its combustion air from the room.</summary>
+    public bool? IsOpenFlued => Appliance.FlueType switch
+    {
+        FlueType.OpenFlued or FlueType.OpenFluedFanned => true,
+        null => null,
+        _ => false,
+    };
+
+    /// <summary>Closed to the room.</summary>
+    public bool? IsRoomSealed => !IsOpenFlued;
+
+    /// <summary>Burns natural gas.</summary>
+    public bool BurnsNaturalGas => Appliance.Fuel == Fuel.NaturalGas;
+
+    /// <summary>Gas family for computations.</summary>
+    public GasFamily GasFamily => Appliance.Fuel switch
+    {
+        Fuel.NaturalGas => GasFamily.NaturalGas,
+        Fuel.Propane => GasFamily.Propane,
+        _ => GasFamily.Butane,
+    };
+
+    /// <summary>Nobody can use the appliance as the engineer left it.</summary>
+    public bool IsLeftOutOfUse => Appliance.StateOnLeaving is StateOnLeaving.TurnedOff or StateOnLeaving.Disconnected;
+
+    /// <summary>Every reading; null when the record carries none.</summary>
+    public IEnumerable<Subject<CombustionReading>>? Readings => Subjects.Of("/combustion/readings", Record.Combustion?.Readings);
+
+    /// <summary>The readings that can pass: taken after the work. A reading that does not say when is among them and is asked.</summary>
+    public IEnumerable<Subject<CombustionReading>>? ReadingsAfterWork => Readings?.Where(reading => reading.Value.Stage != Stage.BeforeWork);
+
+    /// <summary>Joints disturbed in the work; null when the record does not say, empty when it states none.</summary>
+    public IEnumerable<Subject<DisturbedJoint>>? DisturbedJoints => Subjects.Of("/disturbedJoints", Record.DisturbedJoints);
+
+    /// <summary>Those of them that carry gas.</summary>
+    public IEnumerable<Subject<DisturbedJoint>>? DisturbedGasJoints => DisturbedJoints?.Where(joint => joint.Value.CarriesGasOrMay());
+
+    /// <summary>Tightness tests made after the work.</summary>
+    public IEnumerable<Subject<TightnessTest>>? TestsAfterWork =>
+        Subjects.Of("/tightnessTests", Record.TightnessTests)?.Where(test => test.Value.Stage != Stage.BeforeWork);
+
+    /// <summary>Defects that the engineer recorded.</summary>
+    public IEnumerable<Subject<Defect>>? Defects => Subjects.Of("/defects", Record.Defects);
+
+    /// <summary>Instruments used.</summary>
+    public IEnumerable<Subject<Instrument>>? Instruments => Subjects.Of("/instruments", Record.Instruments);
+
+    /// <summary>Safety devices.</summary>
+    public IEnumerable<Subject<SafetyDevice>>? SafetyDevices => Subjects.Of("/safetyDevices", Record.SafetyDevices);
+}

@@ -1,0 +1,57 @@
+using ServiceRecords;
+
+namespace RuleModel;
+
+/// <summary>
+/// One visit as the rules see it: the record, the limits in force on its date, and the trade's words for what the record says. The
+/// one fact of the first pass. Yes/no words are null where the record does not say.
+/// </summary>
+public sealed partial class Visit
+{
+    /// <summary>Makes the visit of <paramref name="record"/>.</summary>
+    /// <param name="record">The record as posted.</param>
+    /// <param name="limits">Every limit.</param>
+    /// <param name="lookup">What was looked up beside it.</param>
+    /// <param name="asOf">Whose law; default the date written in <c>finishedAt</c>.</param>
+    /// <param name="lookedAtOn">From which day deadlines are seen; default <paramref name="asOf"/>.</param>
+    public Visit(ServiceRecord record, LimitBook limits, Lookup? lookup = null, DateOnly? asOf = null, DateOnly? lookedAtOn = null)
+    {
+        ArgumentNullException.ThrowIfNull(record);
+        ArgumentNullException.ThrowIfNull(limits);
+        Record = record;
+        Lookup = lookup ?? Lookup.None;
+        Date = DateOnly.FromDateTime(record.FinishedAt.Value.DateTime);
+        AsOf = asOf ?? Date;
+        LookedAtOn = lookedAtOn ?? AsOf;
+        Maker = Lookup.Fill(record.MakerLimits);
+        Limits = limits.For(record.Appliance.Fuel, record.Jurisdiction, AsOf);
+        Judgements = new Judgements(this);
+    }
+
+    /// <summary>The record as posted.</summary>
+    public ServiceRecord Record { get; }
+
+    /// <summary>What was looked up beside it.</summary>
+    public Lookup Lookup { get; }
+
+    /// <summary>The date written in <c>finishedAt</c>, at its own offset.</summary>
+    public DateOnly Date { get; }
+
+    /// <summary>Whose law.</summary>
+    public DateOnly AsOf { get; }
+
+    /// <summary>From which day deadlines are seen.</summary>
+    public DateOnly LookedAtOn { get; }
+
+    /// <summary>The maker's limits: the record's own, filled up from the stored profile.</summary>
+    public MakerLimits Maker { get; }
+
+    /// <summary>The limits in force.</summary>
+    public LimitSheet Limits { get; }
+
+    /// <summary>What the rules said so far.</summary>
+    public Judgements Judgements { get; }
+
+    /// <summary>True when the record does not carry the member at <paramref name="pointer"/>.</summary>
+    public bool Lacks(string pointer) => RecordMembers.ValueAt(Record, pointer) is null;
+}
