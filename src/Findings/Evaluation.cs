@@ -1,7 +1,7 @@
 namespace Findings;
 
 /// <summary>What the service says of one record. It says what the record shows; it never says that a boiler is safe.</summary>
-public sealed class Evaluation
+public sealed record Evaluation
 {
     /// <summary>Id of the stored evaluation; absent when it was not stored.</summary>
     public string? EvaluationId { get; init; }
@@ -82,7 +82,7 @@ public sealed class RuleSetInfo
 }
 
 /// <summary>What was looked up beside the record before judging.</summary>
-public sealed class EvaluationContext
+public sealed record EvaluationContext
 {
     /// <summary>The stored evaluation that served as the previous visit.</summary>
     public string? PreviousEvaluationId { get; init; }

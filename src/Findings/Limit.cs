@@ -6,8 +6,11 @@ public sealed class Limit
     /// <summary>Smallest conforming value, itself conforming.</summary>
     public decimal? Min { get; init; }
 
-    /// <summary>Largest conforming value, itself conforming.</summary>
+    /// <summary>Largest conforming value, itself conforming unless <see cref="MaxExcluded"/>.</summary>
     public decimal? Max { get; init; }
+
+    /// <summary>True where the value must stay below <see cref="Max"/>.</summary>
+    public bool? MaxExcluded { get; init; }
 
     /// <summary>The limit in words, where numbers do not say all of it.</summary>
     public string? Text { get; init; }
@@ -27,8 +30,9 @@ public sealed class Limit
     /// <summary>First day on which it applies.</summary>
     public DateOnly? InForceFrom { get; init; }
 
-    /// <summary>Does <paramref name="value"/> conform? A value on the limit does. Values are compared unrounded.</summary>
-    public bool Allows(decimal value) => (Min is null || value >= Min) && (Max is null || value <= Max);
+    /// <summary>Does <paramref name="value"/> conform? A value on the limit does, unless it is excluded. Values are compared unrounded.</summary>
+    public bool Allows(decimal value) =>
+        (Min is null || value >= Min) && (Max is null || value < Max || (value == Max && MaxExcluded != true));
 
     /// <summary>Distance of <paramref name="value"/> to the nearer bound, positive inside; null for a limit in words.</summary>
     public decimal? MarginOf(decimal value) => (value - Min, Max - value) switch

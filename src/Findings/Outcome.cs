@@ -1,6 +1,9 @@
+using System.Text.Json.Serialization;
+
 namespace Findings;
 
 /// <summary>What one rule says about one subject of a record. Ordered from the gravest to the lightest.</summary>
+[JsonConverter(typeof(WireEnumConverter<Outcome>))]
 public enum Outcome
 {
     /// <summary>The record shows, or cannot exclude, a danger (at risk or immediately dangerous).</summary>
@@ -23,6 +26,7 @@ public enum Outcome
 }
 
 /// <summary>What the whole record shows.</summary>
+[JsonConverter(typeof(WireEnumConverter<OverallOutcome>))]
 public enum OverallOutcome
 {
     /// <summary>At least one finding is unsafe.</summary>
@@ -39,6 +43,7 @@ public enum OverallOutcome
 }
 
 /// <summary>The class that the unsafe-situations procedure of the trade would be expected to give (IGEM/G/11).</summary>
+[JsonConverter(typeof(WireEnumConverter<ExpectedClass>))]
 public enum ExpectedClass
 {
     /// <summary>One or more faults that could endanger life or property.</summary>
@@ -49,6 +54,7 @@ public enum ExpectedClass
 }
 
 /// <summary>Who set a limit.</summary>
+[JsonConverter(typeof(WireEnumConverter<LimitOrigin>))]
 public enum LimitOrigin
 {
     /// <summary>The appliance maker's own figure, as the record or a stored profile states it.</summary>

@@ -49,7 +49,7 @@ internal static class CatalogueCheck
             yield return "has no id ([Name])";
         if (info.Title.Length == 0)
             yield return "has no title ([Description])";
-        if (!Topics.All.Contains(info.Topic))
+        if (!Topics.All.Contains(info.Topic, StringComparer.Ordinal))
             yield return $"has no known topic ('{info.Topic}')";
         if (info.Citations.Count == 0 && !info.IsCommonPractice)
             yield return "cites nothing and is not marked [CommonPractice]";
@@ -58,7 +58,7 @@ internal static class CatalogueCheck
 
         foreach (var citation in info.Citations.Where(citation => catalogue.References.Find(citation.Reference) is null))
             yield return $"cites '{citation.Reference}', which references.json does not know";
-        foreach (var pointer in info.AppliesBy.Append(info.Expects).OfType<string>().Where(pointer => !RecordMembers.TryAt(pointer, out _)))
+        foreach (var pointer in info.AppliesBy.Append(info.Expects).OfType<string>().Where(pointer => RecordMembers.Find(pointer) is null))
             yield return $"names '{pointer}', which no record has";
 
         if (catalogue.Cases[rule].Count == 0)

@@ -1,7 +1,5 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using Findings;
-using ServiceRecords;
 
 namespace RuleEngine;
 
@@ -17,6 +15,5 @@ public static class CatalogueJson
         RespectNullableAnnotations = true,
         NumberHandling = JsonNumberHandling.Strict,
         DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull,
-        Converters = { new ExactEnumConverterFactory() },
     };
 }

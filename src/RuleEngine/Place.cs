@@ -29,7 +29,7 @@ internal sealed class Place(JsonNode parent, string segment)
     public void Remove()
     {
         if (Value is null)
-            throw new ArgumentException($"There is nothing to remove at '{segment}'.");
+            throw new InvalidOperationException($"There is nothing to remove at '{segment}'.");
         if (parent is JsonArray list)
             list.RemoveAt(Index);
         else

@@ -48,7 +48,7 @@ public sealed class ReferenceBook(IReadOnlyList<ReferenceDocument> documents)
                 Id = pair.document.Id,
                 Title = pair.document.Title,
                 Clause = pair.citation.Clause,
-                Jurisdiction = string.Join(", ", pair.document.Jurisdictions.Select(place => EnumNames.Of(place))),
+                Jurisdiction = string.Join(", ", pair.document.Jurisdictions.Select(place => WireNames.Of(place))),
             }),
         ];
     }

@@ -29,7 +29,7 @@ public sealed class RuleCatalogue
     }
 
     /// <summary>The rules, sorted by id.</summary>
-    public IReadOnlyList<ComplianceRule> Rules { get; private init; }
+    public IReadOnlyList<ComplianceRule> Rules { get; }
 
     /// <summary>The cases of each rule.</summary>
     public IReadOnlyDictionary<ComplianceRule, IReadOnlyList<RuleCase>> Cases { get; }
@@ -64,6 +64,25 @@ public sealed class RuleCatalogue
         CatalogueCheck.Demand(catalogue);
         return catalogue;
     }
+
+    /// <summary>An answer of <paramref name="rule"/> as a finding.</summary>
+    internal Finding FindingOf(ComplianceRule rule, Answer answer) => new()
+    {
+        RuleId = rule.Info.Id,
+        Topic = rule.Info.Topic,
+        Outcome = answer.Verdict.Outcome,
+        Title = rule.Info.Title,
+        Message = answer.Verdict.Message is { } message ? WireText.Sentence(message) : null,
+        Subject = answer.Subject,
+        Evidence = answer.Verdict.Evidence.Count > 0 ? answer.Verdict.Evidence : null,
+        Limit = answer.Verdict.Limit,
+        Margin = answer.Verdict.Margin,
+        ExpectedClass = answer.Verdict.ExpectedClass,
+        Caution = answer.Verdict.Caution,
+        Remedy = answer.Verdict.Remedy,
+        References = rule.Info.Citations.Count > 0 ? References.Of(rule.Info) : null,
+        Documentation = $"/v1/rules/{rule.Info.Id}",
+    };
 
     private string HashOf(Assembly source)
     {

@@ -1,4 +1,3 @@
-using Findings;
 using NRules.Fluent.Dsl;
 
 namespace RuleModel;
@@ -51,12 +50,12 @@ public abstract class ComplianceRule<T> : ComplianceRule
             case false:
                 return [new Answer("", wholeVisit.NotApplicable($"the rule does not concern this visit"))];
             case null:
-                return [new Answer("", wholeVisit.Missing([.. Info.AppliesBy.Where(visit.Lacks)]))];
+                return [new Answer("", wholeVisit.Missing($"the record does not say whether this concerns the visit", [.. Info.AppliesBy.Where(visit.Lacks)]))];
         }
 
         var subjects = Subjects(visit);
         if (subjects is null)
-            return [new Answer(Info.Expects!, wholeVisit.Missing([Info.Expects!]))];
+            return [new Answer(Info.Expects!, wholeVisit.Missing($"the record does not say anything here", Info.Expects!))];
 
         var answers = subjects.Select(subject => new Answer(subject.Pointer, Assess(subject.Value, visit, new Look(subject.Pointer)))).ToList();
         return answers.Count > 0 ? answers : [new Answer("", WhenNone(visit, wholeVisit))];

@@ -43,10 +43,19 @@ public sealed class RecordedDefect(string pointer, Defect defect)
     /// <summary>The defect.</summary>
     public Defect Defect { get; } = defect;
 
-    /// <summary>Does this defect answer <paramref name="finding"/> by the same subject or the same topic?</summary>
+    /// <summary>
+    /// Does this defect answer <paramref name="finding"/>? By its subject, which may be a section that holds the finding's; a defect
+    /// that names no subject answers by topic.
+    /// </summary>
     public bool Answers(Finding finding)
     {
         ArgumentNullException.ThrowIfNull(finding);
-        return Defect.Subject is { Length: > 0 } subject ? subject == finding.Subject : Defect.Topic == finding.Topic;
+        return Defect.Subject is { Length: > 0 } subject
+            ? finding.Subject == subject || finding.Subject.StartsWith(subject + "/", StringComparison.Ordinal)
+            : Defect.Topic == finding.Topic;
     }
+
+    /// <summary>Does the record show that the appliance cannot go on endangering anyone as it was left?</summary>
+    public bool IsDealtWith => Defect.Action is DefectAction.Disconnected or DefectAction.TurnedOff
+        || (Defect.Permission is Consent.Refused && !string.IsNullOrWhiteSpace(Defect.EmergencyReference));
 }

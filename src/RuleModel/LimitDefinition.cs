@@ -18,6 +18,9 @@ public sealed class LimitDefinition
     /// <summary>Largest conforming value.</summary>
     public decimal? Max { get; init; }
 
+    /// <summary>True where the value must stay below <see cref="Max"/>.</summary>
+    public bool? MaxExcluded { get; init; }
+
     /// <summary>Unit (UCUM).</summary>
     public required string Unit { get; init; }
 
@@ -57,6 +60,7 @@ public sealed class LimitDefinition
     {
         Min = Min,
         Max = Max,
+        MaxExcluded = MaxExcluded,
         Unit = Unit,
         Origin = Origin,
         Source = Verified ? Source : $"{Source} (figure not verified)",

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Runtime.CompilerServices;
 using Findings;
 using ServiceRecords;
@@ -15,6 +14,9 @@ public sealed class Look(string subject)
 {
     private readonly List<Evidence> _evidence = [];
     private readonly List<string> _missing = [];
+
+    /// <summary>JSON Pointer of the subject.</summary>
+    public string Subject => subject;
 
     /// <summary>
     /// True when <paramref name="value"/> is absent. Join several with <c>|</c>, not <c>||</c>, so that everything absent is asked for at once.
@@ -52,12 +54,12 @@ public sealed class Look(string subject)
     public Verdict Unsafe(FormattableString message, ExpectedClass expected = ExpectedClass.AtRisk) =>
         new(Outcome.Unsafe, message, _evidence, []) { ExpectedClass = expected };
 
-    /// <summary>What the rule needs is absent: everything that <c>Lacks</c> found so far, and <paramref name="pointers"/>.</summary>
-    public Verdict Missing(params string[] pointers) => Missing($"the record does not say enough to judge this", pointers);
+    /// <summary>What the rule needs is absent: everything that <c>Lacks</c> found so far.</summary>
+    public Verdict Missing() => Missing($"the record does not say enough to judge this");
 
-    /// <summary>As above, with a sentence of its own: evidence that is there and does not serve.</summary>
-    public Verdict Missing(FormattableString message, params string[] pointers) =>
-        new(Outcome.Missing, message, _evidence, [.. _missing, .. pointers]);
+    /// <summary>As above with a sentence of its own, and with <paramref name="pointers"/> to ask for besides.</summary>
+    public Verdict Missing(FormattableString message, params IReadOnlyList<string> pointers) =>
+        new Verdict(Outcome.Missing, message, _evidence, _missing).AndMissing(pointers);
 
     /// <summary>The rule does not concern this subject.</summary>
     public Verdict NotApplicable(FormattableString reason) => new(Outcome.NotApplicable, reason, _evidence, []);
@@ -78,6 +80,6 @@ public sealed class Look(string subject)
         Pointer = pointer,
         Value = WireText.Of(value),
         Number = value as decimal?,
-        Unit = value is decimal ? RecordMembers.At(pointer).Unit : null,
+        Unit = RecordMembers.At(pointer).Unit,
     };
 }

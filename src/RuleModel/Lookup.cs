@@ -1,3 +1,4 @@
+using Findings;
 using ServiceRecords;
 
 namespace RuleModel;
@@ -19,6 +20,14 @@ public sealed class Lookup
 
     /// <summary>Its limits.</summary>
     public MakerLimits? ProfileLimits { get; init; }
+
+    /// <summary>As answers show it.</summary>
+    public EvaluationContext ToContext() => new()
+    {
+        PreviousEvaluationId = PreviousEvaluationId,
+        ProfileId = ProfileId,
+        ProfileVersion = ProfileVersion,
+    };
 
     /// <summary>The record's own limits where it states them, the profile's elsewhere.</summary>
     public MakerLimits Fill(MakerLimits? own) => ProfileLimits is { } stored

@@ -10,8 +10,8 @@ public sealed class RuleInfo
     private RuleInfo(Type type)
     {
         Type = type;
-        Id = type.GetCustomAttribute<NameAttribute>()?.Value ?? "";
-        Title = type.GetCustomAttribute<DescriptionAttribute>()?.Value ?? "";
+        Id = TextOf<NameAttribute>(type);
+        Title = TextOf<DescriptionAttribute>(type);
         Topic = type.GetCustomAttribute<TopicAttribute>()?.Topic ?? "";
         Citations = [.. type.GetCustomAttributes<CitesAttribute>()];
         IsCommonPractice = type.IsDefined(typeof(CommonPracticeAttribute));
@@ -57,6 +57,10 @@ public sealed class RuleInfo
 
     /// <summary>Is the rule in force on <paramref name="day"/>?</summary>
     public bool IsInForce(DateOnly day) => InForceFrom <= day && day <= InForceTo;
+
+    // The engine's own attributes keep their text to themselves.
+    private static string TextOf<T>(Type type) =>
+        type.CustomAttributes.FirstOrDefault(data => data.AttributeType == typeof(T))?.ConstructorArguments[0].Value as string ?? "";
 
     private static DateOnly? Day(string? text) =>
         text is null ? null : DateOnly.ParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture);

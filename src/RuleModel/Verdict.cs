@@ -1,4 +1,5 @@
 using Findings;
+using ServiceRecords;
 
 namespace RuleModel;
 
@@ -12,6 +13,9 @@ public sealed class Verdict
         Evidence = evidence;
         Missing = missing;
     }
+
+    /// <summary>The rule failed to run; never a pass.</summary>
+    public static Verdict Error(FormattableString message) => new(Outcome.Error, message, [], []);
 
     /// <summary>The outcome.</summary>
     public Outcome Outcome { get; }
@@ -70,8 +74,12 @@ public sealed class Verdict
     }
 
     /// <summary>Adds what is missing besides: where a missing thing is itself dangerous, the verdict is unsafe and asks for it too.</summary>
-    public Verdict AndMissing(params string[] pointers)
+    /// <exception cref="ArgumentException">No record has a member there.</exception>
+    public Verdict AndMissing(params IReadOnlyList<string> pointers)
     {
+        ArgumentNullException.ThrowIfNull(pointers);
+        foreach (var pointer in pointers)
+            _ = RecordMembers.At(pointer);
         Missing = [.. Missing, .. pointers];
         return this;
     }

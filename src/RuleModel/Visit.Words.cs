@@ -55,7 +55,7 @@ public sealed partial class Visit
     public IEnumerable<Subject<CombustionReading>>? Readings => Subjects.Of("/combustion/readings", Record.Combustion?.Readings);
 
     /// <summary>The readings that can pass: taken after the work. A reading that does not say when is among them and is asked.</summary>
-    public IEnumerable<Subject<CombustionReading>>? ReadingsAfterWork => Readings?.Where(reading => reading.Value.Stage != Stage.BeforeWork);
+    public IEnumerable<Subject<CombustionReading>>? ReadingsAfterWork => Readings?.Where(reading => reading.Value.Stage != WorkStage.BeforeWork);
 
     /// <summary>Joints disturbed in the work; null when the record does not say, empty when it states none.</summary>
     public IEnumerable<Subject<DisturbedJoint>>? DisturbedJoints => Subjects.Of("/disturbedJoints", Record.DisturbedJoints);
@@ -65,7 +65,7 @@ public sealed partial class Visit
 
     /// <summary>Tightness tests made after the work.</summary>
     public IEnumerable<Subject<TightnessTest>>? TestsAfterWork =>
-        Subjects.Of("/tightnessTests", Record.TightnessTests)?.Where(test => test.Value.Stage != Stage.BeforeWork);
+        Subjects.Of("/tightnessTests", Record.TightnessTests)?.Where(test => test.Value.Stage != WorkStage.BeforeWork);
 
     /// <summary>Defects that the engineer recorded.</summary>
     public IEnumerable<Subject<Defect>>? Defects => Subjects.Of("/defects", Record.Defects);

@@ -20,7 +20,7 @@ public sealed partial class Visit
         ArgumentNullException.ThrowIfNull(limits);
         Record = record;
         Lookup = lookup ?? Lookup.None;
-        Date = DateOnly.FromDateTime(record.FinishedAt.Value.DateTime);
+        Date = record.FinishedAt.Date;
         AsOf = asOf ?? Date;
         LookedAtOn = lookedAtOn ?? AsOf;
         Maker = Lookup.Fill(record.MakerLimits);
@@ -53,5 +53,5 @@ public sealed partial class Visit
     public Judgements Judgements { get; }
 
     /// <summary>True when the record does not carry the member at <paramref name="pointer"/>.</summary>
-    public bool Lacks(string pointer) => RecordMembers.ValueAt(Record, pointer) is null;
+    public bool Lacks(string pointer) => RecordValues.At(Record, pointer) is null;
 }

@@ -13,7 +13,7 @@ public static class WireText
         bool flag => flag ? "true" : "false",
         DateOnly day => day.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
         Timestamp moment => moment.Text,
-        Enum member => EnumNames.Of(member),
+        Enum member => WireNames.OfValues(member.GetType())[Convert.ToInt32(member, CultureInfo.InvariantCulture)],
         IFormattable number => number.ToString(null, CultureInfo.InvariantCulture),
         _ => value.ToString() ?? "",
     };

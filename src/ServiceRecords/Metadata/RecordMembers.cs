@@ -52,6 +52,11 @@ public static class RecordMembers
         return member;
     }
 
+    /// <summary>The member at a JSON Pointer, which must exist.</summary>
+    /// <exception cref="ArgumentException">The record has no such place.</exception>
+    public static RecordMember At(string jsonPointer) =>
+        Find(jsonPointer) ?? throw new ArgumentException($"No record has a member '{jsonPointer}'.", nameof(jsonPointer));
+
     internal static IReadOnlyList<RecordMember> Of(Type type, RecordMember? parent) =>
         type.IsClass && type != typeof(string)
             ? [.. type.GetProperties(BindingFlags.Public | BindingFlags.Instance).OrderBy(p => p.MetadataToken).Select(p => new RecordMember(p, parent))]

@@ -1,0 +1,36 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.CombustionRatio), Topic(Topics.Combustion), Cites("BS-7967", "12"), Cites("GSIUR-1998", "26(9)(ca)")]
+[Description("The CO/CO2 ratio after the work is within the maker's limit, or the standard's where the maker gives none")]
+[Expects("/combustion/readings")]
+public sealed class CombustionRatioRule : FlueReadingRule
+{
+    protected override Verdict Judge(CombustionReading reading, Visit visit, Look look)
+    {
+        if (look.Lacks(reading.CoPpm, out var co) | look.Lacks(reading.Co2Percent, out var co2) || co2 == 0)
+            return look.Missing();
+
+        var ratio = FlueGas.Ratio(co, co2);
+        var limit = visit.Limits.MakerMax(
+            look.Note(visit.Maker.CoCo2RatioMax), visit.Maker.Source, LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling);
+        var ceiling = visit.Limits[LimitIds.CoCo2RatioCeiling];
+
+        if (!ceiling.Allows(ratio))
+        {
+            return look.Unsafe($"the CO/CO2 ratio is {ratio:0.0000}, above {ceiling.Max:0.0000}, the most that any boiler may show")
+                .Against(ceiling, ratio).Warn(Cautions.CarbonMonoxide)
+                .Advise("Do not leave the boiler in use. Find the cause in burner, air path, flue or gas setting by the maker's instructions, then measure again.");
+        }
+
+        return limit.Allows(ratio)
+            ? look.Pass($"the CO/CO2 ratio is {ratio:0.0000}, at most {limit.Max:0.0000}").Against(limit, ratio)
+            : look.Advisory($"the CO/CO2 ratio after the work is {ratio:0.0000}, above {limit.Max:0.0000}: clean, check and measure again")
+                .Against(limit, ratio).AndMissing(visit.Maker.DecisionReference is null ? ["/makerLimits/decisionReference"] : [])
+                .Warn(Cautions.CarbonMonoxide).Advise("Clean and check burner, exchanger and air path, then measure again; if it stays, get and record the maker's decision.");
+    }
+}

@@ -1,0 +1,25 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.HeatExchangerInspected), Topic(Topics.HeatExchanger), Cites("BS-6798"), CommonPractice]
+[Description("The fire side of the heat exchanger is inspected at each annual service")]
+public sealed class HeatExchangerInspectedRule : VisitRule
+{
+    protected override string SubjectPointer => "/heatExchanger";
+
+    protected override bool? Applies(Visit visit) => visit.IsAnnualService;
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.HeatExchanger?.Inspected, out var inspected))
+            return look.Missing();
+
+        return inspected
+            ? look.Pass($"the fire side of the heat exchanger was inspected")
+            : look.Advisory($"the fire side of the heat exchanger was not inspected at this annual service")
+                .Warn(Cautions.MakerDecides).Advise("Open the combustion chamber as the maker's instructions say and inspect the fire side.");
+    }
+}

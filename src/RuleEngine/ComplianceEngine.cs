@@ -1,0 +1,64 @@
+using Findings;
+using RuleModel;
+using ServiceRecords;
+
+namespace RuleEngine;
+
+/// <summary>
+/// Judges service records. One for each process: it compiles the rule set once, at start, and is safe to use from any thread.
+/// </summary>
+public sealed class ComplianceEngine
+{
+    private static readonly string Version = typeof(ComplianceEngine).Assembly.GetName().Version!.ToString(3);
+
+    private readonly CompiledRules _firstPass;
+    private readonly CompiledRules _inference;
+
+    private ComplianceEngine(RuleCatalogue catalogue)
+    {
+        Catalogue = catalogue;
+        _inference = new CompiledRules([.. catalogue.Rules.OfType<InferenceRule>()]);
+        _firstPass = new CompiledRules([.. catalogue.Rules.Where(rule => rule is not InferenceRule)]);
+    }
+
+    /// <summary>The rules in force and all that decides an answer.</summary>
+    public RuleCatalogue Catalogue { get; }
+
+    /// <summary>Compiles <paramref name="catalogue"/>.</summary>
+    public static ComplianceEngine Start(RuleCatalogue catalogue)
+    {
+        ArgumentNullException.ThrowIfNull(catalogue);
+        return new ComplianceEngine(catalogue);
+    }
+
+    /// <summary>Judges one record. The answer is complete: every rule in force answers once for each of its subjects.</summary>
+    /// <param name="record">A record without faults.</param>
+    /// <param name="lookup">What was looked up beside it.</param>
+    /// <param name="asOf">Whose law; default the date written in <c>finishedAt</c>.</param>
+    /// <param name="lookedAtOn">From which day deadlines are seen; default <paramref name="asOf"/>.</param>
+    public Evaluation Evaluate(ServiceRecord record, Lookup? lookup = null, DateOnly? asOf = null, DateOnly? lookedAtOn = null)
+    {
+        var visit = new Visit(record, Catalogue.Limits, lookup, asOf, lookedAtOn);
+        var answers = new CompletenessPass(Catalogue, visit);
+
+        var failed = _firstPass.Run([visit]);
+        answers.Settle(Catalogue.Rules.Where(rule => rule is not InferenceRule), failed);
+
+        if (_inference.Count > 0)
+            Infer(visit, answers);
+
+        return answers.ToEvaluation(Version);
+    }
+
+    private void Infer(Visit visit, CompletenessPass answers)
+    {
+        var defects = (visit.Defects ?? []).Select(defect => new RecordedDefect(defect.Pointer, defect.Value)).ToList();
+        var problems = answers.Findings.Where(finding => finding.Outcome is Outcome.Unsafe or Outcome.Advisory).ToList();
+        var isCalledFor = problems.Count > 0 || defects.Count > 0;
+        var failed = isCalledFor
+            ? _inference.Run([visit, .. problems, .. defects])
+            : new Dictionary<ComplianceRule, Exception>();
+
+        answers.SettleInference(Catalogue.Rules.OfType<InferenceRule>(), failed, isCalledFor);
+    }
+}

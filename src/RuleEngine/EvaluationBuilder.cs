@@ -1,0 +1,67 @@
+using Findings;
+using RuleModel;
+
+namespace RuleEngine;
+
+/// <summary>Puts the answers about one visit together: sorted findings, questions, duties not yet due, closing, hashes.</summary>
+internal sealed class EvaluationBuilder(
+    RuleCatalogue catalogue, Visit visit, IReadOnlyList<(ComplianceRule Rule, Answer Answer)> answers, IReadOnlyList<Finding> findings)
+{
+    public Evaluation Build(string engineVersion)
+    {
+        var counts = OutcomeCounts.Of(findings);
+        var evaluation = new Evaluation
+        {
+            RecordId = visit.Record.RecordId,
+            Outcome = Outcomes.Combine(counts),
+            Closing = Closing(),
+            AsOf = visit.AsOf,
+            LookedAtOn = visit.LookedAtOn,
+            RuleSet = catalogue.Info,
+            EngineVersion = engineVersion,
+            Context = visit.Lookup.ToContext(),
+            InputHash = Hashes.OfInput(visit),
+            Counts = counts,
+            Findings = [.. findings.Order(FindingOrder.Instance)],
+            Missing = Questions(),
+            Due = Due(),
+            Figures = FigureSheet.Of(visit),
+            Cautions = UsualCautions.All,
+        };
+        return evaluation with { ResultHash = Hashes.OfResult(evaluation) };
+    }
+
+    private IReadOnlyList<MissingItem> Questions() => MissingList.Of(
+        answers.SelectMany(pair => pair.Answer.Verdict.Missing.Select(pointer => (pointer, pair.Rule.Info.Id))));
+
+    private List<DueItem> Due() =>
+    [
+        .. answers.Where(pair => pair.Answer.Verdict.Due is not null)
+            .Select(pair => new DueItem
+            {
+                What = pair.Answer.Verdict.Due!.Value.What,
+                By = pair.Answer.Verdict.Due!.Value.By,
+                RuleId = pair.Rule.Info.Id,
+                Reference = catalogue.References.Of(pair.Rule.Info) is [var first, ..] ? first : null,
+            })
+            .OrderBy(item => item.By).ThenBy(item => item.RuleId, StringComparer.Ordinal),
+    ];
+
+    /// <summary>
+    /// A job can be closed on a dangerous boiler, too, once the record shows that it was made safe: what blocks is a gap in the record,
+    /// a rule that failed, or an unsafe finding that no recorded defect answers.
+    /// </summary>
+    private Closing Closing()
+    {
+        var defects = (visit.Defects ?? []).Select(defect => new RecordedDefect(defect.Pointer, defect.Value)).ToList();
+        var blocking = findings
+            .Where(finding => finding.Outcome is Outcome.Missing or Outcome.Error
+                || (finding.Outcome is Outcome.Unsafe && !defects.Exists(defect => defect.IsDealtWith && defect.Answers(finding))))
+            .Select(finding => finding.RuleId)
+            .Concat(answers.Where(pair => pair.Answer.Verdict.Missing.Count > 0).Select(pair => pair.Rule.Info.Id))
+            .Distinct(StringComparer.Ordinal)
+            .Order(StringComparer.Ordinal)
+            .ToList();
+        return new Closing { Allowed = blocking.Count == 0, BlockedBy = blocking };
+    }
+}

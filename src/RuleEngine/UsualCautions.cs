@@ -1,0 +1,13 @@
+namespace RuleEngine;
+
+/// <summary>The cautions that every answer carries.</summary>
+internal static class UsualCautions
+{
+    public static IReadOnlyList<string> All { get; } =
+    [
+        "This says what the record shows. It does not say that the boiler is safe; that judgement is the registered engineer's on site.",
+        "The maker's instructions and the law and codes in force where the boiler stands come before any limit shown here.",
+        "Work on gas, flue and combustion parts is for a person registered and competent for this fuel and this appliance.",
+        "Anyone who smells gas or suspects carbon monoxide: turn the gas off, let air in, leave, and call the gas emergency provider.",
+    ];
+}
