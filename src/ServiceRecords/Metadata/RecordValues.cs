@@ -20,7 +20,7 @@ public static class RecordValues
                 continue;
             }
 
-            member = (member?.ByName ?? RecordMembers.RootByName).GetValueOrDefault(part)
+            member = (member is null ? RecordMembers.Record : member.Section)?.Find(part)
                 ?? throw new ArgumentException($"No record has a member '{jsonPointer}'.", nameof(jsonPointer));
             value = value is null ? null : member.Property.GetValue(value);
         }
