@@ -13,8 +13,11 @@ namespace RuleEngine;
 /// </summary>
 public sealed class RuleCatalogue
 {
+    private readonly Assembly _source;
+
     private RuleCatalogue(Assembly source, IReadOnlyList<ComplianceRule> rules)
     {
+        _source = source;
         Limits = new LimitBook(source.ReadResource<List<LimitDefinition>>("limits.json"));
         References = new ReferenceBook(source.ReadResource<List<ReferenceDocument>>("references.json"));
         ExampleRecord = source.ReadResource("example-record.json");
@@ -64,6 +67,9 @@ public sealed class RuleCatalogue
         CatalogueCheck.Demand(catalogue);
         return catalogue;
     }
+
+    /// <summary>This catalogue with only <paramref name="rules"/> of it.</summary>
+    public RuleCatalogue With(IReadOnlyList<ComplianceRule> rules) => Of(_source, rules);
 
     /// <summary>An answer of <paramref name="rule"/> as a finding.</summary>
     internal Finding FindingOf(ComplianceRule rule, Answer answer) => new()
