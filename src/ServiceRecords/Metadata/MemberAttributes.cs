@@ -24,6 +24,9 @@ public sealed class TextAttribute(int maxLength) : Attribute
 {
     /// <summary>Greatest length, in UTF-16 code units.</summary>
     public int MaxLength { get; } = maxLength;
+
+    /// <summary>Whether the empty text has a meaning of its own.</summary>
+    public bool MayBeEmpty { get; set; }
 }
 
 /// <summary>A list of at most <paramref name="max"/> items; an empty one states that there are none.</summary>

@@ -1,4 +1,3 @@
-using System.Collections.Frozen;
 using System.Reflection;
 
 namespace ServiceRecords;
@@ -20,13 +19,14 @@ public sealed class RecordMember
         Unit = quantity?.Unit;
         Minimum = (decimal?)quantity?.Minimum;
         Maximum = (decimal?)quantity?.Maximum;
-        MaxLength = property.GetCustomAttribute<TextAttribute>()?.MaxLength;
+        var text = property.GetCustomAttribute<TextAttribute>();
+        MaxLength = text?.MaxLength;
+        MayBeEmpty = text?.MayBeEmpty ?? false;
         MaxItems = property.GetCustomAttribute<ItemsAttribute>()?.Max;
         var ask = property.GetCustomAttribute<AskAttribute>();
         Ask = ask?.Question ?? throw new InvalidOperationException($"{Pattern} has no question.");
         While = ask.Answered;
-        Members = RecordMembers.Of(ClrType, this);
-        ByName = Members.ToFrozenDictionary(m => m.Name, StringComparer.Ordinal);
+        Section = ClrType.IsClass && ClrType != typeof(string) ? new Section(ClrType, this) : null;
     }
 
     /// <summary>Name in JSON, such as <c>coPpm</c>.</summary>
@@ -45,7 +45,7 @@ public sealed class RecordMember
     public bool IsRequired { get; }
 
     /// <summary>Whether it (or each item of it) is an object with members of its own.</summary>
-    public bool IsSection => Members.Count > 0;
+    public bool IsSection => Section is not null;
 
     /// <summary>UCUM unit of a number; else null.</summary>
     public string? Unit { get; }
@@ -58,6 +58,9 @@ public sealed class RecordMember
 
     /// <summary>Greatest length of a text; null when it is no text.</summary>
     public int? MaxLength { get; }
+
+    /// <summary>Whether an empty text means something here; elsewhere it is refused, for absent is how "not recorded" is said.</summary>
+    public bool MayBeEmpty { get; }
 
     /// <summary>Greatest number of items; null when it is no list.</summary>
     public int? MaxItems { get; }
@@ -72,9 +75,9 @@ public sealed class RecordMember
     public IReadOnlyList<string> AllowedValues { get; }
 
     /// <summary>Members of the section, or of each item; empty for plain values.</summary>
-    public IReadOnlyList<RecordMember> Members { get; }
+    public IReadOnlyList<RecordMember> Members => Section?.Members ?? [];
+
+    internal Section? Section { get; }
 
     internal PropertyInfo Property { get; }
-
-    internal FrozenDictionary<string, RecordMember> ByName { get; }
 }

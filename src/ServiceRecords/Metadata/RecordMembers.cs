@@ -1,15 +1,12 @@
-using System.Collections.Frozen;
-using System.Reflection;
-
 namespace ServiceRecords;
 
 /// <summary>Every member of the service record, read once from the types and their attributes.</summary>
 public static class RecordMembers
 {
     /// <summary>Members of the record itself, in schema order.</summary>
-    public static IReadOnlyList<RecordMember> Root { get; } = Of(typeof(ServiceRecord), parent: null);
+    public static IReadOnlyList<RecordMember> Root => Record.Members;
 
-    internal static FrozenDictionary<string, RecordMember> RootByName { get; } = Root.ToFrozenDictionary(m => m.Name, StringComparer.Ordinal);
+    internal static Section Record { get; } = new(typeof(ServiceRecord), parent: null);
 
     /// <summary>Every member at every place, each section before its members, in schema order.</summary>
     public static IReadOnlyList<RecordMember> All { get; } = [.. Root.SelectMany(WithMembers)];
@@ -40,7 +37,7 @@ public static class RecordMembers
                 continue;
             }
 
-            member = (member?.ByName ?? RootByName).GetValueOrDefault(part);
+            member = (member is null ? Record : member.Section)?.Find(part);
             if (member is null)
             {
                 return null;
@@ -57,10 +54,8 @@ public static class RecordMembers
     public static RecordMember At(string jsonPointer) =>
         Find(jsonPointer) ?? throw new ArgumentException($"No record has a member '{jsonPointer}'.", nameof(jsonPointer));
 
-    internal static IReadOnlyList<RecordMember> Of(Type type, RecordMember? parent) =>
-        type.IsClass && type != typeof(string)
-            ? [.. type.GetProperties(BindingFlags.Public | BindingFlags.Instance).OrderBy(p => p.MetadataToken).Select(p => new RecordMember(p, parent))]
-            : [];
+    /// <summary>The members of a section type, at the first place where the record has it.</summary>
+    internal static Section SectionOf(Type type) => type == Record.Type ? Record : All.First(m => m.ClrType == type).Section!;
 
     private static IEnumerable<RecordMember> WithMembers(RecordMember member) => member.Members.SelectMany(WithMembers).Prepend(member);
 }

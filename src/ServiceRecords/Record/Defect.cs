@@ -18,8 +18,8 @@ public sealed class Defect
     [Ask("Which topic does the defect belong to?", While.Paper)]
     public string? Topic { get; init; }
 
-    /// <summary>JSON Pointer to the part of the record that it is about.</summary>
-    [Text(300)]
+    /// <summary>JSON Pointer to the part of the record that it is about; empty for the whole visit.</summary>
+    [Text(300, MayBeEmpty = true)]
     [Ask("Which part of the record is the defect about?", While.Paper)]
     public string? Subject { get; init; }
 

@@ -1,0 +1,29 @@
+using System.Collections.Frozen;
+using System.Reflection;
+
+namespace ServiceRecords;
+
+/// <summary>The members of one object of the record, at one place in it.</summary>
+internal sealed class Section
+{
+    private readonly FrozenDictionary<string, RecordMember> byName;
+
+    public Section(Type type, RecordMember? parent)
+    {
+        Type = type;
+        Members =
+        [
+            .. type.GetProperties(BindingFlags.Public | BindingFlags.Instance).OrderBy(p => p.MetadataToken).Select(p => new RecordMember(p, parent)),
+        ];
+        byName = Members.ToFrozenDictionary(m => m.Name, StringComparer.Ordinal);
+    }
+
+    public Type Type { get; }
+
+    /// <summary>In schema order: the order of their declaration.</summary>
+    public IReadOnlyList<RecordMember> Members { get; }
+
+    public int OrderOf(RecordMember member) => Members.TakeWhile(m => m != member).Count();
+
+    public RecordMember? Find(string name) => byName.GetValueOrDefault(name);
+}
