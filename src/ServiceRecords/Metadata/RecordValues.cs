@@ -10,19 +10,22 @@ public static class RecordValues
     /// <exception cref="ArgumentException">No record has a member there.</exception>
     public static object? At(ServiceRecord record, string jsonPointer)
     {
+        RecordMembers.At(jsonPointer);
         object? value = record;
-        RecordMember? member = null;
+        var section = RecordMembers.Record;
         foreach (var part in jsonPointer.Split('/')[1..])
         {
-            if (value is IList items)
+            if (section.Find(part) is { } member)
             {
-                value = int.TryParse(part, NumberStyles.None, CultureInfo.InvariantCulture, out var index) && index < items.Count ? items[index] : null;
-                continue;
+                value = value is null ? null : member.Property.GetValue(value);
+                section = member.Section ?? section;
             }
-
-            member = (member is null ? RecordMembers.Record : member.Section)?.Find(part)
-                ?? throw new ArgumentException($"No record has a member '{jsonPointer}'.", nameof(jsonPointer));
-            value = value is null ? null : member.Property.GetValue(value);
+            else
+            {
+                value = value is IList items && int.TryParse(part, NumberStyles.None, CultureInfo.InvariantCulture, out var index) && index < items.Count
+                    ? items[index]
+                    : null;
+            }
         }
 
         return value;

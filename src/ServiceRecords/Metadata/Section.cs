@@ -15,6 +15,7 @@ internal sealed class Section
         [
             .. type.GetProperties(BindingFlags.Public | BindingFlags.Instance).OrderBy(p => p.MetadataToken).Select(p => new RecordMember(p, parent)),
         ];
+        MembersByName = [.. Members.OrderBy(m => m.Name, StringComparer.Ordinal)];
         byName = Members.ToFrozenDictionary(m => m.Name, StringComparer.Ordinal);
     }
 
@@ -22,6 +23,8 @@ internal sealed class Section
 
     /// <summary>In schema order: the order of their declaration.</summary>
     public IReadOnlyList<RecordMember> Members { get; }
+
+    public IReadOnlyList<RecordMember> MembersByName { get; }
 
     public int OrderOf(RecordMember member) => Members.TakeWhile(m => m != member).Count();
 

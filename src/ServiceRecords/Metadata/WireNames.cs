@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Globalization;
 using System.Reflection;
 using System.Text.Json;
 using System.Text.Json.Serialization;
@@ -18,7 +19,7 @@ public static class WireNames
     ]);
 
     /// <summary>Wire name of one enumeration value; the values of every enumeration here count up from zero.</summary>
-    public static string Of<T>(T value) where T : struct, Enum => OfValues(typeof(T))[Convert.ToInt32(value, provider: null)];
+    public static string Of(Enum value) => OfValues(value.GetType())[Convert.ToInt32(value, CultureInfo.InvariantCulture)];
 
     internal static string OfMember(string name) => JsonNamingPolicy.CamelCase.ConvertName(name);
 }
