@@ -12,7 +12,7 @@ public static class Combustion
     /// <param name="co2Percent">CO2 in dry flue gas, volume per cent, above 0 to 100.</param>
     /// <exception cref="ArgumentOutOfRangeException">A reading is outside its range.</exception>
     public static decimal Ratio(decimal coPpm, decimal co2Percent) =>
-        Guard.Within(coPpm, 0m, 1_000_000m) / (Guard.Above(co2Percent, 0m, 100m) * PpmPerPercent);
+        CheckCo(coPpm) / (Guard.Above(co2Percent, 0m, 100m) * PpmPerPercent);
 
     /// <summary>
     /// CO2 that goes with an O2 reading, dry, volume per cent: CO2 = CO2max (xO2 - O2) / xO2. Exact for complete combustion.
@@ -39,5 +39,66 @@ public static class Combustion
         return o2InAirPercent * (co2MaxPercent - Guard.Within(co2Percent, 0m, co2MaxPercent)) / co2MaxPercent;
     }
 
-    internal static void CheckAir(decimal o2InAirPercent) => Guard.Within(o2InAirPercent, 20m, 22m);
+    /// <summary>
+    /// CO referred to flue gas without excess air ("air-free", not a moisture correction), ppm: CO xO2 / (xO2 - O2).
+    /// </summary>
+    /// <param name="coPpm">CO in dry flue gas, ppm, 0 to 1 000 000.</param>
+    /// <param name="o2Percent">O2 in dry flue gas, volume per cent, 0 to below <paramref name="o2InAirPercent"/>.</param>
+    /// <param name="o2InAirPercent">Oxygen in air, volume per cent; 20.9 by custom, <see cref="OxygenInAir.FieldPercent"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static decimal CoAirFreePpm(decimal coPpm, decimal o2Percent, decimal o2InAirPercent)
+    {
+        CheckAir(o2InAirPercent);
+        return CheckCo(coPpm) * o2InAirPercent / (o2InAirPercent - Guard.Below(o2Percent, 0m, o2InAirPercent));
+    }
+
+    /// <summary>The same from CO2, the form of the European boiler standards, ppm: CO CO2max / CO2.</summary>
+    /// <param name="coPpm">CO in dry flue gas, ppm, 0 to 1 000 000.</param>
+    /// <param name="co2Percent">CO2 in dry flue gas, volume per cent, above 0 to the fuel's CO2max.</param>
+    /// <param name="gas">The fuel, for its CO2max.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static decimal CoAirFreeFromCo2Ppm(decimal coPpm, decimal co2Percent, GasFamily gas) =>
+        CheckCo(coPpm) * gas.Co2MaxPercent() / Guard.Above(co2Percent, 0m, gas.Co2MaxPercent());
+
+    /// <summary>
+    /// Fuel factor Fo, dimensionless, from a pair of readings: (xO2 - (O2 - CO/2)) / (CO2 + CO); 40 CFR part 60 appendix A, method 3B.
+    /// Far from <see cref="ExpectedFuelFactor"/> the readings do not belong to the fuel, or air leaked in between. Most analysers compute
+    /// CO2 from O2: then it only tests the fuel they were set to.
+    /// </summary>
+    /// <param name="o2Percent">O2 in dry flue gas, volume per cent, 0 to <paramref name="o2InAirPercent"/>.</param>
+    /// <param name="co2Percent">CO2 in dry flue gas, volume per cent, above 0 to 25.</param>
+    /// <param name="coPpm">CO in dry flue gas, ppm, 0 to 100 000.</param>
+    /// <param name="o2InAirPercent">Oxygen in air, volume per cent; the method uses 20.9.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static decimal FuelFactor(decimal o2Percent, decimal co2Percent, decimal coPpm, decimal o2InAirPercent)
+    {
+        CheckAir(o2InAirPercent);
+        var coPercent = Guard.Within(coPpm, 0m, 100_000m) / PpmPerPercent;
+        return (o2InAirPercent - (Guard.Within(o2Percent, 0m, o2InAirPercent) - coPercent / 2))
+            / (Guard.Above(co2Percent, 0m, 25m) + coPercent);
+    }
+
+    /// <summary>The fuel factor that follows from the fuel's CO2max: xO2 / CO2max.</summary>
+    /// <param name="gas">The fuel.</param>
+    /// <param name="o2InAirPercent">Oxygen in air, volume per cent; the same as for <see cref="FuelFactor"/>.</param>
+    /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
+    public static decimal ExpectedFuelFactor(GasFamily gas, decimal o2InAirPercent)
+    {
+        CheckAir(o2InAirPercent);
+        return o2InAirPercent / gas.Co2MaxPercent();
+    }
+
+    /// <summary>Range of fuel factors of a fuel in 40 CFR part 60 appendix A, method 3B (figures from memory).</summary>
+    /// <exception cref="ArgumentOutOfRangeException">Not a gas family.</exception>
+    public static (decimal Low, decimal High) FuelFactorBand(GasFamily gas) => gas switch
+    {
+        GasFamily.NaturalGas => (1.600m, 1.836m),
+        GasFamily.Propane => (1.434m, 1.586m),
+        GasFamily.Butane => (1.405m, 1.553m),
+        _ => throw new ArgumentOutOfRangeException(nameof(gas), gas, "Not a gas family."),
+    };
+
+    private static decimal CheckCo(decimal coPpm) => Guard.Within(coPpm, 0m, 1_000_000m);
+
+    private static void CheckAir(decimal o2InAirPercent) => Guard.Within(o2InAirPercent, 20m, 22m);
 }
