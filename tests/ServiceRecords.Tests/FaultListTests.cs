@@ -26,7 +26,7 @@ public class FaultListTests
               "startedAt": "2026-09-14T11:00:00+01:00", "finishedAt": "2026-09-14T10:25:00+01:00",
               "appliance": {"fuel": "gas", "ratedInputKw": -26},
               "combustion": {
-                "readings": [null, {"coPpm": -1, "co2Percent": "9"}, 7, {"co2Percent": 101, "takenAt": "2027-01-01T00:00:00Z"}],
+                "readings": [null, {"coPpm": -1, "co2Percent": "9"}, 7, {"co2Percent": 101, "takenAt": "2026-09-14T10:00:00"}],
                 "airInlet": []
               },
               "makerLimits": {"co2PercentMin": 9, "co2PercentMax": 8, "sealsToRenew": ["fan", "lid", null]}
@@ -45,7 +45,7 @@ public class FaultListTests
                 "#/combustion/readings/1/coPpm outOfRange",
                 "#/combustion/readings/1/co2Percent wrongType",
                 "#/combustion/readings/2 wrongType",
-                "#/combustion/readings/3/takenAt outOfOrder",
+                "#/combustion/readings/3/takenAt notADateTime",
                 "#/combustion/readings/3/co2Percent outOfRange",
                 "#/combustion/airInlet wrongType",
                 "#/paperwork/nextDueOn notADate",
@@ -61,10 +61,6 @@ public class FaultListTests
         Assert.Equal(FaultKind.Unreadable, result.Kind);
         Assert.Equal(["#/recordId", "#/electrical/fuseAmps"], result.Faults.Select(f => f.Pointer));
     }
-
-    [Fact]
-    public void A_faulty_list_accuses_no_reading_of_naming_an_unlisted_instrument() =>
-        Assert.Equal(["#/instruments"], Bodies.Read(Bodies.With("/instruments", "7")).Faults.Select(f => f.Pointer));
 
     [Theory]
     [InlineData("/recordId", 100)]
