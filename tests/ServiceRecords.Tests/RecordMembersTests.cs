@@ -46,6 +46,15 @@ public class RecordMembersTests
         ["/recordId", "/jobType", "/jurisdiction", "/finishedAt", "/appliance", "/appliance/fuel"],
         RecordMembers.All.Where(m => m.IsRequired).Select(m => m.Pattern));
 
+    /// <summary>Each is an expression of the Unified Code for Units of Measure (ucum.org); in braces stands an annotation, which has no unit.</summary>
+    [Fact]
+    public void Every_unit_is_one_of_the_published_list() => Assert.Equal(
+        [
+            "%", "1", "A", "Cel", "L", "MJ/m3", "MOhm", "Ohm", "[cft_i]", "[ppm]", "bar", "cm2", "kW", "m", "m3", "m3/(h.m2)", "mbar", "min", "mm",
+            "mm/m", "mo", "s", "uA", "{reading}",
+        ],
+        RecordMembers.All.Select(m => m.Unit).OfType<string>().Distinct().Order(StringComparer.Ordinal));
+
     private static IEnumerable<Type> Sections => RecordMembers.All.Where(m => m.IsSection).Select(m => m.ClrType);
 
     private static IEnumerable<Type> Enums => typeof(ServiceRecord).Assembly.GetExportedTypes().Where(t => t.IsEnum);

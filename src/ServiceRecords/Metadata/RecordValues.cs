@@ -22,9 +22,8 @@ public static class RecordValues
             }
             else
             {
-                value = value is IList items && int.TryParse(part, NumberStyles.None, CultureInfo.InvariantCulture, out var index) && index < items.Count
-                    ? items[index]
-                    : null;
+                var isIndex = int.TryParse(part, NumberStyles.None, CultureInfo.InvariantCulture, out var index);
+                value = value is IList items && isIndex && index < items.Count ? items[index] : null;
             }
         }
 

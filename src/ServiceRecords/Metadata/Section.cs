@@ -11,10 +11,8 @@ internal sealed class Section
     public Section(Type type, RecordMember? parent)
     {
         Type = type;
-        Members =
-        [
-            .. type.GetProperties(BindingFlags.Public | BindingFlags.Instance).OrderBy(p => p.MetadataToken).Select(p => new RecordMember(p, parent)),
-        ];
+        var properties = type.GetProperties(BindingFlags.Public | BindingFlags.Instance).OrderBy(p => p.MetadataToken);
+        Members = [.. properties.Select(p => new RecordMember(p, parent))];
         MembersByName = [.. Members.OrderBy(m => m.Name, StringComparer.Ordinal)];
         byName = Members.ToFrozenDictionary(m => m.Name, StringComparer.Ordinal);
     }

@@ -1,5 +1,4 @@
-using System.Runtime.InteropServices;
-using System.Text;
+using System.Globalization;
 using System.Text.Json;
 
 namespace ServiceRecords;
@@ -7,11 +6,23 @@ namespace ServiceRecords;
 /// <summary>The words of the faults: what was found, what was expected. No word of the program's own types.</summary>
 internal static class FaultTexts
 {
+    public const string NullItem = "A list item cannot be null; leave it out.";
     private const int LongestShown = 60;
 
-    public const string NullItem = "A list item cannot be null; leave it out.";
-
     public static string WrongType(string expected, JsonElement found) => $"Expected {expected}, found {Kind(found)}.";
+
+    public static string IsNot(string text, string expected) => $"'{Shown(text)}' is not {expected}.";
+
+    public static string Required(RecordMember member) => $"'{member.Name}' is required: {Expected(member)}. {member.Ask}";
+
+    public static string Duplicate(string name) => $"The object has more than one member '{Shown(name)}'.";
+
+    public static string TooMany(int count, RecordMember member) =>
+        string.Create(CultureInfo.InvariantCulture, $"The list has {count} items; at most {member.MaxItems} are read.");
+
+    /// <summary>Names the nearest of the known members, when one is near.</summary>
+    public static string UnknownMember(string name, IReadOnlyList<RecordMember> known) =>
+        $"The record has no member '{Shown(name)}' here." + (Nearest(name, known) is { } near ? $" Did you mean '{near}'?" : "");
 
     public static string Expected(RecordMember member) => member switch
     {
@@ -24,47 +35,11 @@ internal static class FaultTexts
         _ => "a text",
     };
 
-    public static string Required(RecordMember member) => $"'{member.Name}' is required: {Expected(member)}. {member.Ask}";
-
-    public static string UnknownMember(string name, Section section) =>
-        $"The record has no member '{Shown(name)}' here." + Suggestion(name, section.Members.Select(m => m.Name));
-
-    public static string UnknownValue(string text, RecordMember member) =>
-        $"{Quoted(text)} is not one of {string.Join(", ", member.AllowedValues)}." + Suggestion(text, member.AllowedValues);
-
-    public static string Quoted(string text) => $"'{Shown(text)}'";
-
     /// <summary>A text from outside, cut to a sane length and without what a terminal would obey.</summary>
-    public static string Shown(string text)
+    private static string Shown(string text)
     {
         var shown = text.Length > LongestShown ? text[..LongestShown] + "..." : text;
         return string.Concat(shown.Select(c => char.IsControl(c) || char.IsSurrogate(c) ? '?' : c));
-    }
-
-    /// <summary>The text; null when it has half of a surrogate pair, which JSON can write and Unicode forbids.</summary>
-    public static string? TextOf(JsonElement json)
-    {
-        try
-        {
-            return json.GetString();
-        }
-        catch (InvalidOperationException)
-        {
-            return null;
-        }
-    }
-
-    /// <summary>The member's name; as it was written when it has half of a surrogate pair.</summary>
-    public static string NameOf(JsonProperty property)
-    {
-        try
-        {
-            return property.Name;
-        }
-        catch (InvalidOperationException)
-        {
-            return Encoding.UTF8.GetString(JsonMarshal.GetRawUtf8PropertyName(property));
-        }
     }
 
     private static string Kind(JsonElement json) => json.ValueKind switch
@@ -77,15 +52,18 @@ internal static class FaultTexts
         _ => "true or false",
     };
 
-    private static string Suggestion(string text, IEnumerable<string> known)
+    private static string? Nearest(string name, IReadOnlyList<RecordMember> known)
     {
-        if (text.Length > LongestShown)
+        if (name.Length is 0 or > LongestShown || known.Count == 0)
         {
-            return "";
+            return null;
         }
 
-        var (nearest, distance) = known.Select(k => (Name: k, Distance: Distance(text, k))).MinBy(n => n.Distance);
-        return distance <= Math.Max(2, text.Length / 3) ? $" Did you mean '{nearest}'?" : "";
+        // A name cut short, such as co2 for co2Percent, is near whatever the number of letters left out.
+        var (nearest, distance) = known
+            .Select(m => (m.Name, Distance: m.Name.StartsWith(name, StringComparison.OrdinalIgnoreCase) ? 0 : Distance(name, m.Name)))
+            .MinBy(n => n.Distance);
+        return distance <= Math.Max(2, name.Length / 3) ? nearest : null;
     }
 
     /// <summary>Edits (insert, delete, replace) that lead from one text to the other; case does not count.</summary>

@@ -9,25 +9,31 @@ internal sealed record PlacedFault(string Place, string Code, string Detail)
     private const int LongestName = 100;
 
     /// <summary>From a validator's failure, whose place is a path of C# names: <c>Combustion.Readings[0].CoPpm</c>.</summary>
-    public static PlacedFault Of(ValidationFailure failure) => new(
-        string.Concat(failure.PropertyName.Split(['.', '['], StringSplitOptions.RemoveEmptyEntries)
-            .Select(part => "/" + (part.EndsWith(']') ? part[..^1] : WireNames.OfMember(part)))),
-        failure.ErrorCode,
-        failure.ErrorMessage);
-
-    /// <summary>A member's name as a part of a JSON Pointer, cut to a sane length.</summary>
-    public static string Escape(string name) =>
-        (name.Length > LongestName ? name[..LongestName] + "..." : name).Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal);
-
-    /// <summary>The faults as they are answered: sorted by place, at most <see cref="RecordReader.MostFaults"/> and then a count of the rest.</summary>
-    public static List<Fault> Listed(List<PlacedFault> faults)
+    public static PlacedFault Of(ValidationFailure failure)
     {
-        var sorted = faults.OrderBy(f => f.Key(), KeyOrder).ThenBy(f => f.Place, StringComparer.Ordinal).ThenBy(f => f.Code, StringComparer.Ordinal)
-            .Select(f => new Fault(f.Fragment(), f.Code, f.Detail));
-        var unlisted = faults.Count - RecordReader.MostFaults;
-        return unlisted > 0
-            ? [.. sorted.Take(RecordReader.MostFaults), new Fault("#", FaultCodes.MoreFaults, string.Create(CultureInfo.InvariantCulture, $"Not listed: {unlisted} more."))]
-            : [.. sorted];
+        var parts = failure.PropertyName.Split(['.', '['], StringSplitOptions.RemoveEmptyEntries);
+        var place = string.Concat(parts.Select(part => "/" + (part.EndsWith(']') ? part[..^1] : WireNames.OfMember(part))));
+        return new(place, failure.ErrorCode, failure.ErrorMessage);
+    }
+
+    /// <summary>A member's name as a part of a JSON Pointer (RFC 6901, section 3), cut to a sane length.</summary>
+    public static string Escape(string name)
+    {
+        var shown = name.Length > LongestName ? name[..LongestName] + "..." : name;
+        return shown.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal);
+    }
+
+    /// <summary>The faults as they are answered: sorted by place, and then a count of those that are not listed.</summary>
+    public static List<Fault> Listed(List<PlacedFault> faults, int unlisted)
+    {
+        var listed = faults.OrderBy(f => f.Key(), KeyOrder).ThenBy(f => f.Place, StringComparer.Ordinal).ThenBy(f => f.Code, StringComparer.Ordinal)
+            .Select(f => new Fault(f.Fragment(), f.Code, f.Detail)).ToList();
+        if (unlisted > 0)
+        {
+            listed.Add(new Fault("#", FaultCodes.MoreFaults, string.Create(CultureInfo.InvariantCulture, $"Not listed: {unlisted} more.")));
+        }
+
+        return listed;
     }
 
     private static Comparer<List<int>> KeyOrder { get; } = Comparer<List<int>>.Create(static (a, b) =>

@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Collections;
 using System.Globalization;
 using FluentValidation;
@@ -10,6 +11,8 @@ internal static class MemberChecks
 {
     private const int FirstYear = 1900;
     private const int LastYear = 2200;
+    private static readonly SearchValues<char> Controls =
+        SearchValues.Create([.. Enumerable.Range(0, 256).Select(c => (char)c).Where(char.IsControl)]);
 
     /// <summary>The check of a member; null when every value of its type will do.</summary>
     public static Action<T, ValidationContext<T>>? Of<T>(RecordMember member)
@@ -35,7 +38,8 @@ internal static class MemberChecks
         {
             if (get(section) is { } number && (number < minimum || number > maximum))
             {
-                context.AddFault(member.Property.Name, FaultCodes.OutOfRange, Text($"{number} is impossible; expected {minimum} to {maximum}, unit {member.Unit}."));
+                var detail = Text($"{number} is impossible; expected {minimum} to {maximum}, unit {member.Unit}.");
+                context.AddFault(member.Property.Name, FaultCodes.OutOfRange, detail);
             }
         };
     }
@@ -52,14 +56,15 @@ internal static class MemberChecks
 
             if (text.Length > member.MaxLength)
             {
-                context.AddFault(member.Property.Name, FaultCodes.TextLength, Text($"The text has {text.Length} characters; at most {member.MaxLength} are kept."));
+                var detail = Text($"The text has {text.Length} characters; at most {member.MaxLength} are read.");
+                context.AddFault(member.Property.Name, FaultCodes.TextLength, detail);
             }
             else if (string.IsNullOrWhiteSpace(text) && !(member.MayBeEmpty && text.Length == 0))
             {
-                context.AddFault(member.Property.Name, FaultCodes.TextLength, "The text is blank; leave the member out when nothing was recorded.");
+                context.AddFault(member.Property.Name, FaultCodes.TextLength, "The text is blank; what is not recorded is left out.");
             }
 
-            if (text.Any(char.IsControl))
+            if (text.AsSpan().ContainsAny(Controls))
             {
                 context.AddFault(member.Property.Name, FaultCodes.TextCharacters, "The text has control characters (line breaks and tabs count).");
             }
@@ -89,7 +94,7 @@ internal static class MemberChecks
 
             if (count > member.MaxItems)
             {
-                context.AddFault(member.Property.Name, FaultCodes.TooManyItems, Text($"The list has {count} items; at most {member.MaxItems} are kept."));
+                context.AddFault(member.Property.Name, FaultCodes.TooManyItems, FaultTexts.TooMany(count, member));
             }
         };
     }

@@ -31,19 +31,11 @@ public class SectionValidator<T> : AbstractValidator<T> where T : class
         }
     }
 
-    /// <summary>Adds a rule that names each place at fault itself, in C# names as seen from this section.</summary>
-    private protected void AddPlaces(Func<T, IEnumerable<string>> placesAtFault, string code, string detail) =>
-        RuleFor(section => section).Custom((section, context) =>
-        {
-            foreach (var place in placesAtFault(section))
-            {
-                context.AddFault(place, code, detail);
-            }
-        });
+    private static MethodInfo AddListMethod { get; } = Own(nameof(AddList));
 
-    private static MethodInfo AddListMethod { get; } = typeof(SectionValidator<T>).GetMethod(nameof(AddList), BindingFlags.NonPublic | BindingFlags.Instance)!;
+    private static MethodInfo AddSectionMethod { get; } = Own(nameof(AddSection));
 
-    private static MethodInfo AddSectionMethod { get; } = typeof(SectionValidator<T>).GetMethod(nameof(AddSection), BindingFlags.NonPublic | BindingFlags.Instance)!;
+    private static MethodInfo Own(string name) => typeof(SectionValidator<T>).GetMethod(name, BindingFlags.NonPublic | BindingFlags.Instance)!;
 
     private void AddList<TItem>(RecordMember member) where TItem : class =>
         RuleForEach(Reach<IEnumerable<TItem>>(member)).SetValidator(SectionValidators.New<TItem>());

@@ -2,7 +2,9 @@ using FluentValidation;
 
 namespace ServiceRecords;
 
-/// <summary>Validates a whole record: every section, and what no visit can contradict. What is merely improbable is a finding, not a fault.</summary>
+/// <summary>
+/// Validates a whole record: every section, and what cannot be true together. What is merely improbable is a finding, not a fault.
+/// </summary>
 public sealed class ServiceRecordValidator : SectionValidator<ServiceRecord>
 {
     /// <summary>Makes the rules.</summary>
@@ -15,8 +17,8 @@ public sealed class ServiceRecordValidator : SectionValidator<ServiceRecord>
             .WithErrorCode(FaultCodes.OutOfOrder).WithMessage("The previous visit must have finished before this one did.");
         RuleFor(r => r.Appliance.InstalledOn).Must((r, day) => !IsAfterVisit(r, day)).When(r => IsFinished(r) && r.Appliance is not null)
             .WithErrorCode(FaultCodes.OutOfOrder).WithMessage("The appliance cannot be installed after the visit.");
-        AddPlaces(r => Places("Instruments", r.Instruments, "SerialNumber", instrument => IsListedBefore(r.Instruments!, instrument)),
-            FaultCodes.DuplicateItem, "An instrument of this kind and serial number is listed already.");
+        RuleForEach(r => r.Instruments).Must((r, instrument) => !IsListedBefore(r.Instruments!, instrument))
+            .WithErrorCode(FaultCodes.DuplicateItem).WithMessage("An instrument of this kind and serial number is listed already.");
     }
 
     private static bool IsFinished(ServiceRecord record) => record.FinishedAt.Text is not null;
@@ -25,10 +27,7 @@ public sealed class ServiceRecordValidator : SectionValidator<ServiceRecord>
     private static bool IsAfterVisit(ServiceRecord record, DateOnly? day) => day > record.FinishedAt.Date.AddDays(1);
 
     /// <summary>One device may serve as several kinds (an analyser with a pressure gauge), hence the kind.</summary>
-    private static bool IsListedBefore(IReadOnlyList<Instrument> instruments, Instrument instrument) =>
-        instrument.SerialNumber is not null && instruments.TakeWhile(i => i != instrument)
-            .Any(i => i?.Kind == instrument.Kind && string.Equals(i?.SerialNumber, instrument.SerialNumber, StringComparison.Ordinal));
-
-    private static IEnumerable<string> Places<TItem>(string list, IReadOnlyList<TItem>? items, string member, Func<TItem, bool> isAtFault) =>
-        (items ?? []).Index().Where(i => i.Item is not null && isAtFault(i.Item)).Select(i => $"{list}[{i.Index}].{member}");
+    private static bool IsListedBefore(IReadOnlyList<Instrument> instruments, Instrument? instrument) =>
+        instrument?.SerialNumber is not null
+        && instruments.TakeWhile(i => i != instrument).Any(i => i?.Kind == instrument.Kind && i?.SerialNumber == instrument.SerialNumber);
 }

@@ -11,7 +11,8 @@ internal static class ExactDecimal
     private const int MostDigits = 29;
     private const int MostScale = 28;
     private static readonly UInt128 Largest = (UInt128.One << 96) - 1;
-    private static readonly UInt128[] PowersOfTen = [.. Enumerable.Range(0, MostDigits + 1).Select(n => Enumerable.Repeat((UInt128)10, n).Aggregate(UInt128.One, (a, b) => a * b))];
+    private static readonly UInt128[] PowersOfTen =
+        [.. Enumerable.Range(0, MostDigits + 1).Select(n => Enumerable.Repeat((UInt128)10, n).Aggregate(UInt128.One, (a, b) => a * b))];
 
     /// <param name="json">A number as the JSON grammar has it.</param>
     /// <param name="value">The decimal equal to it.</param>

@@ -5,7 +5,8 @@ namespace ServiceRecords;
 
 /// <summary>
 /// A date-time with its offset (RFC 3339, section 5.6), kept as it was written: the date in the text decides whose law is in force,
-/// and the text goes into the hash. A leap second and the offset <c>-00:00</c> (local time unknown, section 4.3) are refused.
+/// and the text goes into the hash. A leap second and the offset <c>-00:00</c> (local time unknown, section 4.3) are refused, and so is a text over
+/// 50 characters.
 /// </summary>
 /// <param name="Value">The instant and its offset, to 100 ns; further digits stay in the text.</param>
 /// <param name="Text">The text as it was recorded.</param>

@@ -8,7 +8,9 @@ public sealed class TimestampConverter : JsonConverter<Timestamp>
 {
     /// <inheritdoc/>
     public override Timestamp Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options) =>
-        reader.TokenType == JsonTokenType.String && Timestamp.TryParse(reader.GetString()!, out var timestamp) ? timestamp : throw new JsonException();
+        reader.TokenType == JsonTokenType.String && Timestamp.TryParse(reader.GetString()!, out var timestamp)
+            ? timestamp
+            : throw new JsonException();
 
     /// <inheritdoc/>
     public override void Write(Utf8JsonWriter writer, Timestamp value, JsonSerializerOptions options) => writer.WriteStringValue(value.Text);
