@@ -14,7 +14,7 @@ public static class FlueBalance
     /// <param name="fuel">Composition of the fuel, which must burn.</param>
     /// <param name="air">Composition of the air.</param>
     /// <param name="excessAirRatio">Air supplied / theoretical air, 1 to 10.</param>
-    /// <param name="flueC">Flue temperature, degree Celsius, 5 to 600.</param>
+    /// <param name="flueC">Flue temperature, degree Celsius, 5 to 370.</param>
     /// <param name="airC">Temperature of the air at the appliance, degree Celsius, -20 to 50, at most the flue's.</param>
     /// <param name="pressurePa">Absolute pressure, Pa, 80 000 to 110 000.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
@@ -27,7 +27,7 @@ public static class FlueBalance
         double pressurePa = Constants.StandardPressurePa)
     {
         Guard.Within(excessAirRatio, 1, 10);
-        Guard.Within(flueC, 5, 600);
+        Guard.Within(flueC, 5, 370);
         Guard.Within(airC, -20, Math.Min(50, flueC));
         Guard.Within(pressurePa, 80_000, 110_000);
         var heat = CalorificValue.Of(
