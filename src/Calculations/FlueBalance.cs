@@ -30,9 +30,7 @@ public static class FlueBalance
         Guard.Within(flueC, 5, 370);
         Guard.Within(airC, -20, Math.Min(50, flueC));
         Guard.Within(pressurePa, 80_000, 110_000);
-        var heat = CalorificValue.Of(
-            fuel, Iso6976.Edition2016, ReferenceTemperature.Celsius25, ReferenceTemperature.Celsius15, 101.325);
-        Guard.Above(heat.NetKjPerMol, 0, double.MaxValue, nameof(fuel));
+        var heat = CalorificValue.OfFuel(fuel);
         var gas = Stoichiometry.Burn(fuel, air, excessAirRatio);
         var condensed = Condensed(gas, flueC, pressurePa);
         var sensible = GasHeat.DryKj(gas, flueC, airC)

@@ -149,10 +149,10 @@ public class RangeTests
         ["VentFlow dischargeCoefficient"] = new(x => Ventilation.FlowM3PerHour(65, 4, x), 0.1, 1),
         ["VentFlow airKgPerM3"] = new(x => Ventilation.FlowM3PerHour(65, 4, 0.61, x), 0.9, 1.5),
         ["CombustionAir netInputKw"] = new(x => Ventilation.CombustionAirM3PerHour(FuelGas.G20, Air, x, 1.5), 0, 100_000),
-        ["Draught heightM"] = new(x => Draught.Pa(x, 10, 80), 0, 200),
-        ["Draught outsideC"] = new(x => Draught.Pa(5, x, 80), -40, 50),
-        ["Draught flueC"] = new(x => Draught.Pa(5, 10, x), -40, 600),
-        ["Draught pressurePa"] = new(x => Draught.Pa(5, 10, 80, x), 60_000, 110_000),
+        ["Draught heightM"] = new(x => Draught.PressurePa(x, 10, 80), 0, 200),
+        ["Draught outsideC"] = new(x => Draught.PressurePa(5, x, 80), -40, 50),
+        ["Draught flueC"] = new(x => Draught.PressurePa(5, 10, x), -40, 600),
+        ["Draught pressurePa"] = new(x => Draught.PressurePa(5, 10, 80, x), 60_000, 110_000),
         ["CoPpm roomM3"] = new(x => RoomAir.CoPpm(x, 0.001, 1, 1), 0, 100_000, MinBelongs: false),
         ["CoPpm coM3PerHour"] = new(x => RoomAir.CoPpm(30, x, 1, 1), 0, 100),
         ["CoPpm airChanges"] = new(x => RoomAir.CoPpm(30, 0.001, x, 1), 0, 100),
@@ -257,6 +257,15 @@ public class RangeTests
 
         Assert.All(calls, call => Assert.Throws<ArgumentOutOfRangeException>(call));
     }
+
+    [Theory]
+    [InlineData(ReferenceTemperature.Celsius0, 0)]
+    [InlineData(ReferenceTemperature.Celsius15, 15)]
+    [InlineData(ReferenceTemperature.Fahrenheit60, 15.55)]
+    [InlineData(ReferenceTemperature.Celsius20, 20)]
+    [InlineData(ReferenceTemperature.Celsius25, 25)]
+    public void A_reference_temperature_is_what_its_name_says(ReferenceTemperature temperature, double celsius) =>
+        Assert.Equal(celsius, Iso6976.Celsius(temperature));
 
     private static double Inside(double end, bool belongs, int inward) => belongs ? end : end + inward * Step(end);
 

@@ -10,7 +10,7 @@ public class WrongFormulaTests
     {
         const double Wrong = 118.73; // 10 m, 10 and 150 C, as two public pages print it
 
-        var right = Draught.Pa(10, 10, 150);
+        var right = Draught.PressurePa(10, 10, 150);
 
         Assert.Equal(40.5, right, 0.5);
         Assert.True(Wrong > 2 * right);
