@@ -48,7 +48,7 @@ public static class FlueBalance
     }
 
     // Vapour that saturated flue gas still carries: dry y/(1-y), y = psat/p; what is formed beyond that condenses.
-    private static double Condensed(FlueGas gas, double flueC, double pressurePa)
+    private static double Condensed(FlueProducts gas, double flueC, double pressurePa)
     {
         var saturated = DewPoint.SaturationPressurePa(flueC) / pressurePa;
         return saturated >= 1 ? 0 : Math.Max(0, gas.Water - gas.Dry * saturated / (1 - saturated));

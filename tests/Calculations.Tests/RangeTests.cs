@@ -4,7 +4,7 @@ namespace Calculations.Tests;
 public class RangeTests
 {
     private static readonly CombustionAir Air = CombustionAir.Of(20.95);
-    private static readonly FlueGas FlueGas = Stoichiometry.Burn(FuelGas.G20, Air, 1.25);
+    private static readonly FlueProducts Products = Stoichiometry.Burn(FuelGas.G20, Air, 1.25);
 
     /// <summary>An input: how to call with it, its range, and whether each end belongs to it.</summary>
     private sealed record Input(Func<double, object?> Call, double Min, double Max, bool MinBelongs = true, bool MaxBelongs = true);
@@ -57,7 +57,7 @@ public class RangeTests
         ["CondensateKgPerHour grossKw"] = new(x => FlueBalance.Of(FuelGas.G20, Air, 1.2, 30, 20).CondensateKgPerHour(x), 0, 100_000),
         ["SaturationPressure celsius"] = new(x => DewPoint.SaturationPressurePa(x), DewPoint.TripleC, DewPoint.CriticalC),
         ["SaturationC vapourPa"] = new(x => DewPoint.SaturationC(x), DewPoint.SaturationPressurePa(DewPoint.TripleC), 22.064e6),
-        ["OfFlueGasC pressurePa"] = new(x => DewPoint.OfFlueGasC(FlueGas, x), 80_000, 110_000),
+        ["OfFlueGasC pressurePa"] = new(x => DewPoint.OfFlueGasC(Products, x), 80_000, 110_000),
 
         ["MetricRate volumeM3"] = new(x => HeatInput.MetricRateM3PerHour((decimal)x, 120), 0, 100, MinBelongs: false),
         ["MetricRate seconds"] = new(x => HeatInput.MetricRateM3PerHour(1, (decimal)x), 0, 86_400, MinBelongs: false),

@@ -38,7 +38,7 @@ public sealed record Vector(
     public CombustionAir Air() =>
         CombustionAir.Of(Number("o2InAirPercent"), Number("waterInAirPercent", 0), Number("co2InAirPercent", 0));
 
-    public FlueGas FlueGas() => Stoichiometry.Burn(Gas(), Air(), Number("excessAirRatio"));
+    public FlueProducts Products() => Stoichiometry.Burn(Gas(), Air(), Number("excessAirRatio"));
 
     public override string ToString() =>
         $"{Computation}({string.Join(", ", Inputs.Select(input => $"{input.Key} {input.Value}"))}) = {Value} {Unit}";
