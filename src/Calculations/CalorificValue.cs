@@ -10,6 +10,17 @@ public static class CalorificValue
     public static GasProperties Of(FuelGas gas) =>
         Of(gas, Iso6976.Edition2016, ReferenceTemperature.Celsius15, ReferenceTemperature.Celsius15, 101.325);
 
+    /// <summary>
+    /// Properties to which flue losses refer: the 2016 edition, combustion at 25 degree Celsius. A fuel that does not burn is refused.
+    /// </summary>
+    /// <exception cref="ArgumentOutOfRangeException">The fuel does not burn.</exception>
+    public static GasProperties OfFuel(FuelGas fuel)
+    {
+        var properties = Of(fuel, Iso6976.Edition2016, ReferenceTemperature.Celsius25, ReferenceTemperature.Celsius15, 101.325);
+        Guard.Above(properties.NetKjPerMol, 0, double.MaxValue, nameof(fuel));
+        return properties;
+    }
+
     /// <summary>Properties at chosen reference conditions.</summary>
     /// <param name="gas">Composition; Z must come out above 0.9.</param>
     /// <param name="edition">Constants to use.</param>

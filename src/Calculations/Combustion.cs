@@ -3,7 +3,7 @@ namespace Calculations;
 /// <summary>Algebra of dry flue-gas readings, in decimal. Compare results unrounded; round for display only.</summary>
 public static class Combustion
 {
-    private const decimal PpmPerPercent = 10_000m;
+    private const int PpmPerPercent = 10_000;
 
     /// <summary>
     /// Combustion ratio CO/CO2, dimensionless: r = CO_ppm / (CO2_% x 10 000). Dilution with air leaves it unchanged.

@@ -15,9 +15,6 @@ public static class Constants
     /// <summary>0 degree Celsius in kelvin: SI brochure.</summary>
     public const double ZeroCelsiusK = 273.15;
 
-    /// <summary>Reference temperature of gas volumes in EN 437 and in UK billing, degree Celsius.</summary>
-    public const double ReferenceC = 15;
-
     /// <summary>Standard gravity, m/s2: third CGPM, 1901.</summary>
     public const double GravityMPerS2 = 9.80665;
 

@@ -47,6 +47,6 @@ public static class DewPoint
     /// <param name="flueGas">The flue gas.</param>
     /// <param name="pressurePa">Absolute pressure in the flue, Pa, 80 000 to 110 000.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range, or the flue gas is drier than the triple point.</exception>
-    public static double OfFlueGasC(FlueGas flueGas, double pressurePa = Constants.StandardPressurePa) =>
+    public static double OfFlueGasC(FlueProducts flueGas, double pressurePa = Constants.StandardPressurePa) =>
         SaturationC(flueGas.WaterPercent / 100 * Guard.Within(pressurePa, 80_000, 110_000));
 }

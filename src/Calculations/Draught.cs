@@ -12,7 +12,7 @@ public static class Draught
     /// <param name="flueC">Mean flue temperature, degree Celsius, -40 to 600.</param>
     /// <param name="pressurePa">Atmospheric pressure, Pa, 60 000 to 110 000.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
-    public static double Pa(double heightM, double outsideC, double flueC, double pressurePa = Constants.StandardPressurePa) =>
+    public static double PressurePa(double heightM, double outsideC, double flueC, double pressurePa = Constants.StandardPressurePa) =>
         Constants.GravityMPerS2 / Constants.AirGasConstantJPerKgK
         * Guard.Within(heightM, 0, 200) * Guard.Within(pressurePa, 60_000, 110_000)
         * (1 / Constants.Kelvin(Guard.Within(outsideC, -40, 50)) - 1 / Constants.Kelvin(Guard.Within(flueC, -40, 600)));

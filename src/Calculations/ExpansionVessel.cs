@@ -6,7 +6,7 @@ namespace Calculations;
 /// </summary>
 public static class ExpansionVessel
 {
-    private const decimal AtmosphereBar = 1m;
+    private const int AtmosphereBar = 1;
 
     /// <summary>Static head of cold water, bar: 1000 kg/m3 x 9.80665 m/s2 x height. The trade rounds it to 0.1 bar a metre.</summary>
     /// <param name="heightM">Height of the highest point above the vessel, m, 0 to 200.</param>

@@ -14,7 +14,7 @@ public static class FlueBalance
     /// <param name="fuel">Composition of the fuel, which must burn.</param>
     /// <param name="air">Composition of the air.</param>
     /// <param name="excessAirRatio">Air supplied / theoretical air, 1 to 10.</param>
-    /// <param name="flueC">Flue temperature, degree Celsius, 5 to 600.</param>
+    /// <param name="flueC">Flue temperature, degree Celsius, 5 to 370.</param>
     /// <param name="airC">Temperature of the air at the appliance, degree Celsius, -20 to 50, at most the flue's.</param>
     /// <param name="pressurePa">Absolute pressure, Pa, 80 000 to 110 000.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
@@ -27,12 +27,10 @@ public static class FlueBalance
         double pressurePa = Constants.StandardPressurePa)
     {
         Guard.Within(excessAirRatio, 1, 10);
-        Guard.Within(flueC, 5, 600);
+        Guard.Within(flueC, 5, 370);
         Guard.Within(airC, -20, Math.Min(50, flueC));
         Guard.Within(pressurePa, 80_000, 110_000);
-        var heat = CalorificValue.Of(
-            fuel, Iso6976.Edition2016, ReferenceTemperature.Celsius25, ReferenceTemperature.Celsius15, 101.325);
-        Guard.Above(heat.NetKjPerMol, 0, double.MaxValue, nameof(fuel));
+        var heat = CalorificValue.OfFuel(fuel);
         var gas = Stoichiometry.Burn(fuel, air, excessAirRatio);
         var condensed = Condensed(gas, flueC, pressurePa);
         var sensible = GasHeat.DryKj(gas, flueC, airC)
@@ -50,7 +48,7 @@ public static class FlueBalance
     }
 
     // Vapour that saturated flue gas still carries: dry y/(1-y), y = psat/p; what is formed beyond that condenses.
-    private static double Condensed(FlueGas gas, double flueC, double pressurePa)
+    private static double Condensed(FlueProducts gas, double flueC, double pressurePa)
     {
         var saturated = DewPoint.SaturationPressurePa(flueC) / pressurePa;
         return saturated >= 1 ? 0 : Math.Max(0, gas.Water - gas.Dry * saturated / (1 - saturated));

@@ -70,7 +70,7 @@ public static class FlueLoss
     public static double CarbonMonoxidePercentNet(FuelGas fuel, double dryFlueGas, double coPpm)
     {
         var coKjPerMol = Iso6976.Edition2016.GrossKjPerMol(GasComponent.CarbonMonoxide, ReferenceTemperature.Celsius25);
-        return Guard.Within(coPpm, 0, 100_000) * 1e-4 * Guard.Within(dryFlueGas, 0, 1000) * coKjPerMol / Heat(fuel).NetKjPerMol;
+        return Guard.Within(coPpm, 0, 100_000) * 1e-4 * Guard.Within(dryFlueGas, 0, 1000) * coKjPerMol / CalorificValue.OfFuel(fuel).NetKjPerMol;
     }
 
     private static (double A1, double A2, double B) Siegert(GasFamily gas) => gas switch
@@ -88,19 +88,11 @@ public static class FlueLoss
     private static (double CarbonPercent, double HydrogenPercent, double GrossKjPerKg, double NetKjPerKg) ByMass(FuelGas fuel)
     {
         const double CarbonKgPerKmol = 12.0107, HydrogenKgPerKmol = 1.00794;
-        var heat = Heat(fuel);
+        var heat = CalorificValue.OfFuel(fuel);
         return (
             100 * CarbonKgPerKmol * fuel.Mean(component => component.Atoms().Carbon) / heat.KgPerKmol,
             100 * HydrogenKgPerKmol * fuel.Mean(component => component.Atoms().Hydrogen) / heat.KgPerKmol,
             1000 * heat.GrossMjPerKg,
             1000 * heat.NetMjPerKg);
-    }
-
-    private static GasProperties Heat(FuelGas fuel)
-    {
-        var heat = CalorificValue.Of(
-            fuel, Iso6976.Edition2016, ReferenceTemperature.Celsius25, ReferenceTemperature.Celsius15, 101.325);
-        Guard.Above(heat.NetKjPerMol, 0, double.MaxValue, nameof(fuel));
-        return heat;
     }
 }

@@ -12,7 +12,7 @@ internal static class GasHeat
     private static readonly double[] Oxygen = [3.78245636, -2.99673416e-3, 9.84730201e-6, -9.68129509e-9, 3.24372837e-12];
 
     /// <summary>Heat that dry flue gas gives up from one temperature to another, kJ per mol fuel.</summary>
-    public static double DryKj(FlueGas gas, double hotC, double coldC) =>
+    public static double DryKj(FlueProducts gas, double hotC, double coldC) =>
         gas.CarbonDioxide * Between(CarbonDioxide, hotC, coldC)
         + gas.Nitrogen * Between(Nitrogen, hotC, coldC)
         + gas.Oxygen * Between(Oxygen, hotC, coldC);

@@ -29,14 +29,14 @@ public static class GasRate
 
     /// <summary>
     /// Pressure to deduct for height above sea level, mbar, by the table of the regulations' schedule: bands of 2.5 m, the value of the
-    /// band's upper end. The table's step is 0.120 207 mbar a metre; the result is rounded to 0.001 as printed.
+    /// band's upper end. The table's step is 0.120 207 4 mbar a metre; the result is rounded to 0.001 as printed.
     /// </summary>
     /// <param name="heightM">Height above Ordnance Datum, m, -50 to 250 (rows read in the schedule); at or below 0 deducts nothing.</param>
     /// <exception cref="ArgumentOutOfRangeException">The height is outside its range.</exception>
     public static decimal AltitudeDeductionMbar(decimal heightM)
     {
         var bandTopM = Math.Max(0m, Math.Ceiling(Guard.Within(heightM, -50m, 250m) / 2.5m) * 2.5m);
-        return Math.Round(bandTopM * 0.120207m, 3, MidpointRounding.AwayFromZero);
+        return Math.Round(bandTopM * 0.1202074m, 3, MidpointRounding.AwayFromZero);
     }
 
     /// <summary>

@@ -3,7 +3,7 @@ namespace Calculations;
 /// <summary>Heat input from a timed gas meter, in decimal and uncorrected: the reading as it stands on the record.</summary>
 public static class HeatInput
 {
-    private const decimal SecondsPerHour = 3600m;
+    private const int SecondsPerHour = 3600;
     private const decimal MjPerKwh = 3.6m;
 
     /// <summary>1 kW in Btu(IT)/h: 1 / 0.000 293 071 070 17. The trade rounds it to 3412.</summary>

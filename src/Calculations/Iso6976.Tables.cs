@@ -6,7 +6,7 @@ public sealed partial class Iso6976
 
     /// <summary>
     /// ISO 6976:2016, tables A.1 to A.4. Columns: summation factor at 0, 15, 15.55, 20 C; gross kJ/mol at 0, 15, 15.55, 20, 25 C.
-    /// Each figure was read in two independent public transcriptions of the standard.
+    /// Read in a public transcription of the standard; a second one agrees for the alkanes, nitrogen and carbon dioxide.
     /// </summary>
     public static Iso6976 Edition2016 { get; } = new(8.3144621, 28.96546, [0.999419, 0.999595, 0.999601, 0.999645], new()
     {

@@ -21,11 +21,11 @@ public static class Stoichiometry
     /// <param name="air">Composition of the air.</param>
     /// <param name="excessAirRatio">Air supplied / theoretical air (lambda), 1 to 1000.</param>
     /// <exception cref="ArgumentOutOfRangeException">The ratio is outside its range.</exception>
-    public static FlueGas Burn(FuelGas fuel, CombustionAir air, double excessAirRatio)
+    public static FlueProducts Burn(FuelGas fuel, CombustionAir air, double excessAirRatio)
     {
         Guard.Within(excessAirRatio, 1, 1000);
         var airSupplied = excessAirRatio * TheoreticalAir(fuel, air);
-        return new FlueGas
+        return new FlueProducts
         {
             Air = airSupplied,
             CarbonDioxide = fuel.Mean(component => component.Atoms().Carbon) + airSupplied * air.CarbonDioxide,
@@ -104,7 +104,7 @@ public sealed record CombustionAir
 }
 
 /// <summary>Flue gas of complete combustion, mol per mol fuel.</summary>
-public sealed record FlueGas
+public sealed record FlueProducts
 {
     /// <summary>Air supplied.</summary>
     public required double Air { get; init; }
