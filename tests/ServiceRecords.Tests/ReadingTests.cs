@@ -32,6 +32,7 @@ public class ReadingTests
     [InlineData("/previousVisit/readings", """[{"instrument":"FA-0"}]""")] // Another visit, other instruments.
     [InlineData("/water/returnTemperatureC", "90")] // Improbable, hence for the rules.
     [InlineData("/tightnessTests/0/testedOn", "\"2026-09-16\"")]
+    [InlineData("/defects", """[{"description":"first line\nsecond"}]""")] // Prose has line breaks.
     [InlineData("/defects", """[{"subject":""}]""")] // The whole visit.
     [InlineData("/partsFitted", "[]")]
     [InlineData("/premises", "{}")]

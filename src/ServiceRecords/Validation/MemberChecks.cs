@@ -11,8 +11,10 @@ internal static class MemberChecks
 {
     private const int FirstYear = 1900;
     private const int LastYear = 2200;
-    private static readonly SearchValues<char> Controls =
-        SearchValues.Create([.. Enumerable.Range(0, 256).Select(c => (char)c).Where(char.IsControl)]);
+    private const int LongestName = 100;
+    private static readonly char[] Controls = [.. Enumerable.Range(0, 256).Select(c => (char)c).Where(char.IsControl)];
+    private static readonly SearchValues<char> NotInNames = SearchValues.Create(Controls);
+    private static readonly SearchValues<char> NotInProse = SearchValues.Create([.. Controls.Except("\n\r\t")]);
 
     /// <summary>The check of a member; null when every value of its type will do.</summary>
     public static Action<T, ValidationContext<T>>? Of<T>(RecordMember member)
@@ -47,6 +49,9 @@ internal static class MemberChecks
     private static Action<T, ValidationContext<T>> OfText<T>(RecordMember member)
     {
         var get = Getter<T, string?>(member);
+        var (forbidden, detailOfForbidden) = member.MaxLength > LongestName
+            ? (NotInProse, "The text has control characters; only line breaks and tabs are read.")
+            : (NotInNames, "The text has control characters (line breaks and tabs count).");
         return (section, context) =>
         {
             if (get(section) is not { } text)
@@ -64,9 +69,9 @@ internal static class MemberChecks
                 context.AddFault(member.Property.Name, FaultCodes.TextLength, "The text is blank; what is not recorded is left out.");
             }
 
-            if (text.AsSpan().ContainsAny(Controls))
+            if (text.AsSpan().ContainsAny(forbidden))
             {
-                context.AddFault(member.Property.Name, FaultCodes.TextCharacters, "The text has control characters (line breaks and tabs count).");
+                context.AddFault(member.Property.Name, FaultCodes.TextCharacters, detailOfForbidden);
             }
         };
     }
