@@ -1,1 +1,30 @@
-var app = WebApplication.Create(args); app.Run();
+using ComplianceApi;
+
+// Commands that need no server (args[0] is their name) have their place here.
+
+var builder = WebApplication.CreateBuilder(args);
+builder.ListenOnLoopbackOnly();
+builder.Logging.AddFilter("Microsoft.AspNetCore", LogLevel.Warning);
+builder.Services.ConfigureHttpJsonOptions(ApiJson.Configure);
+Startup.AddTo(builder.Services);
+
+var app = builder.Build();
+app.UseSecurityHeaders();
+app.UseProblems();
+app.UseLocalOnly();
+
+var v1 = app.MapGroup("/v1").WithStrictQuery().Fails(ProblemKind.ForwardedRequest, ProblemKind.ForeignHost, ProblemKind.InternalError, ProblemKind.StoreUnavailable);
+v1.MapEvaluations();
+app.MapProblems();
+app.MapHealth();
+
+try
+{
+    await app.RunAsync();
+    return 0;
+}
+catch (StartRefusedException refusal)
+{
+    await Console.Error.WriteLineAsync(refusal.Message);
+    return 1;
+}

@@ -1,0 +1,101 @@
+using System.Text.Json;
+using Dapper;
+using Findings;
+using ServiceRecords;
+
+namespace Audits;
+
+/// <summary>Evaluations as they were given, with the records they judge.</summary>
+public sealed class EvaluationStore(Database database)
+{
+    private const string Insert = """
+        INSERT INTO evaluations (tenant, evaluation_id, record_id, maker, serial_number, finished_at, evaluated_at, outcome, supersedes,
+            input_hash, result_hash, rule_set_version, shown, record, evaluation)
+        VALUES (@tenant, @evaluationId, @recordId, @maker, @serialNumber, @finishedAt, @evaluatedAt, @outcome, @supersedes,
+            @inputHash, @resultHash, @ruleSetVersion, @shown, @record, @evaluation)
+        """;
+
+    private const string Supersede = """
+        UPDATE evaluations SET superseded_by = @evaluationId
+        WHERE tenant = @tenant AND evaluation_id = @supersedes AND superseded_by IS NULL
+        """;
+
+    private const string Select = """
+        SELECT evaluation AS Json, shown AS Shown, superseded_by AS SupersededBy
+        FROM evaluations WHERE tenant = @tenant AND evaluation_id = @evaluationId
+        """;
+
+    private const string SelectRecord = "SELECT record FROM evaluations WHERE tenant = @tenant AND evaluation_id = @evaluationId";
+
+    /// <summary>Stores an evaluation.</summary>
+    /// <param name="tenant">Whose it is.</param>
+    /// <param name="record">The record.</param>
+    /// <param name="posted">The record's bytes as they were posted.</param>
+    /// <param name="evaluation">The whole evaluation, with its id and time.</param>
+    /// <param name="shown">How much of it was asked for.</param>
+    /// <param name="cancel">Gives up.</param>
+    /// <returns>False, and nothing is stored, when the evaluation that the record supersedes is not there or superseded already.</returns>
+    public Task<bool> SaveAsync(
+        Tenant tenant, ServiceRecord record, ReadOnlyMemory<byte> posted, Evaluation evaluation, Include shown, CancellationToken cancel)
+    {
+        var row = new
+        {
+            tenant = tenant.Name,
+            evaluationId = evaluation.EvaluationId,
+            recordId = record.RecordId,
+            maker = record.Appliance.Maker,
+            serialNumber = record.Appliance.SerialNumber,
+            finishedAt = Database.TextOf(record.FinishedAt.Value),
+            evaluatedAt = Database.TextOf(evaluation.EvaluatedAt!.Value),
+            outcome = WireNames.Of(evaluation.Outcome),
+            supersedes = record.Supersedes,
+            inputHash = evaluation.InputHash,
+            resultHash = evaluation.ResultHash,
+            ruleSetVersion = evaluation.RuleSet.Version,
+            shown = WireNames.Of(shown),
+            record = posted.ToArray(),
+            evaluation = JsonSerializer.SerializeToUtf8Bytes(evaluation, EvaluationJson.Wire.Evaluation),
+        };
+        return database.WriteAsync(
+            async transaction =>
+            {
+                Task<int> Execute(string sql) => transaction.Connection!.ExecuteAsync(new CommandDefinition(sql, row, transaction, cancellationToken: cancel));
+                return (row.supersedes is null || await Execute(Supersede) == 1) && await Execute(Insert) == 1;
+            },
+            cancel);
+    }
+
+    /// <summary>The evaluation with this id; null when this tenant has none.</summary>
+    public async Task<StoredEvaluation?> FindAsync(Tenant tenant, string evaluationId, CancellationToken cancel)
+    {
+        var row = await database.ReadAsync(connection => connection.QuerySingleOrDefaultAsync<Row>(Command(Select, tenant, evaluationId, cancel)), cancel);
+        return row is null
+            ? null
+            : new StoredEvaluation(
+                JsonSerializer.Deserialize(row.Json, EvaluationJson.Wire.Evaluation)!,
+                Enum.Parse<Include>(row.Shown, ignoreCase: true),
+                row.SupersededBy);
+    }
+
+    /// <summary>The record as posted; null when this tenant has no such evaluation.</summary>
+    public Task<byte[]?> FindRecordAsync(Tenant tenant, string evaluationId, CancellationToken cancel) =>
+        database.ReadAsync(connection => connection.QuerySingleOrDefaultAsync<byte[]>(Command(SelectRecord, tenant, evaluationId, cancel)), cancel);
+
+    private static CommandDefinition Command(string sql, Tenant tenant, string evaluationId, CancellationToken cancel) =>
+        new(sql, new { tenant = tenant.Name, evaluationId }, cancellationToken: cancel);
+
+    private sealed class Row
+    {
+        public required byte[] Json { get; init; }
+
+        public required string Shown { get; init; }
+
+        public string? SupersededBy { get; init; }
+    }
+}
+
+/// <summary>An evaluation as it was stored.</summary>
+/// <param name="Evaluation">The whole of it.</param>
+/// <param name="Shown">How much of it was asked for when the record was posted.</param>
+/// <param name="SupersededBy">The evaluation that replaced it, if one did.</param>
+public sealed record StoredEvaluation(Evaluation Evaluation, Include Shown, string? SupersededBy);

@@ -1,0 +1,69 @@
+using System.Text.Json;
+using Dapper;
+using ServiceRecords;
+
+namespace Audits;
+
+/// <summary>Makers' limits that the deployer keeps. A version, once saved, never changes, for evaluations name it.</summary>
+public sealed class ProfileStore(Database database)
+{
+    private const string Insert = """
+        INSERT INTO appliance_profiles (tenant, profile_id, version, limits, saved_at)
+        SELECT @tenant, @profileId, COALESCE(MAX(version), 0) + 1, @limits, @savedAt
+        FROM appliance_profiles WHERE tenant = @tenant AND profile_id = @profileId
+        RETURNING version
+        """;
+
+    private const string Select = """
+        SELECT version AS Version, limits AS Limits, saved_at AS SavedAt
+        FROM appliance_profiles
+        WHERE tenant = @tenant AND profile_id = @profileId AND (@version IS NULL OR version = @version)
+        ORDER BY version DESC LIMIT 1
+        """;
+
+    /// <summary>Saves <paramref name="limits"/> as the next version.</summary>
+    public async Task<ApplianceProfile> SaveAsync(Tenant tenant, string profileId, MakerLimits limits, DateTimeOffset savedAt, CancellationToken cancel)
+    {
+        var row = new
+        {
+            tenant = tenant.Name,
+            profileId,
+            limits = JsonSerializer.Serialize(limits, ProfileJson.Default.MakerLimits),
+            savedAt = Database.TextOf(savedAt),
+        };
+        var version = 0;
+        await database.WriteAsync(
+            async transaction =>
+            {
+                version = await transaction.Connection!.ExecuteScalarAsync<int>(new CommandDefinition(Insert, row, transaction, cancellationToken: cancel));
+                return true;
+            },
+            cancel);
+        return new ApplianceProfile { ProfileId = profileId, Version = version, SavedAt = savedAt, Limits = limits };
+    }
+
+    /// <summary>A version of a profile, the latest by default; null when this tenant has none.</summary>
+    public async Task<ApplianceProfile?> FindAsync(Tenant tenant, string profileId, int? version, CancellationToken cancel)
+    {
+        var command = new CommandDefinition(Select, new { tenant = tenant.Name, profileId, version }, cancellationToken: cancel);
+        var row = await database.ReadAsync(connection => connection.QuerySingleOrDefaultAsync<Row>(command), cancel);
+        return row is null
+            ? null
+            : new ApplianceProfile
+            {
+                ProfileId = profileId,
+                Version = row.Version,
+                SavedAt = Database.MomentOf(row.SavedAt),
+                Limits = JsonSerializer.Deserialize(row.Limits, ProfileJson.Default.MakerLimits)!,
+            };
+    }
+
+    private sealed class Row
+    {
+        public required int Version { get; init; }
+
+        public required string Limits { get; init; }
+
+        public required string SavedAt { get; init; }
+    }
+}

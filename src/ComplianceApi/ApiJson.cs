@@ -1,0 +1,23 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using Findings;
+using Microsoft.AspNetCore.Http.Json;
+
+namespace ComplianceApi;
+
+/// <summary>How the host writes its own answers; evaluations are written by <see cref="EvaluationJson"/>, with the same settings.</summary>
+[JsonSerializable(typeof(Problem))]
+[JsonSerializable(typeof(Health))]
+internal sealed partial class ApiJson : JsonSerializerContext
+{
+    public static ApiJson Wire { get; } = new(new JsonSerializerOptions(EvaluationJson.Wire.Options) { TypeInfoResolver = null });
+
+    /// <summary>Lets typed results write as the wire form does.</summary>
+    public static void Configure(JsonOptions options)
+    {
+        options.SerializerOptions.DefaultIgnoreCondition = Wire.Options.DefaultIgnoreCondition;
+        options.SerializerOptions.Encoder = Wire.Options.Encoder;
+        options.SerializerOptions.TypeInfoResolverChain.Insert(0, EvaluationJson.Default);
+        options.SerializerOptions.TypeInfoResolverChain.Insert(1, Default);
+    }
+}

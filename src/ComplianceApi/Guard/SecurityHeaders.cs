@@ -1,0 +1,34 @@
+namespace ComplianceApi;
+
+/// <summary>Headers that every answer carries, pages and failures as well.</summary>
+public static class SecurityHeaders
+{
+    private const string ForAnswers = "default-src 'none'; frame-ancestors 'none'";
+
+    /// <summary>The policy of the documentation page: its own scripts and styles, calls to this service, nothing else.</summary>
+    private const string ForPages =
+        "default-src 'none'; script-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; font-src 'self'; connect-src 'self'; "
+        + "base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
+
+    /// <summary>Adds them.</summary>
+    public static void UseSecurityHeaders(this WebApplication app) => app.Use((context, next) =>
+    {
+        context.Response.OnStarting(() =>
+        {
+            var headers = context.Response.Headers;
+            headers.XContentTypeOptions = "nosniff";
+            headers.ContentSecurityPolicy = context.Request.Path.StartsWithSegments("/docs", StringComparison.Ordinal) ? ForPages : ForAnswers;
+            headers["Referrer-Policy"] = "no-referrer";
+            headers["Cross-Origin-Resource-Policy"] = "same-origin";
+            if (context.GetEndpoint()?.Metadata.GetMetadata<NeverCachedMetadata>() is not null)
+                headers.CacheControl = "no-store";
+            return Task.CompletedTask;
+        });
+        return next(context);
+    });
+
+    /// <summary>The answers of these routes hold what a record says and belong in no cache.</summary>
+    public static RouteGroupBuilder NeverCached(this RouteGroupBuilder group) => group.WithMetadata(new NeverCachedMetadata());
+
+    private sealed class NeverCachedMetadata;
+}

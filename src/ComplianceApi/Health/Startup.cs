@@ -1,0 +1,57 @@
+using Audits;
+using Findings;
+using RuleEngine;
+using Rules;
+using ServiceRecords;
+
+namespace ComplianceApi;
+
+/// <summary>
+/// What must hold before the service listens: a whole rule set that compiles and judges the example record, and a store that opens.
+/// </summary>
+public sealed class Startup(IServiceProvider services) : IHostedService
+{
+    /// <inheritdoc />
+    public Task StartAsync(CancellationToken cancellationToken)
+    {
+        try
+        {
+            SelfTest(services.GetRequiredService<ComplianceEngine>());
+            services.GetRequiredService<Database>();
+            return Task.CompletedTask;
+        }
+        catch (Exception fault) when (fault is CatalogueException or StoreException)
+        {
+            throw new StartRefusedException(fault.Message);
+        }
+    }
+
+    /// <inheritdoc />
+    public Task StopAsync(CancellationToken cancellationToken) => Task.CompletedTask;
+
+    /// <summary>Adds the engine, the store and what judges with them.</summary>
+    public static void AddTo(IServiceCollection services)
+    {
+        services.AddSingleton(TimeProvider.System);
+        services.AddSingleton(_ => ComplianceEngine.Start(RuleCatalogue.Of(typeof(RuleIds).Assembly)));
+        services.AddSingleton(provider => Database.Open(provider.GetRequiredService<IConfiguration>()["Store:Path"] ?? "data/compliance.db"));
+        services.AddSingleton<EvaluationStore>();
+        services.AddSingleton<ProfileStore>();
+        services.AddSingleton<Judge>();
+        services.AddSingleton(Tenant.Local);
+        services.AddHostedService<Startup>();
+    }
+
+    /// <summary>Every rule must be able to judge the example record, and judge it the same way twice.</summary>
+    private static void SelfTest(ComplianceEngine engine)
+    {
+        var example = RecordReader.Read(engine.Catalogue.ExampleRecord).Record
+            ?? throw new CatalogueException(["example-record.json has faults"]);
+        var evaluation = engine.Evaluate(example);
+        var failed = evaluation.Findings.Where(finding => finding.Outcome == Outcome.Error).Select(finding => $"{finding.RuleId} cannot judge the example record").ToList();
+        if (failed.Count > 0)
+            throw new CatalogueException(failed);
+        if (engine.Evaluate(example).ResultHash != evaluation.ResultHash)
+            throw new CatalogueException(["the example record is not judged the same way twice"]);
+    }
+}

@@ -1,0 +1,34 @@
+using System.Data.Common;
+using Microsoft.AspNetCore.Diagnostics;
+
+namespace ComplianceApi;
+
+/// <summary>Gives every failure the one shape of a problem: exceptions, and the bare statuses that the framework answers with.</summary>
+public static class ProblemHandling
+{
+    /// <summary>Adds it in front of everything that may fail.</summary>
+    public static void UseProblems(this WebApplication app)
+    {
+        app.UseExceptionHandler(new ExceptionHandlerOptions
+        {
+            ExceptionHandler = OnException,
+
+            // A client's mistake is the client's: the log is for failures of the service.
+            SuppressDiagnosticsCallback = context => context.Exception is BadHttpRequestException,
+        });
+        app.UseStatusCodePages(context => OnBareStatus(context.HttpContext));
+    }
+
+    private static Task OnException(HttpContext context) => context.Features.Get<IExceptionHandlerFeature>()?.Error switch
+    {
+        BadHttpRequestException bad => new ProblemResult(ProblemKind.Of(bad.StatusCode)).WriteAsync(context, bad.StatusCode),
+        DbException => new ProblemResult(ProblemKind.StoreUnavailable).ExecuteAsync(context),
+        _ => new ProblemResult(ProblemKind.InternalError).ExecuteAsync(context),
+    };
+
+    private static Task OnBareStatus(HttpContext context)
+    {
+        var status = context.Response.StatusCode;
+        return new ProblemResult(ProblemKind.Of(status)).WriteAsync(context, status);
+    }
+}

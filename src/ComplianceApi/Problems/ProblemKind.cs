@@ -1,0 +1,80 @@
+using System.Collections.Frozen;
+
+namespace ComplianceApi;
+
+/// <summary>A kind of problem: its stable name, its status and what it means. The page at <c>/problems/{name}</c> is made from it.</summary>
+/// <param name="Name">Last part of the problem's type URI.</param>
+/// <param name="Status">HTTP status.</param>
+/// <param name="Title">What is wrong, the same for every occurrence.</param>
+/// <param name="Explanation">What it means and what to do.</param>
+public sealed record ProblemKind(string Name, int Status, string Title, string Explanation)
+{
+    /// <summary>400, of a body.</summary>
+    public static readonly ProblemKind UnreadableBody = new("unreadable-body", 400, "The body cannot be read",
+        "The body is empty, not UTF-8, not JSON, nested too deep, or has two members of one name, so that it has no meaning or more than one. Each entry of errors says where. Mend the JSON and send it again.");
+
+    /// <summary>400, of a query or path.</summary>
+    public static readonly ProblemKind InvalidParameter = new("invalid-parameter", 400, "A parameter of the request is wrong",
+        "The query or the path has a parameter that this route does not know, that is given twice, or whose value is not allowed. Each entry of errors names the parameter and what was expected. Nothing was judged or stored: a mistyped parameter is never ignored.");
+
+    /// <summary>400, of anything else.</summary>
+    public static readonly ProblemKind BadRequest = new("bad-request", 400, "The request is not valid HTTP",
+        "The request breaks the rules of HTTP and was not looked at further.");
+
+    /// <summary>403, forwarded.</summary>
+    public static readonly ProblemKind ForwardedRequest = new("forwarded-request", 403, "The request was forwarded",
+        "This service asks for no key, because it listens only to its own machine. A request that a proxy or tunnel has forwarded may come from anyone, so it is refused. Call the service directly on the machine it runs on.");
+
+    /// <summary>403, another host's name.</summary>
+    public static readonly ProblemKind ForeignHost = new("foreign-host", 403, "The request is for another host",
+        "This service answers to localhost, 127.0.0.1 and [::1] only. A request under another name may come from a web page that had this name pointed here, so it is refused.");
+
+    /// <summary>404.</summary>
+    public static readonly ProblemKind NotFound = new("not-found", 404, "There is nothing here",
+        "No route has this path, or nothing is stored under this id.");
+
+    /// <summary>405.</summary>
+    public static readonly ProblemKind MethodNotAllowed = new("method-not-allowed", 405, "The method is not allowed here",
+        "The path exists, with other methods: the header Allow lists them.");
+
+    /// <summary>413.</summary>
+    public static readonly ProblemKind BodyTooLarge = new("body-too-large", 413, "The body is too large",
+        "One record or one profile may have at most 1 MiB.");
+
+    /// <summary>415.</summary>
+    public static readonly ProblemKind UnsupportedMediaType = new("unsupported-media-type", 415, "The media type is not supported",
+        "Send the body as application/json in UTF-8, not compressed.");
+
+    /// <summary>422.</summary>
+    public static readonly ProblemKind InvalidBody = new("invalid-body", 422, "The body has faults",
+        "The body is JSON, and something in it is wrong: an unknown member, a missing required member, a value of the wrong type, none of the allowed values, or an impossible value. Each entry of errors names the place, and all faults are named at once. Nothing was judged or stored. A record that is merely incomplete is no problem: it is judged and told what is missing.");
+
+    /// <summary>500.</summary>
+    public static readonly ProblemKind InternalError = new("internal-error", 500, "The service failed",
+        "The service met a fault of its own. Nothing can be concluded about the record: this is no pass. Give the traceId to whoever runs the service.");
+
+    /// <summary>503.</summary>
+    public static readonly ProblemKind StoreUnavailable = new("store-unavailable", 503, "The store does not answer",
+        "The service cannot read or write its store at the moment; nothing was stored. Try again after the time in Retry-After.");
+
+    /// <summary>All kinds by name.</summary>
+    public static FrozenDictionary<string, ProblemKind> ByName { get; } = new[]
+    {
+        UnreadableBody, InvalidParameter, BadRequest, ForwardedRequest, ForeignHost, NotFound, MethodNotAllowed, BodyTooLarge,
+        UnsupportedMediaType, InvalidBody, InternalError, StoreUnavailable,
+    }.ToFrozenDictionary(kind => kind.Name, StringComparer.Ordinal);
+
+    /// <summary>The stable type URI, served by this service itself.</summary>
+    public string Type => $"/problems/{Name}";
+
+    /// <summary>The kind that stands for a status which the framework gave.</summary>
+    public static ProblemKind Of(int status) => status switch
+    {
+        404 => NotFound,
+        405 => MethodNotAllowed,
+        413 => BodyTooLarge,
+        415 => UnsupportedMediaType,
+        >= 500 => InternalError,
+        _ => BadRequest,
+    };
+}

@@ -1,0 +1,71 @@
+using System.Diagnostics;
+using Microsoft.AspNetCore.Http.Metadata;
+using ServiceRecords;
+
+namespace ComplianceApi;
+
+/// <summary>Answers with a problem: the one place where a problem is written.</summary>
+public sealed class ProblemResult(ProblemKind kind, string? detail = null, IReadOnlyList<ProblemError>? errors = null) : IResult
+{
+    /// <summary>Media type of a problem.</summary>
+    public const string MediaType = "application/problem+json";
+
+    /// <summary>What is wrong.</summary>
+    public ProblemKind Kind { get; } = kind;
+
+    /// <summary>Of a body that could not be read (400) or has faults (422).</summary>
+    public static ProblemResult Of(FaultKind kind, IReadOnlyList<Fault> faults) => new(
+        kind == FaultKind.Unreadable ? ProblemKind.UnreadableBody : ProblemKind.InvalidBody,
+        faults.Count == 1 ? "There is one fault." : $"There are {faults.Count(fault => fault.Code != FaultCodes.MoreFaults)} faults or more.",
+        [.. faults.Select(ProblemError.Of)]);
+
+    /// <summary>Nothing is stored under an id.</summary>
+    public static ProblemResult NotFound(string what) => new(ProblemKind.NotFound, what);
+
+    /// <inheritdoc />
+    public Task ExecuteAsync(HttpContext httpContext) => WriteAsync(httpContext, Kind.Status);
+
+    /// <summary>Writes the problem under <paramref name="status"/>, which may be finer than the kind's own.</summary>
+    public Task WriteAsync(HttpContext httpContext, int status)
+    {
+        var response = httpContext.Response;
+        response.StatusCode = status;
+        if (status == StatusCodes.Status503ServiceUnavailable)
+            response.Headers.RetryAfter = "5";
+
+        var problem = new Problem
+        {
+            Type = Kind.Type,
+            Title = Kind.Title,
+            Status = status,
+            Detail = detail,
+            Instance = httpContext.Request.Path.ToUriComponent(),
+            TraceId = Activity.Current?.TraceId.ToHexString() ?? httpContext.TraceIdentifier,
+            Errors = errors,
+        };
+        return response.WriteAsJsonAsync(problem, ApiJson.Wire.Problem, MediaType, httpContext.RequestAborted);
+    }
+}
+
+/// <summary>Says which problems a route may answer with.</summary>
+public static class ProblemMetadata
+{
+    /// <summary>Documents <paramref name="kinds"/>.</summary>
+    public static TBuilder Fails<TBuilder>(this TBuilder route, params ReadOnlySpan<ProblemKind> kinds) where TBuilder : IEndpointConventionBuilder
+    {
+        foreach (var kind in kinds)
+            route.WithMetadata(new FailsMetadata(kind));
+        return route;
+    }
+
+    private sealed class FailsMetadata(ProblemKind kind) : IProducesResponseTypeMetadata
+    {
+        public Type Type => typeof(Problem);
+
+        public int StatusCode => kind.Status;
+
+        public string Description => kind.Title;
+
+        public IEnumerable<string> ContentTypes => [ProblemResult.MediaType];
+    }
+}

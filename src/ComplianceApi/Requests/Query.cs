@@ -1,0 +1,79 @@
+using System.Globalization;
+using System.Text.Json.Nodes;
+using Microsoft.OpenApi;
+using ServiceRecords;
+
+namespace ComplianceApi;
+
+/// <summary>Makes query parameters.</summary>
+public static class Query
+{
+    /// <summary>One value of an enumeration by its exact wire name, with a value for when it is absent.</summary>
+    public static QueryParameter<T> OneOf<T>(string name, string description, T absent) where T : struct, Enum =>
+        OneOf(name, description, absent, [.. Enum.GetValues<T>().Select(value => (WireNames.Of(value), value))]);
+
+    /// <summary>One value of an enumeration by its exact wire name, or none.</summary>
+    public static QueryParameter<T?> OneOfOrAny<T>(string name, string description) where T : struct, Enum =>
+        OneOf(name, description, default(T?), [.. Enum.GetValues<T>().Select(value => (WireNames.Of(value), (T?)value))]);
+
+    /// <summary>One of some words, or none.</summary>
+    public static QueryParameter<string?> Word(string name, string description, IReadOnlyList<string> words) =>
+        OneOf(name, description, null, [.. words.Select(word => (word, (string?)word))]);
+
+    /// <summary>true or false.</summary>
+    public static QueryParameter<bool> Flag(string name, string description, bool absent) =>
+        OneOf(name, description, absent, [("true", true), ("false", false)]);
+
+    /// <summary>A whole number between two bounds, both included; null where it is absent and has no <paramref name="absent"/>.</summary>
+    public static QueryParameter<int?> Whole(string name, string description, int min, int max, int? absent = null) =>
+        new(name, description, absent, (string text, out int? value) =>
+        {
+            value = int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
+            return value >= min && value <= max;
+        })
+        {
+            Expected = string.Create(CultureInfo.InvariantCulture, $"a whole number from {min} to {max}"),
+            Schema = new OpenApiSchema
+            {
+                Type = JsonSchemaType.Integer,
+                Format = "int32",
+                Minimum = min.ToString(CultureInfo.InvariantCulture),
+                Maximum = max.ToString(CultureInfo.InvariantCulture),
+                Default = absent is { } number ? JsonValue.Create(number) : null,
+            },
+        };
+
+    /// <summary>A day.</summary>
+    public static QueryParameter<DateOnly?> Day(string name, string description) =>
+        new(name, description, null, (string text, out DateOnly? value) =>
+        {
+            value = DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
+            return value is not null;
+        })
+        {
+            Expected = "a day such as 2026-09-14",
+            Schema = new OpenApiSchema { Type = JsonSchemaType.String, Format = "date" },
+        };
+
+    private static QueryParameter<T> OneOf<T>(string name, string description, T absent, IReadOnlyList<(string Name, T Value)> values) =>
+        new(name, description, absent, (string text, out T value) =>
+        {
+            var found = values.FirstOrDefault(pair => pair.Name == text);
+            value = found.Value;
+            return found.Name is not null;
+        })
+        {
+            Expected = "one of " + string.Join(", ", values.Select(pair => pair.Name)),
+            Schema = new OpenApiSchema
+            {
+                Type = values is IReadOnlyList<(string, bool)> ? JsonSchemaType.Boolean : JsonSchemaType.String,
+                Enum = values is IReadOnlyList<(string, bool)> ? null : [.. values.Select(pair => (JsonNode)JsonValue.Create(pair.Name))],
+                Default = DefaultOf(absent, values),
+            },
+        };
+
+    private static JsonValue? DefaultOf<T>(T absent, IReadOnlyList<(string Name, T Value)> values) =>
+        absent is bool flag ? JsonValue.Create(flag)
+        : values.FirstOrDefault(pair => Equals(pair.Value, absent)).Name is { } name ? JsonValue.Create(name)
+        : null;
+}
