@@ -9,5 +9,13 @@ public static class Cautions
     public const string EscapingGas =
         "Escaping gas can explode. Keep flames and switches away, let air in, and shut the gas off until the joint is proved.";
 
+    public const string OutsideCompetence =
+        "Gas work outside one's competence endangers the people in the building. Nobody but a competent registered engineer may go on with it.";
+
+    public const string DangerStands =
+        "A dangerous appliance can kill by fire, explosion or carbon monoxide. Nobody may use it while the danger stands.";
+
+    public const string HotWater = "Hot water and steam under pressure scald. Let the system cool and take the pressure off before touching it.";
+
     public const string MakerDecides = "The maker's instructions for this appliance come first.";
 }

@@ -50,4 +50,13 @@ public static class LimitIds
     public const string CopyToOccupierDays = "copy-to-occupier-days";
     public const string ServiceIntervalMonths = "service-interval-months";
     public const string ReportableDays = "reportable-days";
+    public const string BuildingNoticeDays = "building-notice-days";
+    public const string InhibitorMonths = "inhibitor-months";
+    public const string HighestFlowTemperature = "highest-flow-temperature";
+    public const string CondensingReturn = "condensing-return";
+    public const string FlowReturnDifference = "flow-return-difference";
+    public const string StatedRatioDeviation = "stated-ratio-deviation";
+    public const string NewBoilerEfficiency = "new-boiler-efficiency";
+    public const string NewBoilerDesignFlow = "new-boiler-design-flow";
+    public const string AdvisoriesTogether = "advisories-together";
 }

@@ -14,9 +14,97 @@ public static class RuleIds
     // Heat exchanger
     public const string HeatExchangerInspected = "heat-exchanger-inspected";
 
+    // Competence
+    public const string LicenceNumberRecorded = "licence-number-recorded";
+    public const string BusinessNumberRecorded = "business-number-recorded";
+    public const string CategoryCoversAppliance = "category-covers-appliance";
+
+    // Instruments
+    public const string AnalyserCalibrated = "analyser-calibrated";
+    public const string PressureGaugeCalibrated = "pressure-gauge-calibrated";
+    public const string OtherInstrumentCalibrated = "other-instrument-calibrated";
+    public const string AnalyserStandard = "analyser-standard";
+    public const string ReadingTraceable = "reading-traceable";
+
     // Interval
     public const string LandlordDeadline = "landlord-deadline";
+    public const string ServiceInterval = "service-interval";
+    public const string WorkplaceInterval = "workplace-interval";
+    public const string NextDueRecorded = "next-due-recorded";
+
+    // Paperwork
+    public const string RecordSigned = "record-signed";
+    public const string WorkNoted = "work-noted";
+    public const string DefectsNoted = "defects-noted";
+    public const string ExaminationConfirmed = "examination-confirmed";
+    public const string LandlordRecordAddress = "landlord-record-address";
+    public const string LandlordRecordLandlord = "landlord-record-landlord";
+    public const string LandlordRecordAppliance = "landlord-record-appliance";
+    public const string LandlordRecordPipework = "landlord-record-pipework";
+    public const string CopyToOccupier = "copy-to-occupier";
+    public const string CopyToNewTenant = "copy-to-new-tenant";
+    public const string ElectronicRecordIdentifiesEngineer = "electronic-record-identifies-engineer";
+    public const string BuildingCertificate = "building-certificate";
+    public const string AuthorityNotified = "authority-notified";
+    public const string NewBoilerEfficiency = "new-boiler-efficiency";
+    public const string NewBoilerInterlock = "new-boiler-interlock";
+    public const string NewBoilerExtraMeasure = "new-boiler-extra-measure";
+    public const string NewBoilerDesignFlow = "new-boiler-design-flow";
+
+    // Water
+    public const string VesselPrechargeOverHead = "vessel-precharge-over-head";
+    public const string VesselPrechargeToFill = "vessel-precharge-to-fill";
+    public const string VesselVolume = "vessel-volume";
+    public const string ColdFillPressure = "cold-fill-pressure";
+    public const string HotPressure = "hot-pressure";
+    public const string ReliefMargin = "relief-margin";
+    public const string ReliefValveState = "relief-valve-state";
+    public const string ReliefDischarge = "relief-discharge";
+    public const string FillingLoopDisconnected = "filling-loop-disconnected";
+    public const string InhibitorTested = "inhibitor-tested";
+    public const string InhibitorDosed = "inhibitor-dosed";
+    public const string FilterCleaned = "filter-cleaned";
+    public const string ReturnCoolEnoughToCondense = "return-cool-enough-to-condense";
+    public const string FlowReturnDifference = "flow-return-difference";
+
+    // Plausibility
+    public const string Co2AgreesWithO2 = "co2-agrees-with-o2";
+    public const string StatedRatioAgrees = "stated-ratio-agrees";
+    public const string ReadingWithinVisit = "reading-within-visit";
+    public const string ReadingsDiffer = "readings-differ";
+    public const string FlowAboveReturn = "flow-above-return";
+    public const string FlueAboveReturn = "flue-above-return";
+    public const string TightnessTestDated = "tightness-test-dated";
+    public const string VisitLongEnough = "visit-long-enough";
+    public const string PlateFuel = "plate-fuel";
+    public const string ApplianceModified = "appliance-modified";
+    public const string PressureFinerThanGauge = "pressure-finer-than-gauge";
+    public const string TightnessFinerThanGauge = "tightness-finer-than-gauge";
 
     // Unsafe situations
+    public const string EscapeMadeSafe = "escape-made-safe";
+    public const string AlteredSinceLastVisit = "altered-since-last-visit";
+    public const string FittedPartForFuel = "fitted-part-for-fuel";
+    public const string DefectClassed = "defect-classed";
+    public const string DefectDescribed = "defect-described";
+    public const string DefectNotified = "defect-notified";
+    public const string ImmediatelyDangerousRecorded = "immediately-dangerous-recorded";
+    public const string AtRiskRecorded = "at-risk-recorded";
+    public const string DefectMadeSafe = "defect-made-safe";
+    public const string DefectPermission = "defect-permission";
+    public const string DefectLabelled = "defect-labelled";
+    public const string WarningNotice = "warning-notice";
+    public const string UserToldNotToUse = "user-told-not-to-use";
+    public const string NoticeCopyLeft = "notice-copy-left";
+    public const string NoticeSigned = "notice-signed";
+    public const string ReportDecided = "report-decided";
+    public const string ReportInTime = "report-in-time";
+
+    // Inference over findings and recorded defects
     public const string UnsafeFindingAnswered = "unsafe-finding-answered";
+    public const string UnsafeFindingDocumented = "unsafe-finding-documented";
+    public const string ClassLowerThanExpected = "class-lower-than-expected";
+    public const string LowClassWithoutAction = "low-class-without-action";
+    public const string UnsafeLeftInUse = "unsafe-left-in-use";
+    public const string AdvisoriesTogether = "advisories-together";
 }

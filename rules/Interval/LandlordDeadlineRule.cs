@@ -10,35 +10,47 @@ namespace Rules;
 [AppliesBy("/premises/use")]
 public sealed class LandlordDeadlineRule : VisitRule
 {
+    protected override string SubjectPointer => "/previousVisit";
+
     protected override bool? Applies(Visit visit) => visit.IsUnderLandlordDuty;
 
     protected override Verdict Assess(Visit visit, Look look)
     {
-        var previous = look.Note(visit.Record.PreviousVisit?.DeemedOn);
-        if (previous is null && look.Lacks(visit.Record.Appliance.InstalledOn, out _))
-            return look.Missing($"neither an earlier check nor the installation is dated", "/previousVisit/deemedOn");
+        look.Note(visit.Record.PreviousVisit?.DeemedOn);
+        look.Note(visit.Record.PreviousVisit?.FinishedAt);
+        look.Note(visit.Record.PreviousVisit?.AlignmentUsed);
+        look.Note(visit.Record.Appliance.InstalledOn);
+        if (visit.ContradictionOfDates() is { } contradiction)
+            return look.Missing(contradiction, "/previousVisit/deemedOn");
+        if (LandlordClock.Against(visit) is not { } dates)
+            return look.Missing($"neither an earlier check nor the installation is dated", "/previousVisit/deemedOn", "/appliance/installedOn");
 
-        // Without an earlier check the first one is due within twelve months of installation, and the window is not granted.
-        var from = previous ?? visit.Appliance.InstalledOn!.Value;
-        if (from.AddMonths(-2) > visit.Date)
-            return look.Missing($"the date from which the interval counts, {from}, lies after this visit", "/previousVisit/deemedOn");
-
-        var dates = LandlordCalendar.Against(LandlordCalendar.Deadline(from), visit.Date);
-        var next = previous is null ? LandlordCalendar.Deadline(visit.Date) : dates.NextDeadline;
-        return Judge(dates, visit.Date, look).DueBy(next, "the landlord's next gas safety check");
+        return Judge(dates, visit, look).DueBy(dates.NextDeadline, "the landlord's next gas safety check");
     }
 
-    private static Verdict Judge(LandlordDates dates, DateOnly day, Look look)
+    private static Verdict Judge(LandlordDates dates, Visit visit, Look look)
     {
         if (dates.DaysLate > 0)
         {
-            return look.Advisory($"the check of {day} is {dates.DaysLate} days after the deadline of {dates.Deadline}; it counts on its own date")
+            return look.Advisory($"the check of {visit.Date} is {dates.DaysLate} days after the deadline of {dates.Deadline}{Because(dates, visit)}; it counts on its own date")
                 .Advise("Tell the landlord that the interval was exceeded, and plan the next check before its deadline.");
         }
 
         return dates.Disputed == DisputedDay.None
-            ? look.Pass($"the check of {day} is within the deadline of {dates.Deadline} and counts as made on {dates.Deemed}")
-            : look.Advisory($"{day} is a day that readers of regulation 36A count differently; here it counts as made on {dates.Deemed}")
+            ? look.Pass($"the check of {visit.Date} is within the deadline of {dates.Deadline} and counts as made on {dates.Deemed}")
+            : look.Advisory($"{visit.Date} is a day that readers of regulation 36A count differently; here it counts as made on {dates.Deemed}")
                 .Advise("Plan the next check a day further from the boundary.");
+    }
+
+    private static string Because(LandlordDates dates, Visit visit)
+    {
+        if (visit.PreviousCounted() is not null)
+            return "";
+
+        // A new appliance's first check may be moved once to line up with the landlord's other appliances.
+        var mayBeAligned = visit.Date <= dates.Deadline.AddMonths(2) && visit.Record.PreviousVisit?.AlignmentUsed != true;
+        return mayBeAligned
+            ? ", counted from installation, unless this first check was moved once to line up with other appliances, by two months at most"
+            : ", counted from installation because no earlier check is dated";
     }
 }

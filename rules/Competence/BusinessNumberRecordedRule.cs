@@ -1,0 +1,17 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.BusinessNumberRecorded), Topic(Topics.Competence), Cites("GSIUR-1998", "3(3)"), Cites("GSIUR-1998", "36(3)(c)")]
+[Description("The record gives the number under which the business is registered")]
+public sealed class BusinessNumberRecordedRule : VisitRule
+{
+    protected override string SubjectPointer => "/engineer/businessNumber";
+
+    protected override Verdict Assess(Visit visit, Look look) =>
+        look.Lacks(visit.Record.Engineer?.BusinessNumber, out var number)
+            ? look.Missing($"no registration number is recorded, so the record does not show that a registered business did the work")
+            : look.Pass($"the business is recorded by registration number {number}");
+}

@@ -1,0 +1,23 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.AnalyserCalibrated), Topic(Topics.Instruments), Cites("EN-50379-3"), Cites("GSIUR-1998", "26(9)(ca)"), CommonPractice]
+[Description("The flue gas analyser is listed and within its calibration on the day")]
+[Expects("/instruments")]
+public sealed class AnalyserCalibratedRule : CalibrationRule
+{
+    protected override bool IsOfKind(InstrumentKind? kind) => kind == InstrumentKind.FlueGasAnalyser;
+
+    protected override Verdict WhenNone(Visit visit, Look look) =>
+        look.Missing($"no flue gas analyser is listed among the instruments", "/instruments");
+
+    // Where combustion alone stands in for pressure and heat input, nothing else examines the appliance.
+    protected override Verdict OutOfDate(FormattableString message, Visit visit, Look look) =>
+        string.IsNullOrWhiteSpace(look.Note(visit.Record.Combustion?.PressureAndRateNotPracticableReason))
+            ? look.Advisory(message)
+            : look.Missing($"{WireText.Sentence(message)}, and the combustion reading alone stands for pressure and heat input", $"{look.Subject}/calibrationDueOn");
+}

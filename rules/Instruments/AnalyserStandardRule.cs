@@ -1,0 +1,32 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.AnalyserStandard), Topic(Topics.Instruments), Cites("EN-50379-3")]
+[Description("The flue gas analyser is made to the standard for portable combustion analysers")]
+[Expects("/instruments")]
+public sealed class AnalyserStandardRule : ComplianceRule<Instrument>
+{
+    // EN 50379 took the place of BS 7927 on 1 March 2007; older units stay acceptable.
+    private static readonly string[] Standards = ["50379", "7927"];
+
+    protected override IEnumerable<Subject<Instrument>>? Subjects(Visit visit) =>
+        visit.Instruments?.Where(instrument => instrument.Value.Kind == InstrumentKind.FlueGasAnalyser);
+
+    protected override Verdict WhenNone(Visit visit, Look look) =>
+        look.Missing($"no flue gas analyser is listed among the instruments", "/instruments");
+
+    protected override Verdict Assess(Instrument instrument, Visit visit, Look look)
+    {
+        if (look.Lacks(instrument.Standard, out var standard))
+            return look.Missing();
+
+        return Array.Exists(Standards, number => standard.Contains(number, StringComparison.Ordinal))
+            ? look.Pass($"the analyser is made to {standard}")
+            : look.Advisory($"the analyser is recorded as made to '{standard}', which is neither EN 50379 nor the older BS 7927")
+                .Advise("Read the standard on the instrument or its certificate; measure with an analyser made to EN 50379-3.");
+    }
+}

@@ -1,0 +1,33 @@
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+/// <summary>A rule on instruments of some kinds: each is within its calibration on the day of the visit, that day included.</summary>
+public abstract class CalibrationRule : ComplianceRule<Instrument>
+{
+    protected sealed override IEnumerable<Subject<Instrument>>? Subjects(Visit visit) => visit.Instruments?.Where(instrument => IsOfKind(instrument.Value.Kind));
+
+    protected abstract bool IsOfKind(InstrumentKind? kind);
+
+    protected sealed override Verdict Assess(Instrument instrument, Visit visit, Look look)
+    {
+        if (look.Lacks(instrument.Kind, out var kind))
+            return look.Missing();
+
+        var calibratedOn = look.Note(instrument.CalibratedOn);
+        var limit = visit.Limits[LimitIds.CalibrationMonths];
+        if ((look.Note(instrument.CalibrationDueOn) ?? calibratedOn?.AddMonths((int)limit.Max!.Value)) is not { } lastDay)
+            return look.Missing($"the record shows neither when the {kind} was calibrated nor when it is due again", $"{look.Subject}/calibrationDueOn");
+        if (calibratedOn > visit.Date)
+            return look.Missing($"the {kind} was calibrated on {calibratedOn}, after the visit; what held on the day is not on record", $"{look.Subject}/calibratedOn");
+
+        return visit.Date <= lastDay
+            ? look.Pass($"the {kind} is within its calibration, which runs to {lastDay}")
+            : OutOfDate($"the calibration of the {kind} ran out on {lastDay}, {visit.Date.DayNumber - lastDay.DayNumber} days before the visit", visit, look)
+                .Advise("Have the instrument calibrated, and repeat with one in date what decides.");
+    }
+
+    /// <summary>What an instrument out of date means.</summary>
+    protected virtual Verdict OutOfDate(FormattableString message, Visit visit, Look look) => look.Advisory(message);
+}

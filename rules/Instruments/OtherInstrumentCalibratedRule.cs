@@ -1,0 +1,15 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.OtherInstrumentCalibrated), Topic(Topics.Instruments), CommonPractice]
+[Description("Every other instrument listed is within its calibration on the day")]
+[Expects("/instruments")]
+public sealed class OtherInstrumentCalibratedRule : CalibrationRule
+{
+    // One whose kind is not recorded is asked here.
+    protected override bool IsOfKind(InstrumentKind? kind) => kind is not (InstrumentKind.FlueGasAnalyser or InstrumentKind.PressureGauge);
+}

@@ -1,0 +1,22 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.PressureGaugeCalibrated), Topic(Topics.Instruments), Cites("IGEM-UP-1B"), CommonPractice]
+[Description("The pressure gauge is listed and within its calibration on the day")]
+[Expects("/instruments")]
+public sealed class PressureGaugeCalibratedRule : CalibrationRule
+{
+    protected override bool IsOfKind(InstrumentKind? kind) => kind == InstrumentKind.PressureGauge;
+
+    protected override Verdict WhenNone(Visit visit, Look look)
+    {
+        var noTest = visit.Record.TightnessTests is { Count: 0 };
+        return noTest && !string.IsNullOrWhiteSpace(look.Note(visit.Record.Combustion?.PressureAndRateNotPracticableReason))
+            ? look.NotApplicable($"the record states that no tightness test was made and why no pressure was measured")
+            : look.Missing($"no pressure gauge is listed among the instruments", "/instruments");
+    }
+}

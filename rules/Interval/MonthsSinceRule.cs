@@ -1,0 +1,30 @@
+using Findings;
+using RuleModel;
+
+namespace Rules;
+
+/// <summary>A rule that this visit follows the one before, or the installation, within some months. Late is advice: nobody can undo it today.</summary>
+public abstract class MonthsSinceRule : VisitRule
+{
+    protected sealed override string SubjectPointer => "/previousVisit";
+
+    protected abstract Limit Interval(Visit visit, Look look);
+
+    protected sealed override Verdict Assess(Visit visit, Look look)
+    {
+        var isDated = look.Note(visit.Record.PreviousVisit?.FinishedAt) is not null | look.Note(visit.Record.PreviousVisit?.DeemedOn) is not null;
+        look.Note(visit.Record.Appliance.InstalledOn);
+        if (visit.ContradictionOfDates() is { } contradiction)
+            return look.Missing(contradiction, "/previousVisit/deemedOn");
+        if (visit.LastAttended() is not { } last)
+            return look.Missing($"neither an earlier visit nor the installation is dated", "/previousVisit/finishedAt", "/appliance/installedOn");
+
+        var limit = Interval(visit, look);
+        var dueBy = last.AddMonths((int)limit.Max!.Value);
+        var since = isDated ? "the visit before" : "the installation, since no earlier visit is dated";
+        return visit.Date <= dueBy
+            ? look.Pass($"this visit was due by {dueBy}, {limit.Max} months after {since}").Against(limit)
+            : look.Advisory($"this visit is {visit.Date.DayNumber - dueBy.DayNumber} days late: it was due by {dueBy}, {limit.Max} months after {since}")
+                .Against(limit).Advise("Tell the responsible person that the interval was exceeded, and note the next date.");
+    }
+}

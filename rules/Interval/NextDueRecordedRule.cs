@@ -1,0 +1,42 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.NextDueRecorded), Topic(Topics.Interval), Cites("GSIUR-1998", "36(3)(a)"), CommonPractice]
+[Description("The record says when the next visit is due, and not later than the interval allows")]
+public sealed class NextDueRecordedRule : VisitRule
+{
+    protected override string SubjectPointer => "/paperwork/nextDueOn";
+
+    protected override bool? Applies(Visit visit) => visit.Record.JobType is JobType.AnnualService or JobType.LandlordCheck;
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Paperwork?.NextDueOn, out var next))
+            return look.Missing();
+
+        var latest = Latest(visit, look);
+        if (next <= visit.Date)
+            return look.Advisory($"the next visit is recorded as due on {next}, which is not after this visit").Advise("Work out the next date again.");
+
+        return next <= latest
+            ? look.Pass($"the next visit is recorded as due on {next}, not later than {latest}").DueBy(next, "the next visit")
+            : look.Advisory($"the next visit is recorded as due on {next}, and it is due by {latest}").DueBy(latest, "the next visit")
+                .Advise("Work out the next date again from the date on which this visit counts.");
+    }
+
+    // A landlord's check counts as regulation 36A says; while that is unknown this visit counts on its own day, the stricter.
+    private static DateOnly Latest(Visit visit, Look look)
+    {
+        if (visit.IsUnderLandlordDuty == true && visit.ContradictionOfDates() is null && LandlordClock.Against(visit) is { } dates)
+            return dates.NextDeadline;
+
+        var limit = visit.IsAnnualService
+            ? visit.Limits.MakerMax(look.Note(visit.Maker.ServiceIntervalMonths), visit.Maker.Source, LimitIds.ServiceIntervalMonths)
+            : visit.Limits[LimitIds.ServiceIntervalMonths];
+        return visit.Date.AddMonths((int)limit.Max!.Value);
+    }
+}

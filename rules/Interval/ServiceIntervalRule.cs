@@ -1,0 +1,15 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.ServiceInterval), Topic(Topics.Interval), Cites("BS-6798"), CommonPractice]
+[Description("The service follows the one before within the maker's interval, or twelve months where the maker gives none")]
+public sealed class ServiceIntervalRule : MonthsSinceRule
+{
+    protected override bool? Applies(Visit visit) => visit.IsAnnualService;
+
+    protected override Limit Interval(Visit visit, Look look) =>
+        visit.Limits.MakerMax(look.Note(visit.Maker.ServiceIntervalMonths), visit.Maker.Source, LimitIds.ServiceIntervalMonths);
+}

@@ -1,0 +1,16 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.WorkplaceInterval), Topic(Topics.Interval), Cites("GSIUR-1998", "35"), CommonPractice]
+[Description("At a workplace the appliance was seen within twelve months; the law sets no interval, a year is usual")]
+[AppliesBy("/premises/use")]
+public sealed class WorkplaceIntervalRule : MonthsSinceRule
+{
+    protected override bool? Applies(Visit visit) => visit.Record.Premises?.Use is { } use ? use == PremisesUse.Workplace : null;
+
+    protected override Limit Interval(Visit visit, Look look) => visit.Limits[LimitIds.ServiceIntervalMonths];
+}

@@ -1,0 +1,21 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.AuthorityNotified), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "20(3)")]
+[Description("The local authority is notified of a new boiler within 30 days of completion")]
+[AppliesBy("/commissioning/newBoiler"), InForce(From = "2010-10-01")]
+public sealed class AuthorityNotifiedRule : NewBoilerRule
+{
+    protected override string SubjectPointer => "/paperwork/authorityNotifiedOn";
+
+    protected override bool IsLawHere(Visit visit) => visit.Record.Jurisdiction is Jurisdiction.England or Jurisdiction.Wales;
+
+    protected override Verdict Assess(Visit visit, Look look) =>
+        look.Within("the notice of the new boiler to the local authority", "Notify the authority through the self-certification scheme and note the day.",
+            visit.Limits[LimitIds.BuildingNoticeDays], visit.Date,
+            look.Note(visit.Record.Paperwork?.AuthorityNotifiedOn), visit);
+}

@@ -1,0 +1,21 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.BuildingCertificate), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "20(3)")]
+[Description("The occupier of a building with a new boiler gets the certificate within 30 days of completion")]
+[AppliesBy("/commissioning/newBoiler"), InForce(From = "2010-10-01")]
+public sealed class BuildingCertificateRule : NewBoilerRule
+{
+    protected override string SubjectPointer => "/paperwork/certificateToOccupierOn";
+
+    protected override bool IsLawHere(Visit visit) => visit.Record.Jurisdiction is Jurisdiction.England or Jurisdiction.Wales;
+
+    protected override Verdict Assess(Visit visit, Look look) =>
+        look.Within("the occupier's building regulations certificate", "Give the certificate to the occupier and note the day.",
+            visit.Limits[LimitIds.BuildingNoticeDays], visit.Date,
+            look.Note(visit.Record.Paperwork?.CertificateToOccupierOn), visit);
+}

@@ -1,0 +1,40 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.CopyToNewTenant), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(6)")]
+[Description("A new tenant gets a copy of the last landlord's record before moving in")]
+[AppliesBy("/premises/use")]
+public sealed class CopyToNewTenantRule : VisitRule
+{
+    private const string Duty = "the new tenant's copy of the record";
+
+    protected override string SubjectPointer => "/paperwork/copyToNewTenantOn";
+
+    protected override bool? Applies(Visit visit) => visit.IsUnderLandlordDuty;
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        var givenOn = look.Note(visit.Record.Paperwork?.CopyToNewTenantOn);
+        if (look.Note(visit.Record.Paperwork?.NewTenancyStartsOn) is not { } startsOn)
+        {
+            return givenOn is null
+                ? look.NotApplicable($"no new tenancy is recorded")
+                : look.Missing($"a new tenant's copy is recorded without the day on which the tenancy starts", "/paperwork/newTenancyStartsOn");
+        }
+
+        if (givenOn is { } day)
+        {
+            return day <= startsOn
+                ? look.Pass($"{Duty} was given on {day}, and the tenancy starts on {startsOn}")
+                : look.Advisory($"{Duty} was given on {day}, {day.DayNumber - startsOn.DayNumber} days after the tenancy started on {startsOn}")
+                    .Advise("Give the copy before the tenant moves in.");
+        }
+
+        return visit.LookedAtOn < startsOn
+            ? look.Pass($"{Duty} is due before {startsOn}").DueBy(startsOn.AddDays(-1), Duty)
+            : look.Advisory($"{Duty} was due before {startsOn} and is not on record").Advise("Give the copy now and note the day.");
+    }
+}

@@ -1,0 +1,25 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.ElectronicRecordIdentifiesEngineer), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)")]
+[Description("A landlord's record that is kept electronically identifies the engineer beyond doubt")]
+[AppliesBy("/premises/use")]
+public sealed class ElectronicRecordIdentifiesEngineerRule : VisitRule
+{
+    protected override string SubjectPointer => "/paperwork/electronic";
+
+    // Only a record that says it is on paper is taken as one.
+    protected override bool? Applies(Visit visit) => visit.IsUnderLandlordDuty & visit.Record.Paperwork?.Electronic != false;
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        var isIdentified = look.Note(visit.Record.Engineer?.LicenceNumber) is { Length: > 0 } | look.Note(visit.Record.Paperwork?.EngineerSigned) == true;
+        return isIdentified
+            ? look.Pass($"the electronic record identifies the engineer by licence number or signature")
+            : look.Advisory($"neither a licence number nor a signature identifies the engineer in this electronic record")
+                .Advise("Put the licence number or an electronic signature on the record.");
+    }
+}

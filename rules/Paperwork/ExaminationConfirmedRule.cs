@@ -1,0 +1,21 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.ExaminationConfirmed), Topic(Topics.Paperwork), Cites("GSIUR-1998", "26(9)"), Cites("GSIUR-1998", "36(3)(c)")]
+[Description("The record confirms that flue, air supply, pressure or heat input, and functioning of this appliance were examined")]
+public sealed class ExaminationConfirmedRule : StatementRule
+{
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Paperwork?.ExaminationConfirmed, out var isConfirmed))
+            return look.Missing();
+
+        return isConfirmed
+            ? look.Pass($"the examination that must follow work on an appliance is confirmed")
+            : look.Missing($"the record states that the examination that must follow work on an appliance is not confirmed; it has to be made at once", "/paperwork/examinationConfirmed")
+                .Warn(Cautions.CarbonMonoxide).Advise("Examine flue, combustion air, pressure or heat input, and functioning, then confirm it for this appliance.");
+    }
+}

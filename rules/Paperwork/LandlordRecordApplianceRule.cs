@@ -1,0 +1,21 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.LandlordRecordAppliance), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)")]
+[Description("The landlord's record describes the appliance and its flue and says where they are")]
+[AppliesBy("/premises/use")]
+public sealed class LandlordRecordApplianceRule : VisitRule
+{
+    protected override string SubjectPointer => "/appliance";
+
+    protected override bool? Applies(Visit visit) => visit.IsUnderLandlordDuty;
+
+    protected override Verdict Assess(Visit visit, Look look) =>
+        look.Lacks(visit.Record.Appliance.Maker, out _) | look.Lacks(visit.Record.Appliance.Model, out var model)
+            | look.Lacks(visit.Record.Appliance.Location, out var location) | look.Lacks(visit.Record.Appliance.FlueType, out var flue)
+                ? look.Missing($"a landlord's record has to describe and place the appliance and its flue")
+                : look.Pass($"the record describes the appliance ({model}, {flue}) and places it: {location}");
+}

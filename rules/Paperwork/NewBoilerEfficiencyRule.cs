@@ -1,0 +1,28 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.NewBoilerEfficiency), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "Part L")]
+[Description("A new gas boiler in an existing dwelling has a seasonal efficiency of at least 92 %")]
+[AppliesBy("/commissioning/newBoiler"), InForce(From = "2018-04-06")]
+public sealed class NewBoilerEfficiencyRule : NewBoilerRule
+{
+    protected override string SubjectPointer => "/commissioning/seasonalEfficiencyPercent";
+
+    protected override bool IsLawHere(Visit visit) => visit.Record.Jurisdiction == Jurisdiction.England;
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Commissioning?.SeasonalEfficiencyPercent, out var efficiency))
+            return look.Missing();
+
+        var limit = visit.Limits[LimitIds.NewBoilerEfficiency];
+        return limit.Allows(efficiency)
+            ? look.Pass($"the seasonal efficiency is {efficiency} %, at least {limit.Min} %").Against(limit, efficiency)
+            : look.Advisory($"the seasonal efficiency is {efficiency} %, and at least {limit.Min} % is asked of a new boiler in an existing dwelling").Against(limit, efficiency)
+                .Advise("Check the product label; where the boiler falls short, tell building control and the customer.");
+    }
+}

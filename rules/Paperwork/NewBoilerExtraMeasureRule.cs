@@ -1,0 +1,22 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.NewBoilerExtraMeasure), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "Part L")]
+[Description("With a new combination boiler in an existing dwelling one further energy measure is fitted")]
+[AppliesBy("/commissioning/newBoiler"), InForce(From = "2018-04-06")]
+public sealed class NewBoilerExtraMeasureRule : NewBoilerRule
+{
+    protected override string SubjectPointer => "/commissioning/extraMeasure";
+
+    protected override bool IsLawHere(Visit visit) => visit.Record.Jurisdiction == Jurisdiction.England;
+
+    // The record does not say whether the boiler is a combination boiler, so an absent measure is no gap by itself.
+    protected override Verdict Assess(Visit visit, Look look) => look.Note(visit.Record.Commissioning?.ExtraMeasure) is { } measure
+        ? look.Pass($"a further energy measure is recorded: {measure}")
+        : look.Advisory($"no further energy measure is recorded; a combination boiler needs one")
+            .Advise("With a combination boiler fit heat recovery, weather or load compensation, or a controller with automation and optimisation, and record it.");
+}

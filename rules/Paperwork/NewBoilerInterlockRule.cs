@@ -1,0 +1,26 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.NewBoilerInterlock), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "Part L")]
+[Description("A new gas boiler in an existing dwelling stops when nothing asks for heat")]
+[AppliesBy("/commissioning/newBoiler"), InForce(From = "2018-04-06")]
+public sealed class NewBoilerInterlockRule : NewBoilerRule
+{
+    protected override string SubjectPointer => "/commissioning/interlock";
+
+    protected override bool IsLawHere(Visit visit) => visit.Record.Jurisdiction == Jurisdiction.England;
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Commissioning?.Interlock, out var isThere))
+            return look.Missing();
+
+        return isThere
+            ? look.Pass($"the controls stop the boiler when nothing asks for heat")
+            : look.Advisory($"the new boiler has no interlock, so it may run when nothing asks for heat").Advise("Wire the controls so that the boiler stops when no room and no cylinder asks for heat.");
+    }
+}

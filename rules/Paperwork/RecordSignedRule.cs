@@ -1,0 +1,13 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.RecordSigned), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)"), CommonPractice]
+[Description("The engineer signs the record")]
+public sealed class RecordSignedRule : StatementRule
+{
+    protected override Verdict Assess(Visit visit, Look look) =>
+        look.Lacks(visit.Record.Paperwork?.EngineerSigned, out var isSigned) ? look.Missing() : Stated(isSigned, "the engineer's signature", look);
+}

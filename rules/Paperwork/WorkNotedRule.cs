@@ -1,0 +1,13 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.WorkNoted), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)"), CommonPractice]
+[Description("The record notes the work done and any remedial action")]
+public sealed class WorkNotedRule : StatementRule
+{
+    protected override Verdict Assess(Visit visit, Look look) =>
+        look.Lacks(visit.Record.Paperwork?.WorkNoted, out var isNoted) ? look.Missing() : Stated(isNoted, "the work done and any remedial action", look);
+}

@@ -1,0 +1,24 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.ColdFillPressure), Topic(Topics.Water), CommonPractice]
+[Description("The cold fill pressure is within the usual band")]
+public sealed class ColdFillPressureRule : WaterRule
+{
+    protected override string SubjectPointer => "/water/coldFillBar";
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Water?.ColdFillBar, out var fill))
+            return look.Missing();
+
+        var limit = visit.Limits[LimitIds.ColdFill];
+        return limit.Allows(fill)
+            ? look.Pass($"the cold fill is {fill} bar, within {limit.Min} to {limit.Max} bar").Against(limit, fill)
+            : look.Advisory($"the cold fill is {fill} bar, outside the usual {limit.Min} to {limit.Max} bar").Against(limit, fill)
+                .Advise("Set the cold fill by the maker's instructions and the height of the system.");
+    }
+}

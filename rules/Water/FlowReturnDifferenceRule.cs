@@ -1,0 +1,22 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.FlowReturnDifference), Topic(Topics.Water), CommonPractice]
+[Description("Flow and return of the running boiler do not lie further apart than is usual")]
+public sealed class FlowReturnDifferenceRule : WaterRule
+{
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Water?.FlowTemperatureC, out var flow) | look.Lacks(visit.Record.Water?.ReturnTemperatureC, out var back))
+            return look.Missing();
+
+        var limit = visit.Limits[LimitIds.FlowReturnDifference];
+        return limit.Allows(flow - back)
+            ? look.Pass($"flow and return lie {flow - back} degrees apart, at most {limit.Max}").Against(limit, flow - back)
+            : look.Advisory($"flow and return lie {flow - back} degrees apart, more than {limit.Max}: too little water moves").Against(limit, flow - back)
+                .Advise("Check pump, valves, filter and balance of the system.");
+    }
+}

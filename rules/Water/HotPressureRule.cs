@@ -1,0 +1,27 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.HotPressure), Topic(Topics.Water), CommonPractice]
+[Description("The pressure of the hot system stays within the usual limit and does not fall below the cold fill")]
+public sealed class HotPressureRule : WaterRule
+{
+    protected override string SubjectPointer => "/water/hotBar";
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Water?.HotBar, out var hot))
+            return look.Missing();
+
+        var limit = visit.Limits[LimitIds.HotPressure];
+        if (hot < look.Note(visit.Record.Water?.ColdFillBar))
+            return look.Advisory($"the hot system shows {hot} bar, less than cold: water is lost or one of the readings is wrong").Advise("Read both pressures again and look for a leak.");
+
+        return limit.Allows(hot)
+            ? look.Pass($"the hot system shows {hot} bar, at most {limit.Max} bar").Against(limit, hot)
+            : look.Advisory($"the hot system shows {hot} bar, above the usual {limit.Max} bar").Against(limit, hot)
+                .Warn(Cautions.HotWater).Advise("Check precharge and size of the expansion vessel and the cold fill.");
+    }
+}

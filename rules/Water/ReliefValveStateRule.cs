@@ -1,0 +1,32 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.ReliefValveState), Topic(Topics.Water), Cites("BS-6798"), CommonPractice]
+[Description("The pressure relief valve is in place and can open")]
+public sealed class ReliefValveStateRule : WaterRule
+{
+    protected override string SubjectPointer => "/water/reliefValve";
+
+    // Looked for at a service; a fault that somebody recorded is judged at any visit.
+    protected override bool? Applies(Visit visit) =>
+        visit.IsMoreThanALandlordCheck || visit.Record.Water?.ReliefValve is not (null or ReliefValveState.Ok);
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Water?.ReliefValve, out var state))
+            return look.Missing();
+
+        return state switch
+        {
+            ReliefValveState.Ok => look.Pass($"the relief valve is recorded as in order"),
+            ReliefValveState.Passing => look.Advisory($"the relief valve lets water by").Warn(Cautions.HotWater)
+                .Advise("Renew the valve, and find out whether the vessel made it lift."),
+            _ => look.Unsafe($"the relief valve is {state}, so nothing limits the pressure of the water").Warn(Cautions.HotWater)
+                .Advise("Do not leave the boiler in use. Fit a relief valve of the maker's setting with a free discharge."),
+        };
+    }
+}

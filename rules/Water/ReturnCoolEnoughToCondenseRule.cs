@@ -1,0 +1,27 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.ReturnCoolEnoughToCondense), Topic(Topics.Water), CommonPractice]
+[Description("The return of a condensing boiler is cool enough for it to condense")]
+[AppliesBy("/appliance/condensing")]
+public sealed class ReturnCoolEnoughToCondenseRule : WaterRule
+{
+    protected override string SubjectPointer => "/water/returnTemperatureC";
+
+    protected override bool? Applies(Visit visit) => visit.IsMoreThanALandlordCheck & visit.Appliance.Condensing;
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Water?.ReturnTemperatureC, out var temperature))
+            return look.Missing();
+
+        var limit = visit.Limits[LimitIds.CondensingReturn];
+        return limit.Allows(temperature)
+            ? look.Pass($"the return comes back at {temperature} C, below {limit.Max} C").Against(limit, temperature)
+            : look.Advisory($"the return comes back at {temperature} C; below {limit.Max} C the boiler condenses").Against(limit, temperature)
+                .Advise("Lower the flow temperature or balance the system, within the maker's instructions.");
+    }
+}
