@@ -18,4 +18,13 @@ public static class Cautions
     public const string HotWater = "Hot water and steam under pressure scald. Let the system cool and take the pressure off before touching it.";
 
     public const string MakerDecides = "The maker's instructions for this appliance come first.";
+
+    public const string RoomAir =
+        "Carbon monoxide in a room kills those who stay in it. Let air in, get everyone out if it goes on rising, and do not wait indoors.";
+
+    public const string ElectricShock =
+        "A wrongly connected or unearthed appliance can kill by electric shock. Isolate it and prove it dead before touching it.";
+
+    public const string UnlitGas =
+        "Gas that flows unlit can explode. Shut the gas off until the device is proved.";
 }

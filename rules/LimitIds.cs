@@ -59,4 +59,27 @@ public static class LimitIds
     public const string NewBoilerEfficiency = "new-boiler-efficiency";
     public const string NewBoilerDesignFlow = "new-boiler-design-flow";
     public const string AdvisoriesTogether = "advisories-together";
+    public const string AmbientCoRise = "ambient-co-rise";
+    public const string HatchWidth = "hatch-width";
+    public const string HatchToJoint = "hatch-to-joint";
+    public const string TerminalGuardHeight = "terminal-guard-height";
+    public const string SleepingRoomInput = "sleeping-room-input";
+    public const string OpenFlueVentPerKw = "open-flue-vent-per-kw";
+    public const string LeakageInput = "leakage-input";
+    public const string InnerRoomShare = "inner-room-share";
+    public const string VentAreaShare = "vent-area-share";
+    public const string AirtightHome = "airtight-home";
+    public const string CompartmentOpenOutsideHigh = "compartment-open-outside-high";
+    public const string CompartmentOpenOutsideLow = "compartment-open-outside-low";
+    public const string CompartmentOpenRoomHigh = "compartment-open-room-high";
+    public const string CompartmentOpenRoomLow = "compartment-open-room-low";
+    public const string CompartmentSealedOutside = "compartment-sealed-outside";
+    public const string CompartmentSealedRoom = "compartment-sealed-room";
+    public const string CondensatePipeInside = "condensate-pipe-inside";
+    public const string CondensatePipeOutside = "condensate-pipe-outside";
+    public const string CondensateFall = "condensate-fall";
+    public const string EarthContinuity = "earth-continuity";
+    public const string InsulationResistance = "insulation-resistance";
+    public const string FuseRating = "fuse-rating";
+    public const string CoAlarmDistance = "co-alarm-distance";
 }

@@ -25,7 +25,7 @@ public sealed class AirInletCheckRule : VisitRule
         var (limit, value) = o2Limit.Allows(o2) ? (co2Limit, co2) : (o2Limit, o2);
         return limit.Allows(value)
             ? look.Pass($"the air inlet shows {o2} % oxygen and {co2} % carbon dioxide: outside air").Against(o2Limit, o2)
-            : look.Unsafe($"the air inlet shows {o2} % oxygen (at least {o2Limit.Min}) and {co2} % carbon dioxide (below {co2Limit.Max}): products recirculate, and the flue reading does not count")
+            : look.Unsafe($"the air inlet shows {o2} % oxygen (at least {o2Limit.Min}) and {co2} % carbon dioxide (below {co2Limit.Max}): products recirculate, and the flue reading does not count", look.ClassOfEscapingProducts(visit))
                 .Against(limit, value).Warn(Cautions.CarbonMonoxide)
                 .Advise("Find where products reach the air side: inner flue duct, joints, seals, terminal. Put it right and sample the air inlet again before reading the flue.");
     }

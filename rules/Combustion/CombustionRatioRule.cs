@@ -22,15 +22,17 @@ public sealed class CombustionRatioRule : FlueReadingRule
 
         if (!ceiling.Allows(ratio))
         {
-            return look.Unsafe($"the CO/CO2 ratio is {ratio.Beside(ceiling, 4)}, above {ceiling.Max:0.0000}, the most that any boiler may show")
+            return look.Unsafe($"the CO/CO2 ratio is {ratio.Beside(ceiling, 4)}, above {ceiling.Max:0.0000}, the most that any boiler may show", look.ClassOfEscapingProducts(visit))
                 .Against(ceiling, ratio).Warn(Cautions.CarbonMonoxide)
                 .Advise("Do not leave the boiler in use. Find the cause in burner, air path, flue or gas setting by the maker's instructions, then measure again.");
         }
 
-        return limit.Allows(ratio)
+        if (!limit.Allows(ratio))
+            return look.OverLimit(visit, $"the CO/CO2 ratio after the work is {ratio.Beside(limit, 4)}, above {limit.Max:0.0000}", needsDecision: true).Against(limit, ratio);
+
+        return visit.Limits[LimitIds.CoCo2Ratio] is var standard && standard.Allows(ratio)
             ? look.Pass($"the CO/CO2 ratio is {ratio.Beside(limit, 4)}, at most {limit.Max:0.0000}").Against(limit, ratio)
-            : look.Advisory($"the CO/CO2 ratio after the work is {ratio.Beside(limit, 4)}, above {limit.Max:0.0000}: clean, check and measure again")
-                .Against(limit, ratio).AndMissing(visit.Maker.DecisionReference is null ? ["/makerLimits/decisionReference"] : [])
-                .Warn(Cautions.CarbonMonoxide).Advise("Clean and check burner, exchanger and air path, then measure again; if it stays, get and record the maker's decision.");
+            : look.Advisory($"the CO/CO2 ratio is {ratio.Beside(limit, 4)}: within the maker's {limit.Max:0.0000}, above the usual {standard.Max:0.0000}")
+                .Against(limit, ratio).Warn(Cautions.CarbonMonoxide).Advise("Make sure of the maker's figure in its source, and clean and check the burner.");
     }
 }

@@ -5,7 +5,7 @@ using RuleModel;
 namespace Rules;
 
 [Name(RuleIds.HeatExchangerInspected), Topic(Topics.HeatExchanger), Cites("BS-6798"), CommonPractice]
-[Description("The fire side of the heat exchanger is inspected at each annual service")]
+[Description("The fire side of the heat exchanger is opened and inspected at each annual service")]
 public sealed class HeatExchangerInspectedRule : VisitRule
 {
     protected override string SubjectPointer => "/heatExchanger";
@@ -14,12 +14,17 @@ public sealed class HeatExchangerInspectedRule : VisitRule
 
     protected override Verdict Assess(Visit visit, Look look)
     {
-        if (look.Lacks(visit.Record.HeatExchanger?.Inspected, out var inspected))
+        if (look.Lacks(visit.Record.HeatExchanger?.Inspected, out var inspected) | look.Lacks(visit.Record.HeatExchanger?.TopPlateRemoved, out var opened))
             return look.Missing();
 
-        return inspected
+        if (!inspected)
+            return NotInspected(look, $"the fire side of the heat exchanger was not inspected at this annual service");
+
+        return opened || look.Note(visit.Record.HeatExchanger?.MethodAllowedByMaker) == true
             ? look.Pass($"the fire side of the heat exchanger was inspected")
-            : look.Advisory($"the fire side of the heat exchanger was not inspected at this annual service")
-                .Warn(Cautions.MakerDecides).Advise("Open the combustion chamber as the maker's instructions say and inspect the fire side.");
+            : NotInspected(look, $"the fire side of the heat exchanger was inspected without opening it");
     }
+
+    private static Verdict NotInspected(Look look, FormattableString message) => look.Advisory(message)
+        .Warn(Cautions.MakerDecides).Advise("Open the combustion chamber as the maker's instructions say and inspect the fire side.");
 }

@@ -26,6 +26,17 @@ public sealed partial class Visit
             _ => false,
         };
 
+    /// <summary>The law of <paramref name="jurisdiction"/> applies.</summary>
+    public bool IsIn(Jurisdiction jurisdiction) => Record.Jurisdiction == jurisdiction;
+
+    /// <summary>Somebody lives there.</summary>
+    public bool? IsAHome => Record.Premises?.Use switch
+    {
+        null => null,
+        PremisesUse.Workplace => false,
+        _ => true,
+    };
+
     /// <summary>Takes its combustion air from the room.</summary>
     public bool? IsOpenFlued => Appliance.FlueType switch
     {
@@ -36,6 +47,22 @@ public sealed partial class Visit
 
     /// <summary>Closed to the room.</summary>
     public bool? IsRoomSealed => !IsOpenFlued;
+
+    /// <summary>A fan drives the products through the flue.</summary>
+    public bool? IsFanned => Appliance.FlueType switch
+    {
+        FlueType.RoomSealedFanned or FlueType.OpenFluedFanned => true,
+        null => null,
+        _ => false,
+    };
+
+    /// <summary>Rated heat input (net), kW; null while the plate's figure or its basis is not recorded.</summary>
+    public decimal? RatedInputNetKw => (Appliance.RatedInputKw, Appliance.RatedInputBasis) switch
+    {
+        ({ } net, InputBasis.Net) => net,
+        ({ } gross, InputBasis.Gross) => HeatInput.NetKw(gross, GasFamily),
+        _ => null,
+    };
 
     /// <summary>Burns natural gas.</summary>
     public bool BurnsNaturalGas => Appliance.Fuel == Fuel.NaturalGas;

@@ -1,0 +1,28 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.AmbientCoAfter), Topic(Topics.AmbientAir), Cites("BS-7967", "6.3.2"), Cites("GSIUR-1998", "26(9)(a)")]
+[Description("The final sweep finds the room air free of carbon monoxide")]
+public sealed class AmbientCoAfterRule : VisitRule
+{
+    protected override string SubjectPointer => "/ambientCo";
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.AmbientCo?.AfterPpm, out var ppm))
+            return look.Missing();
+        if (look.RaisedWithTheBoiler(visit, "at the final sweep", ppm) is { } raised)
+            return raised;
+        if (look.Lacks(visit.Record.AmbientCo?.RunningPeakPpm, out var running))
+            return look.Missing();
+
+        var rise = visit.Limits[LimitIds.AmbientCoRise];
+        return rise.Allows(ppm - running)
+            ? look.Pass($"at the final sweep the room air showed {ppm} ppm carbon monoxide").Against(visit.Limits[LimitIds.AmbientCo], ppm)
+            : look.Unsafe($"carbon monoxide in the room air keeps rising: {running} ppm at most while the boiler ran, {ppm} at the final sweep", ExpectedClass.ImmediatelyDangerous)
+                .Against(rise, ppm - running).Warn(Cautions.RoomAir).Advise("Turn the boiler off, let air in and find where products enter the room.");
+    }
+}

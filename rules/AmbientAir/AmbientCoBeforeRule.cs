@@ -1,0 +1,29 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.AmbientCoBefore), Topic(Topics.AmbientAir), Cites("BS-7967", "6.3.2")]
+[Description("The room air is free of carbon monoxide before anything is touched")]
+public sealed class AmbientCoBeforeRule : VisitRule
+{
+    protected override string SubjectPointer => "/ambientCo";
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.AmbientCo?.BeforePpm, out var ppm))
+            return look.Missing();
+        if (look.AboveTheCeiling(visit, "before anything was touched", ppm) is { } ceiling)
+            return ceiling;
+
+        var limit = visit.Limits[LimitIds.AmbientCo];
+        if (limit.Allows(ppm))
+            return look.Pass($"before anything was touched the room air showed {ppm} ppm carbon monoxide, below {limit.Max}").Against(limit, ppm);
+
+        // Found before this boiler was lit, it is not shown to be this boiler's fault; its cause is asked all the same.
+        return look.Advisory($"before anything was touched the room air showed {ppm} ppm carbon monoxide (below {limit.Max})")
+            .AndMissing(look.Note(visit.Record.AmbientCo?.Cause) is null ? ["/ambientCo/cause"] : [])
+            .Against(limit, ppm).Warn(Cautions.RoomAir).Advise("Let air in and find where the carbon monoxide comes from before lighting anything.");
+    }
+}

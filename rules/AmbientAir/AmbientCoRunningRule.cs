@@ -1,0 +1,28 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.AmbientCoRunning), Topic(Topics.AmbientAir), Cites("BS-7967", "6.2.2"), Cites("GSIUR-1998", "26(9)(a)")]
+[Description("Carbon monoxide in the room air does not rise while the boiler runs")]
+public sealed class AmbientCoRunningRule : VisitRule
+{
+    protected override string SubjectPointer => "/ambientCo";
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.AmbientCo?.RunningPeakPpm, out var ppm))
+            return look.Missing();
+        if (look.RaisedWithTheBoiler(visit, "with the boiler running", ppm) is { } raised)
+            return raised;
+        if (look.Lacks(visit.Record.AmbientCo?.BeforePpm, out var before))
+            return look.Missing();
+
+        var rise = visit.Limits[LimitIds.AmbientCoRise];
+        return rise.Allows(ppm - before)
+            ? look.Pass($"with the boiler running the room air showed {ppm} ppm carbon monoxide at most, from {before} before").Against(visit.Limits[LimitIds.AmbientCo], ppm)
+            : look.Advisory($"with the boiler running carbon monoxide in the room air rose from {before} to {ppm} ppm, more than an analyser explains ({rise.Max})")
+                .Against(rise, ppm - before).Warn(Cautions.RoomAir).Advise("Find where the carbon monoxide comes from before leaving the boiler in use.");
+    }
+}

@@ -1,0 +1,25 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.RaisedRoomAirVentilated), Topic(Topics.AmbientAir), Cites("BS-7967", "6.2.2")]
+[Description("A room with raised carbon monoxide is aired")]
+[AppliesBy("/ambientCo/beforePpm", "/ambientCo/runningPeakPpm", "/ambientCo/afterPpm")]
+public sealed class RaisedRoomAirVentilatedRule : VisitRule
+{
+    protected override string SubjectPointer => "/ambientCo";
+
+    protected override bool? Applies(Visit visit) => visit.CoIsRaised();
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.AmbientCo?.Ventilated, out var ventilated))
+            return look.Missing($"carbon monoxide was found in the room, and whether the room was aired is not recorded");
+
+        return ventilated
+            ? look.Pass($"the room was aired")
+            : look.Advisory($"carbon monoxide was found in the room, and the room was not aired").Warn(Cautions.RoomAir).Advise("Open windows and doors, and sweep the room again.");
+    }
+}

@@ -1,0 +1,26 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.BurnerCondition), Topic(Topics.Burner), Cites("BS-6798"), CommonPractice]
+[Description("The burner is in good condition")]
+public sealed class BurnerConditionRule : VisitRule
+{
+    protected override string SubjectPointer => "/burner";
+
+    protected override bool? Applies(Visit visit) => visit.IsMoreThanALandlordCheck;
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Burner?.Condition, out var condition))
+            return look.Missing();
+
+        return condition == BurnerCondition.Good
+            ? look.Pass($"the burner is in good condition")
+            : look.Unsafe($"the burner is damaged", look.ClassOfEscapingProducts(visit))
+                .Warn(Cautions.CarbonMonoxide).Advise("Fit a burner and seals of the maker's part numbers for this output, and read the flue again.");
+    }
+}

@@ -1,0 +1,18 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.CoAlarmEnglandRented), Topic(Topics.CoAlarm), Cites("SI-2022-707", "5"), InForce(From = "2022-10-01")]
+[Description("In England a rented home has a carbon monoxide alarm in each living room with a fixed combustion appliance")]
+[AppliesBy("/premises/use", "/premises/roomIsLivingSpace")]
+public sealed class CoAlarmEnglandRentedRule : VisitRule
+{
+    protected override string SubjectPointer => "/coAlarm";
+
+    protected override bool? Applies(Visit visit) => visit.IsIn(Jurisdiction.England) & visit.IsUnderLandlordDuty & visit.Record.Premises?.RoomIsLivingSpace;
+
+    protected override Verdict Assess(Visit visit, Look look) => look.JudgeAlarm(visit, $"the landlord has had to provide one since 1 October 2022");
+}

@@ -1,0 +1,27 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.CoAlarmPlace), Topic(Topics.CoAlarm), CommonPractice]
+[Description("The carbon monoxide alarm is neither too near the boiler nor too far from it")]
+[AppliesBy("/coAlarm/present")]
+public sealed class CoAlarmPlaceRule : VisitRule
+{
+    protected override string SubjectPointer => "/coAlarm";
+
+    protected override bool? Applies(Visit visit) => visit.Record.CoAlarm?.Present;
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.CoAlarm?.DistanceMm, out var distance))
+            return look.Missing();
+
+        var limit = visit.Limits[LimitIds.CoAlarmDistance];
+        return (limit.Allows(distance)
+            ? look.Pass($"the carbon monoxide alarm is {distance} mm from the boiler, within {limit.Min} to {limit.Max}")
+            : look.Advisory($"the carbon monoxide alarm is {distance} mm from the boiler, outside {limit.Min} to {limit.Max}").Advise("Move the alarm as its own instructions say."))
+            .Against(limit, distance);
+    }
+}

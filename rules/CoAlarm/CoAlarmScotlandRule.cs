@@ -1,0 +1,18 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.CoAlarmScotland), Topic(Topics.CoAlarm), Cites("TOLERABLE-STANDARD"), InForce(From = "2022-02-01")]
+[Description("In Scotland every home with a boiler has a carbon monoxide detector")]
+[AppliesBy("/premises/use")]
+public sealed class CoAlarmScotlandRule : VisitRule
+{
+    protected override string SubjectPointer => "/coAlarm";
+
+    protected override bool? Applies(Visit visit) => visit.IsIn(Jurisdiction.Scotland) & visit.IsAHome;
+
+    protected override Verdict Assess(Visit visit, Look look) => look.JudgeAlarm(visit, $"the tolerable standard asks every home with a boiler for one");
+}

@@ -1,0 +1,28 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.CoAlarmSounded), Topic(Topics.CoAlarm), Cites("IGEM-G-11"), CommonPractice]
+[Description("Where the carbon monoxide alarm has sounded, the gas emergency provider came first")]
+[AppliesBy("/coAlarm/present")]
+public sealed class CoAlarmSoundedRule : VisitRule
+{
+    protected override string SubjectPointer => "/coAlarm";
+
+    protected override bool? Applies(Visit visit) => visit.Record.CoAlarm?.ActivatedSinceLastVisit == true ? true : visit.Record.CoAlarm?.Present;
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.CoAlarm?.ActivatedSinceLastVisit, out var sounded))
+            return look.Missing();
+        if (!sounded)
+            return look.Pass($"the carbon monoxide alarm has not sounded since the last visit");
+
+        return look.Lacks(visit.Record.CoAlarm?.EmergencyReference, out var reference)
+            ? look.Missing($"the carbon monoxide alarm has sounded, and no visit of the gas emergency provider is recorded").Warn(Cautions.RoomAir)
+            : look.Advisory($"the carbon monoxide alarm has sounded, and the gas emergency provider came ({reference})").Warn(Cautions.RoomAir)
+                .Advise("Examine every appliance in the home for the source before any is used again.");
+    }
+}

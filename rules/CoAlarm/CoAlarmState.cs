@@ -1,0 +1,30 @@
+using RuleModel;
+
+namespace Rules;
+
+/// <summary>What the record shows of the carbon monoxide alarm.</summary>
+internal static class CoAlarmState
+{
+    /// <summary>
+    /// Judges that there is an alarm within its life. What today's visit cannot undo does not keep the job open: an alarm that is not
+    /// there, or past its day, is an advisory, and <paramref name="duty"/> says what asks for it.
+    /// </summary>
+    public static Verdict JudgeAlarm(this Look look, Visit visit, FormattableString duty)
+    {
+        if (look.Lacks(visit.Record.CoAlarm?.Present, out var present))
+            return look.Missing();
+
+        var asked = WireText.Sentence(duty);
+        if (!present)
+            return Without(look.Advisory($"there is no carbon monoxide alarm; {asked}"));
+        if (look.Lacks(visit.Record.CoAlarm?.ReplaceBy, out var replaceBy))
+            return look.Missing();
+
+        return replaceBy < visit.Date
+            ? Without(look.Advisory($"the carbon monoxide alarm was to be replaced by {replaceBy}, {visit.Date.DayNumber - replaceBy.DayNumber} days ago, and counts as absent; {asked}"))
+            : look.Pass($"there is a carbon monoxide alarm, to be replaced by {replaceBy}");
+    }
+
+    private static Verdict Without(Verdict verdict) => verdict.Warn(Cautions.CarbonMonoxide)
+        .Advise("Fit a new alarm marked with the standard for homes, test it, and show the user how it sounds.");
+}

@@ -1,0 +1,18 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.CoAlarmWalesRented), Topic(Topics.CoAlarm), Cites("RHWA-2016"), InForce(From = "2022-12-01")]
+[Description("In Wales a rented home has a carbon monoxide alarm in each room with a gas appliance")]
+[AppliesBy("/premises/use")]
+public sealed class CoAlarmWalesRentedRule : VisitRule
+{
+    protected override string SubjectPointer => "/coAlarm";
+
+    protected override bool? Applies(Visit visit) => visit.IsIn(Jurisdiction.Wales) & visit.IsUnderLandlordDuty;
+
+    protected override Verdict Assess(Visit visit, Look look) => look.JudgeAlarm(visit, $"without one the dwelling is treated as unfit to live in");
+}

@@ -1,0 +1,29 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.CoAlarmWorks), Topic(Topics.CoAlarm), Cites("BS-EN-50291"), CommonPractice]
+[Description("There is a carbon monoxide alarm of the standard for homes, within its life, and it was tested")]
+public sealed class CoAlarmWorksRule : VisitRule
+{
+    private const string Standard = "50291";
+
+    protected override string SubjectPointer => "/coAlarm";
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        var alarm = look.JudgeAlarm(visit, $"one is good practice wherever a boiler burns");
+        if (alarm.IsProblem)
+            return alarm;
+        if (look.Lacks(visit.Record.CoAlarm?.Tested, out var tested) | look.Lacks(visit.Record.CoAlarm?.Standard, out var standard))
+            return look.Missing();
+
+        var isOfStandard = standard.Contains(Standard, StringComparison.Ordinal);
+        return tested && isOfStandard
+            ? alarm
+            : look.Advisory($"carbon monoxide alarm tested: {tested}; marked standard: {standard}").Warn(Cautions.CarbonMonoxide)
+                .Advise("Press the test button, and replace an alarm that does not sound or does not bear EN 50291-1.");
+    }
+}

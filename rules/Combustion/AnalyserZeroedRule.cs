@@ -1,0 +1,23 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.AnalyserZeroed), Topic(Topics.Instruments), Cites("BS-7967"), Cites("EN-50379-3")]
+[Description("The flue gas analyser is zeroed in outside air before it reads")]
+public sealed class AnalyserZeroedRule : VisitRule
+{
+    protected override string SubjectPointer => "/combustion";
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Combustion?.ZeroedOutdoors, out var zeroed))
+            return look.Missing();
+
+        return zeroed
+            ? look.Pass($"the analyser was zeroed in outside air")
+            : look.Advisory($"the analyser was not zeroed in outside air, so carbon monoxide in the room may be counted as nothing")
+                .Warn(Cautions.CarbonMonoxide).Advise("Zero the analyser outdoors, then sweep the room, sample the air inlet and read the flue again.");
+    }
+}

@@ -1,0 +1,24 @@
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+/// <summary>What follows when a flue reading after the work breaks its limit and stays under the ceiling.</summary>
+internal static class OverTheLimit
+{
+    private const string Remedy =
+        "Clean and check burner, exchanger and air path, then measure again; if it stays, get and record the maker's decision.";
+
+    /// <summary>
+    /// At a commissioning the boiler may not be put into use before the maker has decided. At any other visit the reading is an advisory,
+    /// and with <paramref name="needsDecision"/> the job cannot be closed before a later reading conforms or the maker has decided.
+    /// </summary>
+    public static Verdict OverLimit(this Look look, Visit visit, FormattableString message, bool needsDecision)
+    {
+        IReadOnlyList<string> asked = look.Note(visit.Maker.DecisionReference) is null ? ["/makerLimits/decisionReference"] : [];
+        var verdict = visit.Record.JobType == JobType.Commissioning && asked.Count > 0
+            ? visit.IsLeftOutOfUse ? look.Missing(message, asked) : look.Unsafe(message).AndMissing(asked)
+            : look.Advisory(message).AndMissing(needsDecision ? asked : []);
+        return verdict.Warn(Cautions.CarbonMonoxide).Advise(Remedy);
+    }
+}

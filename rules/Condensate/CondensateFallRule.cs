@@ -1,0 +1,33 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.CondensateFall), Topic(Topics.Condensate), CommonPractice]
+[Description("A condensate pipe whose fall was measured falls enough")]
+[AppliesBy("/appliance/condensing")]
+public sealed class CondensateFallRule : VisitRule
+{
+    protected override string SubjectPointer => "/condensate";
+
+    protected override bool? Applies(Visit visit) => visit.IsMoreThanALandlordCheck & visit.Appliance.Condensing;
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        // Few pipes are measured. What every record shows is whether condensate runs, and that stands in for the fall.
+        if (look.Note(visit.Record.Condensate?.FallMmPerM) is not { } fall)
+        {
+            if (look.Lacks(visit.Record.Condensate?.SeenRunning, out var running))
+                return look.Missing();
+
+            return running ? look.Pass($"condensate was seen running") : look.Advisory($"the fall of the condensate pipe was not measured, nor condensate seen running");
+        }
+
+        var limit = visit.Limits[LimitIds.CondensateFall];
+        return (limit.Allows(fall)
+            ? look.Pass($"the condensate pipe falls {fall} mm for each metre, at least {limit.Min}")
+            : look.Advisory($"the condensate pipe falls {fall} mm for each metre, less than {limit.Min}").Advise("Lay the pipe to a steady fall."))
+            .Against(limit, fall);
+    }
+}

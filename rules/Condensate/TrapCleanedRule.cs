@@ -1,0 +1,25 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.TrapCleaned), Topic(Topics.Condensate), Cites("BS-6798")]
+[Description("The condensate trap is cleaned at each annual service")]
+[AppliesBy("/appliance/condensing")]
+public sealed class TrapCleanedRule : VisitRule
+{
+    protected override string SubjectPointer => "/condensate";
+
+    protected override bool? Applies(Visit visit) => visit.IsAnnualService & visit.Appliance.Condensing;
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Condensate?.TrapCleaned, out var cleaned))
+            return look.Missing();
+
+        return cleaned
+            ? look.Pass($"the condensate trap was cleaned")
+            : look.Advisory($"the condensate trap was not cleaned").Advise("Clean the trap after the debris is out of the heat exchanger, and refill it.");
+    }
+}

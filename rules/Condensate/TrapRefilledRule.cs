@@ -1,0 +1,26 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.TrapRefilled), Topic(Topics.Condensate), Cites("BS-6798"), CommonPractice]
+[Description("The condensate trap is filled again: a dry trap lets products out")]
+[AppliesBy("/appliance/condensing")]
+public sealed class TrapRefilledRule : VisitRule
+{
+    protected override string SubjectPointer => "/condensate";
+
+    protected override bool? Applies(Visit visit) => visit.IsMoreThanALandlordCheck & visit.Appliance.Condensing;
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Condensate?.TrapRefilled, out var refilled))
+            return look.Missing();
+
+        return refilled
+            ? look.Pass($"the condensate trap was filled again")
+            : look.Unsafe($"the condensate trap was left dry", look.ClassOfEscapingProducts(visit))
+                .Warn(Cautions.CarbonMonoxide).Advise("Fill the trap with water before the boiler runs, and see that it holds.");
+    }
+}

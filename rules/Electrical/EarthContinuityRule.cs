@@ -1,0 +1,29 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.EarthContinuity), Topic(Topics.Electrical), CommonPractice]
+[Description("The boiler is earthed, with a low resistance where it was measured")]
+public sealed class EarthContinuityRule : VisitRule
+{
+    protected override string SubjectPointer => "/electrical";
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        var measured = look.Note(visit.Record.Electrical?.EarthOhm);
+        if (look.Lacks(visit.Record.Electrical?.EarthOk, out var earthed))
+            return look.Missing();
+        if (!earthed)
+            return look.Unsafe($"the boiler is not earthed").Warn(Cautions.ElectricShock).Advise("Isolate the boiler and have the earth put right before it runs.");
+        if (measured is not { } ohm)
+            return look.Pass($"the earth of the boiler is continuous");
+
+        var limit = visit.Limits[LimitIds.EarthContinuity];
+        return (limit.Allows(ohm)
+            ? look.Pass($"the earth path measures {ohm} ohm, at most {limit.Max}")
+            : look.Advisory($"the earth path measures {ohm} ohm, above {limit.Max}, and is recorded as right").Warn(Cautions.ElectricShock).Advise("Find the poor connection and measure again."))
+            .Against(limit, ohm);
+    }
+}

@@ -1,0 +1,23 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.MainBonding), Topic(Topics.Electrical), CommonPractice]
+[Description("Main bonding of the gas pipe is looked for, and its absence told to the customer")]
+public sealed class MainBondingRule : VisitRule
+{
+    protected override string SubjectPointer => "/electrical";
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Electrical?.MainBonding, out var bonded))
+            return look.Missing();
+
+        return bonded
+            ? look.Pass($"main bonding of the gas pipe was seen")
+            : look.Advisory($"no main bonding of the gas pipe was seen; whether it is needed is for an electrician, and plastic services may need none")
+                .Warn(Cautions.ElectricShock).Advise("Tell the customer in writing to have the bonding looked at by an electrician.");
+    }
+}

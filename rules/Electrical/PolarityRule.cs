@@ -1,0 +1,23 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.Polarity), Topic(Topics.Electrical), CommonPractice]
+[Description("Live and neutral are the right way round")]
+public sealed class PolarityRule : VisitRule
+{
+    protected override string SubjectPointer => "/electrical";
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Electrical?.PolarityOk, out var right))
+            return look.Missing();
+
+        return right
+            ? look.Pass($"live and neutral are the right way round")
+            : look.Unsafe($"live and neutral are reversed")
+                .Warn(Cautions.ElectricShock).Advise("Isolate the boiler and have the wiring put right before it runs.");
+    }
+}

@@ -1,0 +1,25 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.SafeIsolation), Topic(Topics.Electrical), CommonPractice]
+[Description("The electrical supply is isolated and proved dead before the case is opened")]
+public sealed class SafeIsolationRule : VisitRule
+{
+    protected override string SubjectPointer => "/electrical";
+
+    protected override bool? Applies(Visit visit) => visit.IsMoreThanALandlordCheck;
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Electrical?.IsolatedSafely, out var isolated))
+            return look.Missing();
+
+        return isolated
+            ? look.Pass($"the supply was isolated and proved dead")
+            : look.Advisory($"the supply was not isolated and proved dead before work inside the boiler")
+                .Warn(Cautions.ElectricShock).Advise("Isolate, lock off and prove dead before opening a boiler.");
+    }
+}

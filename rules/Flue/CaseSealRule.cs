@@ -1,0 +1,53 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.CaseSeal), Topic(Topics.Flue), Cites("GSIUR-1998", "26(9)(a)"), CommonPractice]
+[Description("The case of a room-sealed boiler is tight; under positive pressure it is checked by touch and smoke, or by a flame")]
+[AppliesBy("/appliance/flueType")]
+public sealed class CaseSealRule : VisitRule
+{
+    protected override string SubjectPointer => "/flue";
+
+    protected override bool? Applies(Visit visit) => visit.IsRoomSealed;
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Appliance.CasePressure, out var pressure) | look.Lacks(visit.Record.Flue?.CaseSealChecked, out var isChecked)
+            | look.Lacks(visit.Record.Flue?.CaseSealOk, out var isTight))
+        {
+            // Products press out of a case above room pressure: unchecked, it counts as a danger.
+            return visit.Record.Flue?.CaseSealOk == false ? Leaking(visit, look)
+                : visit.Record.Appliance.CasePressure == CasePressure.Positive ? Unchecked(look)
+                : look.Missing();
+        }
+
+        if (!isTight)
+            return Leaking(visit, look);
+        if (pressure == CasePressure.Negative)
+            return isChecked ? look.Pass($"the case, under negative pressure, was checked and is tight") : look.Advisory($"the seal of the case was not checked").Advise("Check the seal of the case.");
+        if (!isChecked)
+            return Unchecked(look);
+        if (look.Lacks(visit.Record.Flue?.CaseSealMethod, out var method))
+            return look.Missing($"how the seal of a case under positive pressure was checked is not recorded");
+
+        return method == CaseSealMethod.Other
+            ? look.Advisory($"the seal of a case under positive pressure was checked neither by touch and smoke nor by a flame").Warn(Cautions.CarbonMonoxide).Advise("Feel round the case with the fan running, then go round its seal with smoke.")
+            : look.Pass($"the case, under positive pressure, was checked ({method}) and is tight");
+    }
+
+    private static Verdict Unchecked(Look look) =>
+        look.Unsafe($"the seal of a case under positive pressure was not checked").AndMissing("/flue/caseSealChecked")
+            .Warn(Cautions.CarbonMonoxide).Advise("Look over and feel round the case and its seal, then go round it with smoke while the fan runs.");
+
+    private static Verdict Leaking(Visit visit, Look look) => visit.Record.Appliance.CasePressure != CasePressure.Negative
+        ? look.Unsafe($"the case leaks with products under pressure behind it", ExpectedClass.ImmediatelyDangerous)
+            .Warn(Cautions.RoomAir).Advise("Turn the boiler off and disconnect it with permission until the seal of the case is renewed and proved.")
+        : (visit.ProductsReachTheAirInlet() || visit.CoIsRaised() == true
+            ? look.Unsafe($"the case, under negative pressure, is not tight, and products are where they should not be", look.ClassOfEscapingProducts(visit))
+            : look.Advisory($"the case, under negative pressure, is not tight"))
+            .Warn(Cautions.CarbonMonoxide).Advise("Renew the seal of the case and check it again.");
+}

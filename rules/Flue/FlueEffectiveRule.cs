@@ -1,0 +1,29 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.FlueEffective), Topic(Topics.Flue), Cites("GSIUR-1998", "26(9)(a)")]
+[Description("The flue is confirmed to work, over its whole route")]
+public sealed class FlueEffectiveRule : VisitRule
+{
+    protected override string SubjectPointer => "/flue";
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Flue?.EffectivenessConfirmed, out var confirmed) | look.Lacks(visit.Record.Flue?.WholeRouteSeen, out var seen))
+            return look.Missing();
+
+        if (!confirmed)
+        {
+            return look.Unsafe($"the flue could not be confirmed to work", look.ClassOfEscapingProducts(visit))
+                .Warn(Cautions.CarbonMonoxide).Advise("Turn the boiler off with permission until the whole flue can be examined.");
+        }
+
+        return seen
+            ? look.Pass($"the flue was seen over its whole route and confirmed to work")
+            : look.Advisory($"the flue was confirmed to work, though not seen over its whole route")
+                .Warn(Cautions.CarbonMonoxide).Advise("Find a way to see the rest of the flue, or record how it was confirmed without.");
+    }
+}

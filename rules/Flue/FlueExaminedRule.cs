@@ -1,0 +1,23 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.FlueExamined), Topic(Topics.Flue), Cites("GSIUR-1998", "26(9)(a)"), Cites("GSIUR-1998", "27")]
+[Description("The flue is looked over after any work and is sound")]
+public sealed class FlueExaminedRule : VisitRule
+{
+    protected override string SubjectPointer => "/flue";
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Flue?.VisualOk, out var sound))
+            return look.Missing();
+
+        return sound
+            ? look.Pass($"the flue was looked over and is sound")
+            : look.Unsafe($"the flue was looked over and is not sound", look.ClassOfEscapingProducts(visit))
+                .Warn(Cautions.CarbonMonoxide).Advise("Put the flue right by the maker's instructions with the boiler off, and examine it again.");
+    }
+}

@@ -1,0 +1,26 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.FlueFlowTest), Topic(Topics.Flue), Cites("BS-5440", "1"), Cites("GSIUR-1998", "26(9)(a)")]
+[Description("An open flue draws: it passes a flow test")]
+[AppliesBy("/appliance/flueType")]
+public sealed class FlueFlowTestRule : VisitRule
+{
+    protected override string SubjectPointer => "/flue";
+
+    protected override bool? Applies(Visit visit) => visit.IsOpenFlued;
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Flue?.FlowTestPassed, out var passed))
+            return look.Missing();
+
+        return passed
+            ? look.Pass($"the flue passed its flow test")
+            : look.Unsafe($"the flue failed its flow test", look.ClassOfEscapingProducts(visit))
+                .Warn(Cautions.CarbonMonoxide).Advise("Leave the boiler off until the flue is cleared and draws, then test flow and spillage again.");
+    }
+}

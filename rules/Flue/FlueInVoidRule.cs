@@ -1,0 +1,40 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.FlueInVoid), Topic(Topics.Flue), Cites("GSIUR-1998", "26(9)(a)"), Cites("IGEM-G-11"), InForce(From = "2013-01-01")]
+[Description("A room-sealed fanned flue that runs in a void can be examined through hatches at its joints")]
+[AppliesBy("/flue/inVoid", "/appliance/flueType")]
+public sealed class FlueInVoidRule : VisitRule
+{
+    protected override string SubjectPointer => "/flue";
+
+    protected override bool? Applies(Visit visit) => visit.Record.Flue?.InVoid & visit.IsRoomSealed & visit.IsFanned;
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Flue?.InspectionHatches, out var hatches))
+            return look.Missing($"the flue runs in a void, and whether it has inspection hatches is not recorded");
+        if (!hatches)
+            return Hidden(look.Unsafe($"the flue runs in a void without inspection hatches", look.ClassOfEscapingProducts(visit)));
+        if (look.Lacks(visit.Record.Flue?.HatchWidthMm, out var width) | look.Lacks(visit.Record.Flue?.HatchToJointMm, out var distance)
+            | look.Lacks(visit.Record.Flue?.EffectivenessConfirmed, out var confirmed))
+        {
+            return look.Missing($"the flue runs in a void, and whether every joint can be reached is not recorded");
+        }
+
+        var widthLimit = visit.Limits[LimitIds.HatchWidth];
+        var distanceLimit = visit.Limits[LimitIds.HatchToJoint];
+        var (limit, value) = widthLimit.Allows(width) ? (distanceLimit, distance) : (widthLimit, width);
+        if (limit.Allows(value))
+            return look.Pass($"the flue runs in a void with hatches of {width} mm, no joint further than {distance} mm").Against(limit, value);
+
+        FormattableString message = $"the smallest hatch is {width} mm wide (at least {widthLimit.Min}) and a joint is {distance} mm from a hatch (at most {distanceLimit.Max})";
+        return (confirmed ? look.Advisory(message).Warn(Cautions.CarbonMonoxide) : Hidden(look.Unsafe(message, look.ClassOfEscapingProducts(visit)))).Against(limit, value);
+    }
+
+    private static Verdict Hidden(Verdict verdict) => verdict.Warn(Cautions.CarbonMonoxide)
+        .Advise("Turn the boiler off with permission until hatches give access to every joint of the flue.");
+}

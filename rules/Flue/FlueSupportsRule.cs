@@ -1,0 +1,23 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.FlueSupports), Topic(Topics.Flue), Cites("GSIUR-1998", "26(9)(a)"), CommonPractice]
+[Description("Brackets and screws of the flue are all there and hold, so that no joint can part")]
+public sealed class FlueSupportsRule : VisitRule
+{
+    protected override string SubjectPointer => "/flue";
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Flue?.SupportsOk, out var hold))
+            return look.Missing();
+
+        return hold
+            ? look.Pass($"the supports of the flue hold")
+            : look.Unsafe($"the supports of the flue do not hold: a joint can part", look.ClassOfEscapingProducts(visit))
+                .Warn(Cautions.CarbonMonoxide).Advise("Fit the brackets and screws that the maker asks for, and check every joint.");
+    }
+}

@@ -1,0 +1,43 @@
+using Calculations;
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.OpenFlueRoom), Topic(Topics.Flue), Cites("GSIUR-1998", "30")]
+[Description("No open-flued boiler stands in a bath or shower room, nor in a sleeping room unless it is small and guards against vitiated air")]
+[AppliesBy("/appliance/flueType")]
+public sealed class OpenFlueRoomRule : VisitRule
+{
+    protected override string SubjectPointer => "/premises";
+
+    protected override bool? Applies(Visit visit) => visit.IsOpenFlued;
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Note(visit.Record.Premises?.Room) == Room.Bathroom)
+            return Forbidden(look.Unsafe($"an open-flued boiler stands in a bath or shower room", look.ClassOfEscapingProducts(visit)));
+        if (look.Lacks(visit.Record.Premises?.RoomIsSleeping, out var sleeping) | look.Lacks(visit.Record.Premises?.Room, out var room))
+            return look.Missing();
+        if (!sleeping && room != Room.Bedroom)
+            return look.Pass($"the open-flued boiler stands in a room ({room}) in which nobody sleeps");
+        if (look.Lacks(visit.Record.Appliance.RatedInputKw, out _) | look.Lacks(visit.Record.Appliance.RatedInputBasis, out _))
+            return look.Missing($"an open-flued boiler stands in a sleeping room, and its heat input is not recorded");
+
+        var limit = visit.Limits[LimitIds.SleepingRoomInput];
+        var gross = HeatInput.GrossKwFromNet(visit.RatedInputNetKw!.Value, visit.GasFamily);
+        if (!limit.Allows(gross))
+            return Forbidden(look.Unsafe($"an open-flued boiler of {gross:0.0} kW gross stands in a sleeping room (at most {limit.Max})", look.ClassOfEscapingProducts(visit))).Against(limit, gross);
+        if (look.Lacks(visit.Record.Appliance.VitiationDevice, out var guarded))
+            return look.Missing($"an open-flued boiler stands in a sleeping room, and whether it guards against vitiated air is not recorded");
+
+        return guarded
+            ? look.Pass($"the open-flued boiler of {gross:0.0} kW gross in a sleeping room has a device against vitiated air").Against(limit, gross)
+            : Forbidden(look.Unsafe($"an open-flued boiler in a sleeping room has no device against vitiated air", look.ClassOfEscapingProducts(visit)));
+    }
+
+    private static Verdict Forbidden(Verdict verdict) => verdict.Warn(Cautions.CarbonMonoxide)
+        .Advise("Turn the boiler off with permission; the room needs a room-sealed appliance.");
+}

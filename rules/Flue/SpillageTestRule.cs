@@ -1,0 +1,34 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.SpillageTest), Topic(Topics.Flue), Cites("BS-5440", "1"), Cites("GSIUR-1998", "26(9)(a)")]
+[Description("An open flue spills no products, with the fans of the room running")]
+[AppliesBy("/appliance/flueType")]
+public sealed class SpillageTestRule : VisitRule
+{
+    protected override string SubjectPointer => "/flue";
+
+    protected override bool? Applies(Visit visit) => visit.IsOpenFlued;
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (visit.Record.Flue?.SpillageTestPassed == false)
+        {
+            look.Note(visit.Record.Flue?.SpillageTestPassed);
+            return look.Unsafe($"the open flue spills products into the room", ExpectedClass.ImmediatelyDangerous)
+                .Warn(Cautions.RoomAir).Advise("Turn the boiler off and disconnect it with permission; find why the flue spills: flue, air supply or fans.");
+        }
+
+        if (look.Lacks(visit.Record.Flue?.SpillageTestPassed, out _) | look.Lacks(visit.Record.Ventilation?.ExtractFanInRoom, out var fan))
+            return look.Missing();
+        if (fan && look.Lacks(visit.Record.Flue?.FansRunningDuringSpillage, out _))
+            return look.Missing();
+
+        return fan && look.Note(visit.Record.Flue?.FansRunningDuringSpillage) == false
+            ? look.Missing($"the spillage test was made with the extract fan off, so it does not count", "/flue/fansRunningDuringSpillage").Warn(Cautions.CarbonMonoxide)
+            : look.Pass($"the open flue passed its spillage test");
+    }
+}

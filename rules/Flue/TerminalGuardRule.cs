@@ -1,0 +1,29 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.TerminalGuard), Topic(Topics.Flue), Cites("BS-5440", "1")]
+[Description("A low flue terminal has a guard")]
+public sealed class TerminalGuardRule : VisitRule
+{
+    protected override string SubjectPointer => "/flue";
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Note(visit.Record.Flue?.TerminalGuarded) == true)
+            return look.Pass($"the terminal has a guard");
+        if (look.Lacks(visit.Record.Flue?.TerminalHeightMm, out var height))
+            return look.Missing();
+
+        var limit = visit.Limits[LimitIds.TerminalGuardHeight];
+        if (limit.Allows(height))
+            return look.Pass($"the terminal is {height} mm above ground and needs no guard").Against(limit, height);
+        if (look.Lacks(visit.Record.Flue?.TerminalGuarded, out _))
+            return look.Missing();
+
+        return look.Advisory($"the terminal is {height} mm above ground, below {limit.Min}, and has no guard").Against(limit, height)
+            .Warn("A hot terminal within reach burns, and one that is struck or stuffed can let products back in.").Advise("Fit the maker's terminal guard.");
+    }
+}

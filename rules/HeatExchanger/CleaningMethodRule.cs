@@ -1,0 +1,41 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.CleaningMethod), Topic(Topics.HeatExchanger), CommonPractice]
+[Description("The heat exchanger is cleaned in a way that its metal bears")]
+[AppliesBy("/heatExchanger/cleaned")]
+public sealed class CleaningMethodRule : VisitRule
+{
+    protected override string SubjectPointer => "/heatExchanger";
+
+    protected override bool? Applies(Visit visit) => visit.IsAnnualService & visit.Record.HeatExchanger?.Cleaned;
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.HeatExchanger?.Method, out var method) | look.Lacks(visit.Record.Appliance.HeatExchangerMaterial, out var metal))
+            return look.Missing();
+
+        return look.Note(visit.Record.HeatExchanger?.MethodAllowedByMaker) switch
+        {
+            true => look.Pass($"the maker's instructions allow the method ({method}) on {metal}"),
+            false => Doubt(look, $"the maker's instructions do not allow the method ({method}) on {metal}"),
+            _ when DoubtOf(method, metal) is { } doubt => Doubt(look, doubt),
+            _ => look.Pass($"the method ({method}) suits {metal}"),
+        };
+    }
+
+    private static FormattableString? DoubtOf(CleaningMethod method, HeatExchangerMaterial metal) => (method, metal) switch
+    {
+        (CleaningMethod.Brush, HeatExchangerMaterial.StainlessSteel) => $"stainless steel was brushed; bristles of carbon steel make it rust",
+        (CleaningMethod.AcidCleaner, HeatExchangerMaterial.Aluminium) => $"aluminium was cleaned with acid, which can eat it",
+        (CleaningMethod.Other, _) => $"the method of cleaning is not one that is known to suit {metal}",
+        _ => null,
+    };
+
+    private static Verdict Doubt(Look look, FormattableString message) => look.Advisory(message).Warn(Cautions.MakerDecides)
+        .Advise("Look the method up in the maker's instructions, inspect the surface, and rinse off what remains.");
+}

@@ -1,0 +1,26 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.HeatExchangerCleaned), Topic(Topics.HeatExchanger), Cites("BS-6798"), CommonPractice]
+[Description("A heat exchanger with deposits is cleaned")]
+public sealed class HeatExchangerCleanedRule : VisitRule
+{
+    protected override string SubjectPointer => "/heatExchanger";
+
+    protected override bool? Applies(Visit visit) => visit.IsAnnualService;
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.HeatExchanger?.Deposits, out var deposits) | look.Lacks(visit.Record.HeatExchanger?.Cleaned, out var cleaned))
+            return look.Missing();
+
+        return cleaned || deposits == Deposits.None
+            ? look.Pass($"deposits: {deposits}; cleaned: {cleaned}")
+            : look.Advisory($"{deposits} deposits were found on the heat exchanger, and it was not cleaned")
+                .Warn(Cautions.MakerDecides).Advise("Clean the fire side as the maker's instructions say, and read the flue again.");
+    }
+}

@@ -1,0 +1,27 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.StripDownTime), Topic(Topics.HeatExchanger), CommonPractice]
+[Description("The time spent on the heat exchanger is long enough for opening, cleaning and rebuilding it")]
+[AppliesBy("/heatExchanger/topPlateRemoved")]
+public sealed class StripDownTimeRule : VisitRule
+{
+    protected override string SubjectPointer => "/heatExchanger";
+
+    protected override bool? Applies(Visit visit) => visit.IsAnnualService & visit.Record.HeatExchanger?.TopPlateRemoved;
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.HeatExchanger?.MinutesSpent, out var minutes) | look.Lacks(visit.Record.HeatExchanger?.Cleaned, out var cleaned))
+            return look.Missing();
+
+        var limit = visit.Limits[cleaned ? LimitIds.StripDownCleaningMinutes : LimitIds.StripDownMinutes];
+        return (limit.Allows(minutes)
+            ? look.Pass($"{minutes} minutes were spent on the heat exchanger, at least {limit.Min}")
+            : look.Advisory($"{minutes} minutes were spent on the heat exchanger, fewer than the {limit.Min} that such work takes")
+                .Advise("Confirm what was opened, cleaned and put back.")).Against(limit, minutes);
+    }
+}

@@ -1,0 +1,38 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.SafetyDeviceProved), Topic(Topics.SafetyDevices), Cites("GSIUR-1998", "26(9)(d)")]
+[Description("Each safety device is made to act and acts")]
+[Expects("/safetyDevices")]
+public sealed class SafetyDeviceProvedRule : ComplianceRule<SafetyDevice>
+{
+    protected override IEnumerable<Subject<SafetyDevice>>? Subjects(Visit visit) => visit.SafetyDevices;
+
+    protected override Verdict Assess(SafetyDevice device, Visit visit, Look look)
+    {
+        look.Note(device.Kind);
+        if (look.Note(device.Passed) == false)
+            return Failed(device, look);
+        if (look.Lacks(device.Kind, out var kind) | look.Lacks(device.Tested, out var tested))
+            return look.Missing();
+
+        if (tested)
+            return look.Lacks(device.Passed, out _) ? look.Missing() : look.Pass($"the {kind} device was made to act and acted");
+
+        return look.Lacks(device.NotPracticableReason, out var reason)
+            ? look.Missing($"the {kind} device was not made to act, and no reason is recorded")
+            : look.Advisory($"the {kind} device was not made to act, for a stated reason: {reason}").Warn(Cautions.MakerDecides);
+    }
+
+    protected override Verdict WhenNone(Visit visit, Look look) => look.Missing($"no safety device is recorded as proved", "/safetyDevices");
+
+    private static Verdict Failed(SafetyDevice device, Look look) => device.Kind is SafetyDeviceKind.FlameSupervision or null
+        ? look.Unsafe($"the flame supervision did not act: gas can flow unlit", ExpectedClass.ImmediatelyDangerous)
+            .Warn(Cautions.UnlitGas).Advise("Disconnect the boiler with permission until flame supervision is put right and proved.")
+        : look.Unsafe($"the {device.Kind} device did not act").Warn(Cautions.CarbonMonoxide)
+            .Advise("Turn the boiler off with permission until the device is put right and proved.");
+}

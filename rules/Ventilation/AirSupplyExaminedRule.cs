@@ -1,0 +1,23 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.AirSupplyExamined), Topic(Topics.Ventilation), Cites("GSIUR-1998", "26(9)(b)")]
+[Description("The supply of combustion air is examined after any work and is clear")]
+public sealed class AirSupplyExaminedRule : VisitRule
+{
+    protected override string SubjectPointer => "/ventilation";
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Ventilation?.AirInletClear, out var clear))
+            return look.Missing();
+
+        return clear
+            ? look.Pass($"the air inlet of the boiler is clear")
+            : look.Unsafe($"the air inlet of the boiler is not clear", look.ClassOfEscapingProducts(visit))
+                .Warn(Cautions.CarbonMonoxide).Advise("Clear the air inlet, then read the flue again.");
+    }
+}

@@ -1,0 +1,25 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.CompartmentVentLabel), Topic(Topics.Ventilation), Cites("BS-5440", "2")]
+[Description("The vents of a boiler compartment carry a notice against blocking")]
+[AppliesBy("/ventilation/compartment", "/appliance/flueType", "/appliance/condensing")]
+public sealed class CompartmentVentLabelRule : VisitRule
+{
+    protected override string SubjectPointer => "/ventilation";
+
+    protected override bool? Applies(Visit visit) => visit.NeedsCompartmentVents();
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Ventilation?.Labelled, out var labelled))
+            return look.Missing();
+
+        return labelled
+            ? look.Pass($"the vents of the compartment are labelled")
+            : look.Advisory($"the vents of the compartment carry no notice against blocking").Advise("Fix a notice that the vents must not be blocked.");
+    }
+}

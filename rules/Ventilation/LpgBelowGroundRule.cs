@@ -1,0 +1,25 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.LpgBelowGround), Topic(Topics.Ventilation), CommonPractice]
+[Description("No boiler on liquefied petroleum gas stands in a cellar or pit, where escaped gas gathers")]
+public sealed class LpgBelowGroundRule : VisitRule
+{
+    protected override string SubjectPointer => "/premises";
+
+    protected override bool? Applies(Visit visit) => !visit.BurnsNaturalGas;
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Premises?.BelowGround, out var isBelow))
+            return look.Missing();
+
+        return isBelow
+            ? look.Unsafe($"a boiler on {visit.Appliance.Fuel} stands below ground, where escaped gas gathers")
+                .Warn(Cautions.EscapingGas).Advise("Turn the boiler off with permission; it needs another place or another fuel.")
+            : look.Pass($"the boiler on {visit.Appliance.Fuel} does not stand below ground");
+    }
+}

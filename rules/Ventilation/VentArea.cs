@@ -1,0 +1,31 @@
+using Findings;
+using RuleModel;
+
+namespace Rules;
+
+/// <summary>How much vent a boiler needs. Areas in cm2 of free opening, inputs in kW (net).</summary>
+internal static class VentArea
+{
+    /// <summary>
+    /// Stands in a compartment whose vents matter: for a condensing room-sealed boiler the maker's instructions decide, and often ask for none.
+    /// </summary>
+    public static bool? NeedsCompartmentVents(this Visit visit) =>
+        visit.Record.Ventilation?.Compartment & (visit.IsOpenFlued | !visit.Appliance.Condensing);
+
+    /// <summary>True, and asks, while the plate's input is not recorded.</summary>
+    public static bool LacksInput(this Look look, Visit visit, out decimal netKw)
+    {
+        netKw = visit.RatedInputNetKw ?? 0;
+        return look.Lacks(visit.Record.Appliance.RatedInputKw, out _) | look.Lacks(visit.Record.Appliance.RatedInputBasis, out _);
+    }
+
+    /// <summary>The area that <paramref name="netKw"/> needs by <paramref name="perKw"/>, as a limit of its own.</summary>
+    public static Limit For(Limit perKw, decimal netKw, decimal share = 1) => new()
+    {
+        Min = perKw.Min * Math.Max(0, netKw) * share,
+        Unit = "cm2",
+        Origin = perKw.Origin,
+        Source = $"{perKw.Source}: {WireText.Of(perKw.Min!.Value)} cm2 for each kW net",
+        Verified = perKw.Verified,
+    };
+}

@@ -1,0 +1,34 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.VentKind), Topic(Topics.Ventilation), Cites("BS-5440", "2")]
+[Description("Vents that the boiler needs cannot be closed and have no gauze")]
+[AppliesBy("/appliance/flueType", "/ventilation/compartment")]
+public sealed class VentKindRule : VisitRule
+{
+    protected override string SubjectPointer => "/ventilation";
+
+    protected override bool? Applies(Visit visit) => visit.IsOpenFlued | visit.NeedsCompartmentVents();
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Ventilation?.Closable, out var closable) | look.Lacks(visit.Record.Ventilation?.Gauze, out var gauze))
+        {
+            return visit.Record.Ventilation?.Closable == true ? Closable(visit, look) : look.Missing();
+        }
+
+        if (closable)
+            return Closable(visit, look);
+
+        return gauze
+            ? look.Advisory($"a vent has gauze, which clogs").Warn(Cautions.CarbonMonoxide).Advise("Fit vents without gauze.")
+            : look.Pass($"the vents cannot be closed and have no gauze");
+    }
+
+    private static Verdict Closable(Visit visit, Look look) =>
+        (visit.IsOpenFlued == true ? look.Unsafe($"a vent that feeds an open-flued boiler can be closed", look.ClassOfEscapingProducts(visit)) : look.Advisory($"a vent can be closed"))
+            .Warn(Cautions.CarbonMonoxide).Advise("Fit vents that cannot be closed.");
+}
