@@ -17,6 +17,9 @@ public static class Cautions
 
     public const string HotWater = "Hot water and steam under pressure scald. Let the system cool and take the pressure off before touching it.";
 
+    public const string LivePipework =
+        "Gas pipework with a fault on it can be live and kill. Prove it dead before touching it, and leave it alone until then.";
+
     public const string MakerDecides = "The maker's instructions for this appliance come first.";
 
     public const string RoomAir =

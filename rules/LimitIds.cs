@@ -12,6 +12,9 @@ public static class LimitIds
     public const string Co2FromO2Deviation = "co2-from-o2-deviation";
     public const string AmbientCo = "ambient-co";
     public const string AmbientCoCeiling = "ambient-co-ceiling";
+    public const string TightnessScopeVolume = "tightness-scope-volume";
+    public const string TightnessScopePipe = "tightness-scope-pipe";
+    public const string TightnessScopeSupply = "tightness-scope-supply";
     public const string LetByPressure = "let-by-pressure";
     public const string LetByMinutes = "let-by-minutes";
     public const string LetByRise = "let-by-rise";
@@ -21,6 +24,7 @@ public static class LimitIds
     public const string TightnessDurationMinutes = "tightness-duration-minutes";
     public const string PerceptibleMovementWater = "perceptible-movement-water";
     public const string PerceptibleMovementElectronic = "perceptible-movement-electronic";
+    public const string TightnessTablePipe = "tightness-table-pipe";
     public const string PermittedDropEdition3None28 = "permitted-drop-edition-3-none-28";
     public const string PermittedDropEdition3None35 = "permitted-drop-edition-3-none-35";
     public const string PermittedDropEdition3U628 = "permitted-drop-edition-3-u6-28";
@@ -33,8 +37,10 @@ public static class LimitIds
     public const string InletPressureLoss = "inlet-pressure-loss";
     public const string InletPressure = "inlet-pressure";
     public const string InletPressureRange = "inlet-pressure-range";
+    public const string BurnerPressureDeviation = "burner-pressure-deviation";
     public const string HeatInputDeviation = "heat-input-deviation";
     public const string HeatInputDeviationWide = "heat-input-deviation-wide";
+    public const string BasisMixUpDeviation = "basis-mix-up-deviation";
     public const string GasRateSeconds = "gas-rate-seconds";
     public const string GasRateWarmMinutes = "gas-rate-warm-minutes";
     public const string CalorificValue = "calorific-value";

@@ -90,7 +90,10 @@ public sealed partial class Visit
     /// <summary>Those of them that carry gas.</summary>
     public IEnumerable<Subject<DisturbedJoint>>? DisturbedGasJoints => DisturbedJoints?.Where(joint => joint.Value.CarriesGasOrMay());
 
-    /// <summary>Tightness tests made after the work.</summary>
+    /// <summary>A joint that carries gas was disturbed.</summary>
+    public bool? GasJointsWereDisturbed => DisturbedGasJoints?.Any();
+
+    /// <summary>Tightness tests made after the work. A test that does not say when is among them and is asked.</summary>
     public IEnumerable<Subject<TightnessTest>>? TestsAfterWork =>
         Subjects.Of("/tightnessTests", Record.TightnessTests)?.Where(test => test.Value.Stage != WorkStage.BeforeWork);
 

@@ -1,0 +1,27 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.NewSealPartNumber), Topic(Topics.Joints), CommonPractice]
+[Description("A new seal is recorded with its part number")]
+[Expects("/disturbedJoints")]
+public sealed class NewSealPartNumberRule : ComplianceRule<DisturbedJoint>
+{
+    protected override IEnumerable<Subject<DisturbedJoint>>? Subjects(Visit visit) =>
+        visit.DisturbedJoints?.Where(joint => joint.Value.Renewed != false);
+
+    protected override Verdict Assess(DisturbedJoint joint, Visit visit, Look look)
+    {
+        if (look.Note(joint.Renewed) is null)
+            return look.Advisory($"the record does not say whether the {joint.Place} seal is a new one");
+
+        return string.IsNullOrWhiteSpace(look.Note(joint.PartNumber))
+            ? look.Advisory($"the new {joint.Place} seal is recorded without a part number")
+                .Warn("Seals of one range differ in size by output, and the wrong one can look right.")
+                .Advise("Compare the part with the maker's list for this output and record its number.")
+            : look.Pass($"the new {joint.Place} seal is part {joint.PartNumber}");
+    }
+}

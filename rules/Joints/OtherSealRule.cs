@@ -1,0 +1,28 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.OtherSeal), Topic(Topics.Joints), CommonPractice]
+[Description("A disturbed seal outside the combustion circuit goes back new or in good condition")]
+[Expects("/disturbedJoints")]
+public sealed class OtherSealRule : ComplianceRule<DisturbedJoint>
+{
+    // Gas-valve unions have a rule of their own: their washers are never used again.
+    protected override IEnumerable<Subject<DisturbedJoint>>? Subjects(Visit visit) =>
+        visit.DisturbedJoints?.Where(joint => joint.Value.Place is JointPlace.CondensateTrap or JointPlace.Other);
+
+    protected override Verdict Assess(DisturbedJoint joint, Visit visit, Look look)
+    {
+        look.Note(joint.Renewed);
+        if (look.Lacks(joint.Condition, out var condition))
+            return look.Missing();
+
+        return condition == SealCondition.Good
+            ? look.Pass($"the {joint.Place} seal that went back is in good condition")
+            : look.Advisory($"the condition of the {joint.Place} seal that went back is {condition}")
+                .Warn(Cautions.MakerDecides).Advise("Fit a new seal of the maker's part number.");
+    }
+}

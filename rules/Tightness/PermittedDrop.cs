@@ -1,0 +1,73 @@
+using Findings;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+/// <summary>Judges a perceptible drop with the appliances connected.</summary>
+internal static class PermittedDrop
+{
+    public static Verdict Judge(TightnessTest test, decimal drop, Visit visit, Look look)
+    {
+        if (look.Lacks(test.AppliancesConnected, out var connected) | look.Lacks(test.Edition, out var edition))
+            return look.Missing($"the gauge moved by {drop} mbar, and the record does not say enough to judge that");
+        if (!connected)
+        {
+            return Leak(look, $"the pipework alone was tested and lost {drop} mbar; it may not move at all")
+                .Against(Movement.PerceptibleOn(test, visit), drop);
+        }
+
+        var table = visit.BurnsNaturalGas ? EditionThree(test, visit, look) : null;
+        if (visit.BurnsNaturalGas && table is null)
+        {
+            return look.Missing($"the gauge moved by {drop} mbar, and meter and pipe are not both recorded as kinds for which a permitted drop is known",
+                "/gasSupply/meterKind", $"{look.Subject}/largestPipeMm");
+        }
+
+        var isByEditionThree = TightnessEditions.Governing(edition, TightnessEditions.DayOf(test, visit)) == TightnessEditions.Third;
+        return isByEditionThree && table is not null ? ByTable(drop, table, look) : ByStatement(test, drop, table, look);
+    }
+
+    private static Verdict ByTable(decimal drop, Limit table, Look look) => table.Allows(drop)
+        ? look.Pass($"no smell, and a drop of {drop} mbar; edition 3 permits {table.Max} mbar here").Against(table, drop)
+        : Leak(look, $"the pressure dropped by {drop} mbar; edition 3 permits {table.Max} mbar here").Against(table, drop);
+
+    private static Verdict ByStatement(TightnessTest test, decimal drop, Limit? table, Look look)
+    {
+        if (look.Lacks(test.PermittedDropMbar, out var stated) | look.Lacks(test.PermittedDropSource, out var source))
+            return look.Missing($"the gauge moved by {drop} mbar, and the record does not say what the standard permits here");
+
+        var limit = new Limit { Max = stated, Unit = "mbar", Origin = LimitOrigin.Standard, Source = $"{source}, as the engineer stated it (figure not verified)", Verified = false };
+        if (!limit.Allows(drop))
+            return Leak(look, $"the pressure dropped by {drop} mbar, more than the {stated} mbar that the engineer took from the standard").Against(limit, drop);
+        if (table?.Allows(stated) == false)
+        {
+            return look.Missing($"the stated permitted drop of {stated} mbar is above the {table.Max} mbar of edition 3: show where it stands", $"{look.Subject}/permittedDropSource")
+                .Against(table, stated);
+        }
+
+        if (look.Note(test.IsolationImpracticable) == true && test.PipeworkOnlyMovementMbar is null)
+            return Leak(look, $"the gauge moved by {drop} mbar and the appliances could not be isolated, so no movement is permitted");
+        if (look.Lacks(test.PipeworkOnlyMovementMbar, out _))
+            return look.Missing($"the gauge moved by {drop} mbar, and the retest of the pipework alone is not recorded");
+
+        return look.Advisory($"the pressure dropped by {drop} mbar, within the {stated} mbar that the engineer took from the standard; the figure is not verified here, and the pipework alone did not move")
+            .Against(limit, drop).Advise("Find which appliance the gas escapes from.");
+    }
+
+    /// <summary>Edition 3's figure for the recorded meter and pipe; null where it has none.</summary>
+    private static Limit? EditionThree(TightnessTest test, Visit visit, Look look)
+    {
+        var meter = look.Note(visit.Record.GasSupply?.MeterKind);
+        var isNarrow = look.Note(test.LargestPipeMm) <= visit.Limits[LimitIds.TightnessTablePipe].Max;
+        return test.LargestPipeMm is null ? null : meter switch
+        {
+            MeterKind.None or MeterKind.UltrasonicE6 => visit.Limits[isNarrow ? LimitIds.PermittedDropEdition3None28 : LimitIds.PermittedDropEdition3None35],
+            MeterKind.DiaphragmU6 => visit.Limits[isNarrow ? LimitIds.PermittedDropEdition3U628 : LimitIds.PermittedDropEdition3U635],
+            MeterKind.DiaphragmU16 => visit.Limits[isNarrow ? LimitIds.PermittedDropEdition3U1628 : LimitIds.PermittedDropEdition3U1635],
+            _ => null,
+        };
+    }
+
+    private static Verdict Leak(Look look, FormattableString message) => look.Unsafe(message, ExpectedClass.ImmediatelyDangerous).IsALeak();
+}

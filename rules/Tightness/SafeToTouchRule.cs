@@ -1,0 +1,25 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.SafeToTouch), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "Edition 4")]
+[Description("Exposed metal pipework is proved free of voltage before a tightness test")]
+[Expects("/tightnessTests")]
+public sealed class SafeToTouchRule : TightnessTestRule
+{
+    protected override Verdict Judge(TightnessTest test, Visit visit, Look look)
+    {
+        if (test.Edition is { } edition && TightnessEditions.Governing(edition, TightnessEditions.DayOf(test, visit)) == TightnessEditions.Third)
+            return look.NotApplicable($"edition 3 does not ask for it");
+        if (look.Lacks(test.SafeToTouchChecked, out var wasChecked))
+            return look.Missing();
+
+        return wasChecked
+            ? look.Pass($"the pipework was proved free of voltage before the test")
+            : look.Advisory($"the pipework was not proved free of voltage before the test")
+                .Warn(Cautions.LivePipework).Advise("Sweep the exposed metalwork with a no-contact voltage detector before the next test.");
+    }
+}

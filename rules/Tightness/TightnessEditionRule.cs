@@ -1,0 +1,30 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.TightnessEdition), Topic(Topics.Tightness), Cites("IGEM-UP-1B")]
+[Description("A tightness test follows an edition of the standard that is in force on the day of the test")]
+[Expects("/tightnessTests")]
+public sealed class TightnessEditionRule : TightnessTestRule
+{
+    protected override Verdict Judge(TightnessTest test, Visit visit, Look look)
+    {
+        look.Note(test.TestedOn);
+        if (look.Lacks(test.Edition, out var edition))
+            return look.Missing();
+        if (!TightnessEditions.IsKnown(edition))
+            return look.Missing($"'{edition}' is no edition known here; 3 and 4 are", $"{look.Subject}/edition");
+
+        var day = TightnessEditions.DayOf(test, visit);
+        if (TightnessEditions.IsInForce(edition, day))
+            return look.Pass($"edition {edition} was in force on {day}");
+
+        FormattableString why = edition == TightnessEditions.Third
+            ? (FormattableString)$"edition {edition} was withdrawn before the test of {day}"
+            : $"edition {edition} was not yet published on {day}";
+        return look.Advisory(why).Advise("Follow the edition in force on the day of the test.");
+    }
+}

@@ -1,0 +1,32 @@
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+/// <summary>
+/// The editions of IGEM/UP/1B by the days on which a test may follow them. Source: the standard's publisher, Communication 1903 of
+/// March 2026: Edition 4 for all tests from 1 October 2026, either from its publication, announced on 25 March 2026, until then.
+/// </summary>
+internal static class TightnessEditions
+{
+    public const string Third = "3";
+    public const string Fourth = "4";
+
+    private static readonly DateOnly LastOfThird = new(2026, 9, 30);
+    private static readonly DateOnly FirstOfFourth = new(2026, 3, 25);
+
+    public static DateOnly DayOf(TightnessTest test, Visit visit) => test.TestedOn ?? visit.Date;
+
+    public static bool IsKnown(string edition) => edition is Third or Fourth;
+
+    public static bool IsInForce(string edition, DateOnly day) => edition switch
+    {
+        Third => day <= LastOfThird,
+        Fourth => day >= FirstOfFourth,
+        _ => false,
+    };
+
+    /// <summary>The edition that judges a test: the one it followed if that was in force, else the newest that was.</summary>
+    public static string Governing(string followed, DateOnly day) =>
+        IsInForce(followed, day) ? followed : IsInForce(Fourth, day) ? Fourth : Third;
+}

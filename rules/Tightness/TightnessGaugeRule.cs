@@ -1,0 +1,25 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.TightnessGauge), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "perceptible movement")]
+[Description("The gauge of a tightness test can show the movement that counts")]
+[Expects("/tightnessTests")]
+public sealed class TightnessGaugeRule : TightnessTestRule
+{
+    protected override Verdict Judge(TightnessTest test, Visit visit, Look look)
+    {
+        if (look.Lacks(test.Gauge, out var gauge) | look.Lacks(test.GaugeResolutionMbar, out var step))
+            return look.Missing();
+
+        // On a water gauge the eye reads between the marks; a display shows nothing between its steps.
+        var movement = Movement.PerceptibleOn(test, visit);
+        return gauge == PressureGaugeKind.Water || movement.Allows(step)
+            ? look.Pass($"a {gauge} gauge with steps of {step} mbar shows a movement of {movement.Max} mbar").Against(movement)
+            : look.Missing($"a gauge with steps of {step} mbar cannot show a movement of {movement.Max} mbar", $"{look.Subject}/gaugeResolutionMbar")
+                .Against(movement, step).Advise("Repeat the test with a finer gauge.");
+    }
+}

@@ -1,0 +1,45 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.TightnessResult), Topic(Topics.Tightness), Cites("IGEM-UP-1B"), Cites("GSIUR-1998", "6(6)")]
+[Description("The tightness test after the work shows no leak: no smell, and no movement beyond what the standard permits")]
+[Expects("/tightnessTests")]
+public sealed class TightnessResultRule : TightnessTestRule
+{
+    protected override Verdict Judge(TightnessTest test, Visit visit, Look look)
+    {
+        var lacks = look.Lacks(test.GasSmell, out var smelt) | look.Lacks(test.Gauge, out _) | look.Lacks(test.DropMbar, out var drop);
+        var none = Movement.PerceptibleOn(test, visit);
+        if (smelt)
+            return look.Unsafe($"gas was smelt, whatever the gauge showed", ExpectedClass.ImmediatelyDangerous).IsALeak();
+        if (Movement.OfThePipeworkAlone(test, visit))
+        {
+            var alone = Math.Abs(look.Note(test.PipeworkOnlyMovementMbar)!.Value);
+            return look.Unsafe($"with the appliances isolated the gauge moved by {alone} mbar, more than {none.Max} mbar: the pipework leaks", ExpectedClass.ImmediatelyDangerous)
+                .Against(none, alone).IsALeak();
+        }
+
+        if (lacks)
+            return look.Missing();
+        if (drop < -none.Max)
+        {
+            return look.Missing($"the pressure rose by {-drop} mbar during the test, so it shows nothing: a passing valve or warming pipework hides a leak", $"{look.Subject}/dropMbar")
+                .Against(none, -drop).Advise("Find the cause of the rise and repeat the test.");
+        }
+
+        var verdict = none.Allows(drop)
+            ? look.Pass($"no smell, and a drop of {drop} mbar, which counts as no movement up to {none.Max} mbar").Against(none, drop)
+            : PermittedDrop.Judge(test, drop, visit, look);
+        if (verdict.Outcome is Outcome.Unsafe or Outcome.Missing)
+            return verdict;
+
+        var objections = TightnessProof.ObjectionsTo(new Subject<TightnessTest>(look.Subject, test), visit);
+        return objections.Count == 0
+            ? verdict
+            : look.Missing($"the drop of {drop} mbar does not count yet: other parts of the test are absent or void it", objections);
+    }
+}
