@@ -26,11 +26,11 @@ public static class ExpansionVessel
     /// <exception cref="ArgumentOutOfRangeException">The setting is outside its range.</exception>
     public static decimal HighestWorkingBar(decimal reliefBar) => Guard.Within(reliefBar, 1m, 10m) <= 5m ? reliefBar - 0.5m : reliefBar * 0.9m;
 
-    /// <summary>Expansion of water from 10 C, as a fraction: rho(10) / rho(t) - 1. See <see cref="Water.DensityKgPerM3"/>.</summary>
+    /// <summary>Expansion of water from 10 C, as a fraction: rho(10) / rho(t) - 1. See <see cref="WaterProperties.DensityKgPerM3"/>.</summary>
     /// <param name="maxFlowC">Highest flow temperature, degree Celsius, 10 to 110.</param>
     /// <exception cref="ArgumentOutOfRangeException">The temperature is outside its range.</exception>
     public static decimal ExpansionFromTenC(decimal maxFlowC) =>
-        Math.Round((decimal)(Water.DensityKgPerM3(10) / Water.DensityKgPerM3((double)Guard.Within(maxFlowC, 10m, 110m)) - 1), 6);
+        Math.Round((decimal)(WaterProperties.DensityKgPerM3(10) / WaterProperties.DensityKgPerM3((double)Guard.Within(maxFlowC, 10m, 110m)) - 1), 6);
 
     /// <summary>
     /// Vessel volume by the trade form, litre: V = e C / (1 - p1/p2), p1 and p2 absolute. Takes the precharge to equal the cold fill.

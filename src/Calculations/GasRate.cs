@@ -6,7 +6,7 @@ namespace Calculations;
 /// </summary>
 public static class GasRate
 {
-    /// <summary>The factor of the regulations' standard conversion, as printed on bills. A literal: its derivation is not published.</summary>
+    /// <summary>The factor of the regulations' standard conversion, as printed on bills. Kept as the literal that bills print.</summary>
     public const decimal BillingConversion = 1.02264m;
 
     /// <summary>Cubic metres in one unit of an imperial meter (100 ft3), as billed.</summary>

@@ -24,8 +24,8 @@ public static class WaterSide
     /// <param name="celsius">Temperature, degree Celsius, 0 to 110.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     public static double LitrePerMinute(double kgPerSecond, double celsius) =>
-        Guard.Within(kgPerSecond, 0, 1000) * 60_000 / Water.DensityKgPerM3(celsius);
+        Guard.Within(kgPerSecond, 0, 1000) * 60_000 / WaterProperties.DensityKgPerM3(celsius);
 
     private static double KjPerKg(double flowC, double returnC) =>
-        Water.HeatCapacityKjPerKgK((Guard.Within(flowC, Guard.Within(returnC, 5, 110), 110) + returnC) / 2) * (flowC - returnC);
+        WaterProperties.HeatCapacityKjPerKgK((Guard.Within(flowC, Guard.Within(returnC, 5, 110), 110) + returnC) / 2) * (flowC - returnC);
 }

@@ -12,6 +12,10 @@ public class LandlordCalendarTests
     [InlineData("2022-08-10", "2023-07-05", "2023-08-10", "2023-08-10", "2024-08-10", 0)]
     [InlineData("2025-03-14", "2026-01-20", "2026-03-14", "2026-03-14", "2027-03-14", 0)]
     [InlineData("2025-03-14", "2026-01-10", "2026-03-14", "2026-01-10", "2027-01-10", 0)]
+    [InlineData("2018-02-10", "2018-12-10", "2019-02-10", "2018-12-10", "2019-12-10", 0)]
+    [InlineData("2018-02-10", "2018-12-11", "2019-02-10", "2019-02-10", "2020-02-10", 0)]
+    [InlineData("2018-02-10", "2019-02-10", "2019-02-10", "2019-02-10", "2020-02-10", 0)]
+    [InlineData("2018-02-10", "2019-02-11", "2019-02-10", "2019-02-11", "2020-02-11", 1)]
     [InlineData("2025-03-14", "2026-03-16", "2026-03-14", "2026-03-16", "2027-03-16", 2)]
     [InlineData("2024-02-29", "2025-02-28", "2025-02-28", "2025-02-28", "2026-02-28", 0)]
     [InlineData("2023-02-28", "2024-02-28", "2024-02-28", "2024-02-28", "2025-02-28", 0)]
@@ -53,13 +57,24 @@ public class LandlordCalendarTests
     [Theory]
     [InlineData("2026-11-02")]
     [InlineData("2027-01-03")]
-    public void Alignment_reaches_two_months_and_no_further(string othersDue) =>
-        Assert.Throws<ArgumentOutOfRangeException>(() => LandlordCalendar.AlignedFirstDeadline(Day("2025-11-02"), Day(othersDue)));
+    public void Alignment_reaches_two_months_and_no_further(string othersDue)
+    {
+        var refusal = Assert.Throws<ArgumentOutOfRangeException>(() => LandlordCalendar.AlignedFirstDeadline(Day("2025-11-02"), Day(othersDue)));
+
+        Assert.StartsWith("Not within two months", refusal.Message, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("2026-11-03")]
+    [InlineData("2027-01-02")]
+    public void Alignment_takes_any_day_of_the_two_months(string othersDue) =>
+        Assert.Equal(Day(othersDue), LandlordCalendar.AlignedFirstDeadline(Day("2025-11-02"), Day(othersDue)));
 
     [Fact]
     public void A_check_before_the_previous_one_is_refused()
     {
-        Assert.Throws<ArgumentOutOfRangeException>(() => LandlordCalendar.Check(Day("2025-03-14"), Day("2025-01-13")));
+        var refusal = Assert.Throws<ArgumentOutOfRangeException>(() => LandlordCalendar.Check(Day("2025-03-14"), Day("2025-01-13")));
+        Assert.StartsWith("This check lies before", refusal.Message, StringComparison.Ordinal);
         Assert.Equal(Day("2025-01-14"), LandlordCalendar.Check(Day("2025-03-14"), Day("2025-01-14")).Deemed);
     }
 }

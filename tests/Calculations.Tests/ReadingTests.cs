@@ -51,4 +51,8 @@ public class ReadingTests
         // 0.0831 kg/kWh (own recomputation) at 24 kW gross.
         Assert.Equal(2.0, efficiency.CondensateKgPerHour(24), 0.01);
     }
+
+    [Fact]
+    public void A_fuel_that_forms_no_water_condenses_none() =>
+        Assert.Equal(0, FlueBalance.Of(FuelGas.Of((GasComponent.CarbonMonoxide, 1)), CombustionAir.Of(20.95), 1.2, 20, 20).CondensedPercent);
 }

@@ -1,7 +1,7 @@
 namespace Calculations;
 
 /// <summary>Properties of liquid water in a heating circuit, in double.</summary>
-public static class Water
+public static class WaterProperties
 {
     /// <summary>
     /// Density of air-free water, kg/m3: G. S. Kell, J. Chem. Eng. Data 20 (1975) 97, equation 16, at 101.325 kPa.

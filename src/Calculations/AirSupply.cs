@@ -1,7 +1,7 @@
 namespace Calculations;
 
 /// <summary>Ventilation openings and combustion air.</summary>
-public static class Ventilation
+public static class AirSupply
 {
     /// <summary>
     /// Free area an open-flued appliance needs in its room, cm2, in decimal: rate x (input - deduction), never below 0. BS 5440-2 as taught:
