@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Findings;
 using RuleModel;
 using ServiceRecords;
@@ -37,19 +38,21 @@ public sealed class ReferenceBook(IReadOnlyList<ReferenceDocument> documents)
     /// <summary>The document with this id, or null.</summary>
     public ReferenceDocument? Find(string id) => _byId.GetValueOrDefault(id);
 
+    private readonly ConcurrentDictionary<RuleInfo, IReadOnlyList<Reference>> _ofRule = new();
+
     /// <summary>A rule's citations as a finding shows them.</summary>
     public IReadOnlyList<Reference> Of(RuleInfo rule)
     {
         ArgumentNullException.ThrowIfNull(rule);
-        return
+        return _ofRule.GetOrAdd(rule, info =>
         [
-            .. rule.Citations.Select(citation => (citation, document: _byId[citation.Reference])).Select(pair => new Reference
+            .. info.Citations.Select(citation => (citation, document: _byId[citation.Reference])).Select(pair => new Reference
             {
                 Id = pair.document.Id,
                 Title = pair.document.Title,
                 Clause = pair.citation.Clause,
                 Jurisdiction = string.Join(", ", pair.document.Jurisdictions.Select(place => WireNames.Of(place))),
             }),
-        ];
+        ]);
     }
 }

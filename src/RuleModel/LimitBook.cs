@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using Findings;
 using ServiceRecords;
 
@@ -6,12 +7,20 @@ namespace RuleModel;
 /// <summary>Every limit with where and when it applies.</summary>
 public sealed class LimitBook(IReadOnlyList<LimitDefinition> definitions)
 {
+    private readonly DateOnly[] _changes =
+        [.. definitions.SelectMany(line => new[] { line.InForceFrom, line.InForceTo?.AddDays(1) }).OfType<DateOnly>().Distinct().Order()];
+
+    private readonly ConcurrentDictionary<(Fuel, Jurisdiction, DateOnly), LimitSheet> _sheets = new();
+
     /// <summary>All lines.</summary>
     public IReadOnlyList<LimitDefinition> Definitions { get; } = definitions;
 
     /// <summary>The limits in force for one visit.</summary>
-    public LimitSheet For(Fuel fuel, Jurisdiction jurisdiction, DateOnly day) =>
-        new(Definitions.Where(line => line.AppliesTo(fuel, jurisdiction, day)));
+    public LimitSheet For(Fuel fuel, Jurisdiction jurisdiction, DateOnly day) => _sheets.GetOrAdd(
+        (fuel, jurisdiction, DayOfLastChange(day)), key => new LimitSheet(Definitions.Where(line => line.AppliesTo(key.Item1, key.Item2, key.Item3))));
+
+    /// <summary>Between two days of change every day has the same limits, so there are only as many sheets as changes.</summary>
+    private DateOnly DayOfLastChange(DateOnly day) => _changes.LastOrDefault(change => change <= day, DateOnly.MinValue);
 }
 
 /// <summary>The limits in force for one visit.</summary>
@@ -23,7 +32,7 @@ public sealed class LimitSheet(IEnumerable<LimitDefinition> inForce)
     /// <exception cref="InvalidOperationException">There is not exactly one: the rule that asked ends as an error, never as a pass.</exception>
     public Limit this[string id] => _byId[id].ToList() switch
     {
-        [var only] => only.ToLimit(),
+        [var only] => only.AsLimit,
         { Count: var count } => throw new InvalidOperationException($"{count} limits '{id}' are in force for this visit; exactly one is needed."),
     };
 

@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using Findings;
 using ServiceRecords;
 
@@ -56,7 +57,8 @@ public sealed class LimitDefinition
         && (InForceTo is null || day <= InForceTo);
 
     /// <summary>The limit as a finding shows it.</summary>
-    public Limit ToLimit() => new()
+    [JsonIgnore]
+    public Limit AsLimit => field ??= new Limit
     {
         Min = Min,
         Max = Max,
