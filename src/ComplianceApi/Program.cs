@@ -15,11 +15,15 @@ app.UseLocalOnly();
 
 var v1 = app.MapGroup("/v1").WithStrictQuery().Fails(ProblemKind.ForwardedRequest, ProblemKind.ForeignHost, ProblemKind.InternalError, ProblemKind.StoreUnavailable);
 v1.MapEvaluations();
+v1.MapQuestions();
+v1.MapCatalogue();
+v1.MapProfiles();
 app.MapProblems();
 app.MapHealth();
 
 try
 {
+    Startup.Demand(app.Services);
     await app.RunAsync();
     return 0;
 }

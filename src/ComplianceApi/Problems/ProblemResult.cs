@@ -16,7 +16,7 @@ public sealed class ProblemResult(ProblemKind kind, string? detail = null, IRead
     /// <summary>Of a body that could not be read (400) or has faults (422).</summary>
     public static ProblemResult Of(FaultKind kind, IReadOnlyList<Fault> faults) => new(
         kind == FaultKind.Unreadable ? ProblemKind.UnreadableBody : ProblemKind.InvalidBody,
-        faults.Count == 1 ? "There is one fault." : $"There are {faults.Count(fault => fault.Code != FaultCodes.MoreFaults)} faults or more.",
+        faults.Count == 1 ? faults[0].Detail : $"{faults.Count} faults are listed in errors.",
         [.. faults.Select(ProblemError.Of)]);
 
     /// <summary>Nothing is stored under an id.</summary>

@@ -1,0 +1,45 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json;
+using ServiceRecords;
+
+namespace ComplianceApi;
+
+/// <summary>
+/// Reads makers' limits posted on their own exactly as those of a record are read: they are put into the smallest record there is, and
+/// what the record's reader says of them is said of the body.
+/// </summary>
+public static class ProfileReader
+{
+    private const string Section = "#/makerLimits";
+
+    /// <summary>The limits, or every fault of the body.</summary>
+    public static bool TryRead(ReadOnlyMemory<byte> utf8, [NotNullWhen(true)] out MakerLimits? limits, [NotNullWhen(false)] out ProblemResult? problem)
+    {
+        (limits, problem) = (null, null);
+
+        // What is no JSON on its own must not be put into other JSON.
+        var alone = RecordReader.Read(utf8);
+        if (alone.Kind == FaultKind.Unreadable && alone.Faults.All(fault => fault.Code != FaultCodes.DuplicateMember))
+        {
+            problem = ProblemResult.Of(FaultKind.Unreadable, alone.Faults);
+            return false;
+        }
+
+        var read = RecordReader.Read(InRecord(utf8));
+        List<Fault> faults = [.. read.Faults.Select(fault => fault with { Pointer = "#" + fault.Pointer[Math.Min(Section.Length, fault.Pointer.Length)..] })];
+        limits = read.Record?.MakerLimits;
+        if (read.IsRecord && limits is null)
+            faults.Add(new Fault("#", FaultCodes.WrongType, "Expected an object, found null."));
+        if (limits?.DecisionReference is not null)
+            faults.Add(new Fault("#/decisionReference", FaultCodes.UnknownMember, "A maker's decision is about one reading; give it in that record's makerLimits."));
+
+        problem = faults.Count > 0 ? ProblemResult.Of(read.Kind ?? FaultKind.Invalid, faults) : null;
+        return problem is null;
+    }
+
+    private static byte[] InRecord(ReadOnlyMemory<byte> limits)
+    {
+        using var document = JsonDocument.Parse(limits);
+        return [.. """{"recordId":"profile","jobType":"annualService","jurisdiction":"GB-ENG","finishedAt":"2000-01-01T00:00:00Z","appliance":{"fuel":"naturalGas"},"makerLimits":"""u8, .. JsonSerializer.SerializeToUtf8Bytes(document.RootElement), .. "}"u8];
+    }
+}
