@@ -7,11 +7,13 @@ builder.ListenOnLoopbackOnly();
 builder.Logging.AddFilter("Microsoft.AspNetCore", LogLevel.Warning);
 builder.Services.ConfigureHttpJsonOptions(ApiJson.Configure);
 Startup.AddTo(builder.Services);
+Documents.AddTo(builder.Services);
 
 var app = builder.Build();
 app.UseSecurityHeaders();
 app.UseProblems();
 app.UseLocalOnly();
+app.UseDocuments();
 
 var v1 = app.MapGroup("/v1").WithStrictQuery().Fails(ProblemKind.ForwardedRequest, ProblemKind.ForeignHost, ProblemKind.InternalError, ProblemKind.StoreUnavailable);
 v1.MapEvaluations();

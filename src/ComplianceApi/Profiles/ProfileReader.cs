@@ -1,5 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Text.Json;
+using System.Text;
 using ServiceRecords;
 
 namespace ComplianceApi;
@@ -12,10 +12,12 @@ public static class ProfileReader
 {
     private const string Section = "#/makerLimits";
 
+    private const string Opening = """{"recordId":"profile","jobType":"annualService","jurisdiction":"GB-ENG","finishedAt":"2000-01-01T00:00:00Z","appliance":{"fuel":"naturalGas"},"makerLimits":""";
+
     /// <summary>The limits, or every fault of the body.</summary>
     public static bool TryRead(ReadOnlyMemory<byte> utf8, [NotNullWhen(true)] out MakerLimits? limits, [NotNullWhen(false)] out ProblemResult? problem)
     {
-        (limits, problem) = (null, null);
+        limits = null;
 
         // What is no JSON on its own must not be put into other JSON.
         var alone = RecordReader.Read(utf8);
@@ -25,8 +27,9 @@ public static class ProfileReader
             return false;
         }
 
-        var read = RecordReader.Read(InRecord(utf8));
-        List<Fault> faults = [.. read.Faults.Select(fault => fault with { Pointer = "#" + fault.Pointer[Math.Min(Section.Length, fault.Pointer.Length)..] })];
+        utf8 = utf8.Span.StartsWith("\uFEFF"u8) ? utf8[3..] : utf8;
+        var read = RecordReader.Read(Encoding.UTF8.GetBytes(Opening).Concat(utf8.ToArray()).Append((byte)'}').ToArray());
+        List<Fault> faults = [.. read.Faults.Select(fault => fault with { Pointer = "#" + fault.Pointer[Section.Length..] })];
         limits = read.Record?.MakerLimits;
         if (read.IsRecord && limits is null)
             faults.Add(new Fault("#", FaultCodes.WrongType, "Expected an object, found null."));
@@ -35,11 +38,5 @@ public static class ProfileReader
 
         problem = faults.Count > 0 ? ProblemResult.Of(read.Kind ?? FaultKind.Invalid, faults) : null;
         return problem is null;
-    }
-
-    private static byte[] InRecord(ReadOnlyMemory<byte> limits)
-    {
-        using var document = JsonDocument.Parse(limits);
-        return [.. """{"recordId":"profile","jobType":"annualService","jurisdiction":"GB-ENG","finishedAt":"2000-01-01T00:00:00Z","appliance":{"fuel":"naturalGas"},"makerLimits":"""u8, .. JsonSerializer.SerializeToUtf8Bytes(document.RootElement), .. "}"u8];
     }
 }
