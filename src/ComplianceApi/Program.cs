@@ -15,13 +15,14 @@ app.UseProblems();
 app.UseLocalOnly();
 app.UseDocuments();
 
-var v1 = app.MapGroup("/v1").WithStrictQuery().Fails(ProblemKind.ForwardedRequest, ProblemKind.ForeignHost, ProblemKind.InternalError, ProblemKind.StoreUnavailable);
+var all = app.MapGroup("").Fails(ProblemKind.ForwardedRequest, ProblemKind.ForeignHost, ProblemKind.InternalError);
+var v1 = all.MapGroup("/v1").WithStrictQuery();
 v1.MapEvaluations();
 v1.MapQuestions();
 v1.MapCatalogue();
 v1.MapProfiles();
-app.MapProblems();
-app.MapHealth();
+all.MapProblems();
+all.MapHealth();
 
 try
 {

@@ -17,7 +17,7 @@ public static class EvaluationRoutes
     /// <summary>Maps the routes.</summary>
     public static void MapEvaluations(this IEndpointRouteBuilder v1)
     {
-        var routes = v1.MapGroup("/evaluations").WithTags("Evaluations").NeverCached();
+        var routes = v1.MapGroup("/evaluations").WithTags("Evaluations").NeverCached().Fails(ProblemKind.StoreUnavailable);
         routes.MapPost("", Create).WithName("createEvaluation").Takes(Shown, Store).Accepts<ServiceRecord>("application/json")
             .WithMetadata(new BodyExample(() => typeof(RuleIds).Assembly.GetManifestResourceStream("example-record.json")!))
             .Fails(ProblemKind.UnreadableBody, ProblemKind.BodyTooLarge, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody);

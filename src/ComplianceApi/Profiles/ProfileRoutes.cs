@@ -12,7 +12,7 @@ public static class ProfileRoutes
     /// <summary>Maps the routes.</summary>
     public static void MapProfiles(this IEndpointRouteBuilder v1)
     {
-        var routes = v1.MapGroup("/appliance-profiles").WithTags("Appliance profiles").NeverCached();
+        var routes = v1.MapGroup("/appliance-profiles").WithTags("Appliance profiles").NeverCached().Fails(ProblemKind.StoreUnavailable);
         routes.MapPut("/{profileId}", Put).WithName("saveApplianceProfile").Accepts<MakerLimits>("application/json")
             .Fails(ProblemKind.UnreadableBody, ProblemKind.BodyTooLarge, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody);
         routes.MapGet("/{profileId}", Get).WithName("getApplianceProfile").Takes(Version).Fails(ProblemKind.NotFound);
