@@ -1,5 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text;
+using System.Text.Json;
 using ServiceRecords;
 
 namespace ComplianceApi;
@@ -11,6 +12,7 @@ namespace ComplianceApi;
 public static class ProfileReader
 {
     private const string Section = "#/makerLimits";
+    private const string Decision = "#/decisionReference";
 
     private const string Opening = """{"recordId":"profile","jobType":"annualService","jurisdiction":"GB-ENG","finishedAt":"2000-01-01T00:00:00Z","appliance":{"fuel":"naturalGas"},"makerLimits":""";
 
@@ -33,10 +35,20 @@ public static class ProfileReader
         limits = read.Record?.MakerLimits;
         if (read.IsRecord && limits is null)
             faults.Add(new Fault("#", FaultCodes.WrongType, "Expected an object, found null."));
-        if (limits?.DecisionReference is not null)
-            faults.Add(new Fault("#/decisionReference", FaultCodes.UnknownMember, "A maker's decision is about one reading; give it in that record's makerLimits."));
+        if (HasDecision(utf8))
+        {
+            faults.RemoveAll(fault => fault.Pointer == Decision);
+            faults.Add(new Fault(Decision, FaultCodes.UnknownMember, "A maker's decision is about one reading; give it in that record's makerLimits."));
+        }
 
         problem = faults.Count > 0 ? ProblemResult.Of(read.Kind ?? FaultKind.Invalid, faults) : null;
         return problem is null;
+    }
+
+    private static bool HasDecision(ReadOnlyMemory<byte> json)
+    {
+        using var document = JsonDocument.Parse(json);
+        return document.RootElement.ValueKind == JsonValueKind.Object
+            && document.RootElement.TryGetProperty(Decision[2..], out var value) && value.ValueKind != JsonValueKind.Null;
     }
 }
