@@ -5,7 +5,7 @@ using RuleEngine;
 
 namespace Api.Tests;
 
-public sealed class CatalogueTests(Service service) : IClassFixture<Service>
+public sealed class CatalogueTests(ServiceInProcess service) : IClassFixture<ServiceInProcess>
 {
     private readonly HttpClient _client = service.CreateClient();
 

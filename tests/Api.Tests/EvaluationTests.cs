@@ -2,7 +2,7 @@ using System.Net;
 
 namespace Api.Tests;
 
-public sealed class EvaluationTests(Service service) : IClassFixture<Service>
+public sealed class EvaluationTests(ServiceInProcess service) : IClassFixture<ServiceInProcess>
 {
     private readonly HttpClient _client = service.CreateClient();
 
@@ -16,7 +16,7 @@ public sealed class EvaluationTests(Service service) : IClassFixture<Service>
         Assert.Equal("pass", evaluation["outcome"].Text());
         Assert.True(evaluation["closing"]!["allowed"]!.GetValue<bool>());
         Assert.Equal("HB-0001", evaluation["recordId"].Text());
-        Assert.Equal(Service.Now, evaluation["evaluatedAt"]!.GetValue<DateTimeOffset>());
+        Assert.Equal(ServiceInProcess.Now, evaluation["evaluatedAt"]!.GetValue<DateTimeOffset>());
         Assert.Equal(7, Guid.Parse(evaluation["evaluationId"].Text()).Version);
     }
 

@@ -2,7 +2,7 @@ using System.Net;
 
 namespace Api.Tests;
 
-public sealed class GuardTests(Service service) : IClassFixture<Service>
+public sealed class GuardTests(ServiceInProcess service) : IClassFixture<ServiceInProcess>
 {
     private readonly HttpClient _client = service.CreateClient();
 

@@ -1,6 +1,6 @@
 namespace Api.Tests;
 
-public sealed class HealthTests(Service service) : IClassFixture<Service>
+public sealed class HealthTests(ServiceInProcess service) : IClassFixture<ServiceInProcess>
 {
     [Fact]
     public async Task Ready_names_the_rules_that_judge()

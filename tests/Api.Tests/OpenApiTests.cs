@@ -7,7 +7,7 @@ using Microsoft.OpenApi;
 namespace Api.Tests;
 
 /// <summary>The published documents are those that the service makes, and its answers are as they say.</summary>
-public sealed class OpenApiTests(Service service) : IClassFixture<Service>
+public sealed class OpenApiTests(ServiceInProcess service) : IClassFixture<ServiceInProcess>
 {
     private readonly HttpClient _client = service.CreateClient();
 

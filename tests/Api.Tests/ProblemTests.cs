@@ -10,7 +10,7 @@ using Microsoft.Extensions.DependencyInjection;
 
 namespace Api.Tests;
 
-public sealed class ProblemTests(Service service) : IClassFixture<Service>
+public sealed class ProblemTests(ServiceInProcess service) : IClassFixture<ServiceInProcess>
 {
     private readonly HttpClient _client = service.CreateClient();
 
@@ -129,7 +129,7 @@ public sealed class ProblemTests(Service service) : IClassFixture<Service>
     [Fact]
     public async Task A_clients_mistake_is_no_failure_in_the_log()
     {
-        using var own = new Service();
+        using var own = new ServiceInProcess();
         var client = own.CreateClient();
 
         await client.PostRecord("{");
@@ -144,7 +144,7 @@ public sealed class ProblemTests(Service service) : IClassFixture<Service>
     [Fact]
     public async Task A_store_that_fails_is_503_and_readiness_says_so()
     {
-        using var own = new Service();
+        using var own = new ServiceInProcess();
         var client = own.CreateClient();
         await client.GetJson("/health/ready");
         await using (var connection = new SqliteConnection($"Data Source={own.StorePath}"))
@@ -167,7 +167,7 @@ public sealed class ProblemTests(Service service) : IClassFixture<Service>
     [Fact]
     public async Task A_fault_of_the_service_is_500_and_tells_nothing_of_its_insides()
     {
-        using var own = new Service();
+        using var own = new ServiceInProcess();
         using var broken = own.WithWebHostBuilder(builder => builder.ConfigureTestServices(services => services.AddSingleton<Tenant>(_ => throw new InvalidOperationException("secret"))));
 
         var problem = await Refused(broken.CreateClient().PostRecord(service.ExampleRecord), 500, "internal-error");

@@ -4,7 +4,7 @@ using System.Text.Json.Nodes;
 
 namespace Api.Tests;
 
-public sealed class ProfileTests(Service service) : IClassFixture<Service>
+public sealed class ProfileTests(ServiceInProcess service) : IClassFixture<ServiceInProcess>
 {
     private readonly HttpClient _client = service.CreateClient();
 

@@ -3,7 +3,7 @@ using ServiceRecords;
 
 namespace Api.Tests;
 
-public sealed class QuestionTests(Service service) : IClassFixture<Service>
+public sealed class QuestionTests(ServiceInProcess service) : IClassFixture<ServiceInProcess>
 {
     private readonly HttpClient _client = service.CreateClient();
 

@@ -4,7 +4,7 @@ using ComplianceApi;
 namespace Api.Tests;
 
 /// <summary>With the real server on a free port of this machine.</summary>
-public sealed class RunningServiceTests(Service service) : IClassFixture<Service>
+public sealed class RunningServiceTests(ServiceInProcess service) : IClassFixture<ServiceInProcess>
 {
     private const string Loopback = "--urls=http://127.0.0.1:0";
 

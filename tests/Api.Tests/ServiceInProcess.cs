@@ -11,7 +11,7 @@ using RuleEngine;
 namespace Api.Tests;
 
 /// <summary>The service in this process, with a store and a log of its own.</summary>
-public sealed class Service : WebApplicationFactory<Program>
+public sealed class ServiceInProcess : WebApplicationFactory<Program>
 {
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("api-");
 
