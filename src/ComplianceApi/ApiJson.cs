@@ -1,13 +1,23 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using Audits;
 using Findings;
 using Microsoft.AspNetCore.Http.Json;
+using RuleEngine;
+using RuleModel;
 
 namespace ComplianceApi;
 
 /// <summary>How the host writes its own answers; evaluations are written by <see cref="EvaluationJson"/>, with the same settings.</summary>
 [JsonSerializable(typeof(Problem))]
 [JsonSerializable(typeof(Health))]
+[JsonSerializable(typeof(QuestionList))]
+[JsonSerializable(typeof(RuleView))]
+[JsonSerializable(typeof(Page<RuleView>))]
+[JsonSerializable(typeof(Page<RuleSetSummary>))]
+[JsonSerializable(typeof(Page<LimitDefinition>))]
+[JsonSerializable(typeof(Page<ReferenceDocument>))]
+[JsonSerializable(typeof(ApplianceProfile))]
 internal sealed partial class ApiJson : JsonSerializerContext
 {
     public static ApiJson Wire { get; } = new(new JsonSerializerOptions(EvaluationJson.Wire.Options) { TypeInfoResolver = null });

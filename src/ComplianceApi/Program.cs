@@ -1,26 +1,12 @@
 using ComplianceApi;
 
-// Commands that need no server (args[0] is their name) have their place here.
-
-var builder = WebApplication.CreateBuilder(args);
-builder.ListenOnLoopbackOnly();
-builder.Logging.AddFilter("Microsoft.AspNetCore", LogLevel.Warning);
-builder.Services.ConfigureHttpJsonOptions(ApiJson.Configure);
-Startup.AddTo(builder.Services);
-
-var app = builder.Build();
-app.UseSecurityHeaders();
-app.UseProblems();
-app.UseLocalOnly();
-
-var v1 = app.MapGroup("/v1").WithStrictQuery().Fails(ProblemKind.ForwardedRequest, ProblemKind.ForeignHost, ProblemKind.InternalError, ProblemKind.StoreUnavailable);
-v1.MapEvaluations();
-app.MapProblems();
-app.MapHealth();
+if (await CommandLine.RunAsync(args) is { } exitCode)
+    return exitCode;
 
 try
 {
-    await app.RunAsync();
+    await using var service = Service.Build(args);
+    await service.RunAsync();
     return 0;
 }
 catch (StartRefusedException refusal)

@@ -1,6 +1,7 @@
 using Audits;
 using Findings;
 using Microsoft.AspNetCore.Http.HttpResults;
+using Rules;
 using ServiceRecords;
 
 namespace ComplianceApi;
@@ -16,8 +17,9 @@ public static class EvaluationRoutes
     /// <summary>Maps the routes.</summary>
     public static void MapEvaluations(this IEndpointRouteBuilder v1)
     {
-        var routes = v1.MapGroup("/evaluations").WithTags("Evaluations").NeverCached();
+        var routes = v1.MapGroup("/evaluations").WithTags("Evaluations").NeverCached().Fails(ProblemKind.StoreUnavailable);
         routes.MapPost("", Create).WithName("createEvaluation").Takes(Shown, Store).Accepts<ServiceRecord>("application/json")
+            .WithMetadata(new BodyExample(() => typeof(RuleIds).Assembly.GetManifestResourceStream("example-record.json")!))
             .Fails(ProblemKind.UnreadableBody, ProblemKind.BodyTooLarge, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody);
         routes.MapGet("/{evaluationId}", Get).WithName("getEvaluation").Takes(Shown).Fails(ProblemKind.NotFound);
         routes.MapGet("/{evaluationId}/record", GetRecord).WithName("getEvaluatedRecord")

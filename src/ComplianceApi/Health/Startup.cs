@@ -9,26 +9,8 @@ namespace ComplianceApi;
 /// <summary>
 /// What must hold before the service listens: a whole rule set that compiles and judges the example record, and a store that opens.
 /// </summary>
-public sealed class Startup(IServiceProvider services) : IHostedService
+public static class Startup
 {
-    /// <inheritdoc />
-    public Task StartAsync(CancellationToken cancellationToken)
-    {
-        try
-        {
-            SelfTest(services.GetRequiredService<ComplianceEngine>());
-            services.GetRequiredService<Database>();
-            return Task.CompletedTask;
-        }
-        catch (Exception fault) when (fault is CatalogueException or StoreException)
-        {
-            throw new StartRefusedException(fault.Message);
-        }
-    }
-
-    /// <inheritdoc />
-    public Task StopAsync(CancellationToken cancellationToken) => Task.CompletedTask;
-
     /// <summary>Adds the engine, the store and what judges with them.</summary>
     public static void AddTo(IServiceCollection services)
     {
@@ -38,8 +20,23 @@ public sealed class Startup(IServiceProvider services) : IHostedService
         services.AddSingleton<EvaluationStore>();
         services.AddSingleton<ProfileStore>();
         services.AddSingleton<Judge>();
+        services.AddSingleton<RuleShelf>();
         services.AddSingleton(Tenant.Local);
-        services.AddHostedService<Startup>();
+    }
+
+    /// <summary>Compiles and tries the rules, and opens the store.</summary>
+    /// <exception cref="StartRefusedException">The rule set is not whole or the store cannot be opened.</exception>
+    public static void Demand(IServiceProvider services)
+    {
+        try
+        {
+            SelfTest(services.GetRequiredService<ComplianceEngine>());
+            services.GetRequiredService<Database>();
+        }
+        catch (Exception fault) when (fault is CatalogueException or StoreException)
+        {
+            throw new StartRefusedException(fault.Message);
+        }
     }
 
     /// <summary>Every rule must be able to judge the example record, and judge it the same way twice.</summary>

@@ -16,7 +16,7 @@ public sealed class ProblemResult(ProblemKind kind, string? detail = null, IRead
     /// <summary>Of a body that could not be read (400) or has faults (422).</summary>
     public static ProblemResult Of(FaultKind kind, IReadOnlyList<Fault> faults) => new(
         kind == FaultKind.Unreadable ? ProblemKind.UnreadableBody : ProblemKind.InvalidBody,
-        faults.Count == 1 ? "There is one fault." : $"There are {faults.Count(fault => fault.Code != FaultCodes.MoreFaults)} faults or more.",
+        faults.Count == 1 ? faults[0].Detail : $"{faults.Count} faults are listed in errors.",
         [.. faults.Select(ProblemError.Of)]);
 
     /// <summary>Nothing is stored under an id.</summary>
@@ -47,25 +47,30 @@ public sealed class ProblemResult(ProblemKind kind, string? detail = null, IRead
     }
 }
 
+/// <summary>A problem that a route may answer with, for the documents.</summary>
+public sealed class Failure(ProblemKind kind) : IProducesResponseTypeMetadata
+{
+    /// <inheritdoc />
+    public Type Type => typeof(Problem);
+
+    /// <inheritdoc />
+    public int StatusCode => kind.Status;
+
+    /// <inheritdoc />
+    public string Description => kind.Title;
+
+    /// <inheritdoc />
+    public IEnumerable<string> ContentTypes => [ProblemResult.MediaType];
+}
+
 /// <summary>Says which problems a route may answer with.</summary>
-public static class ProblemMetadata
+public static class Failures
 {
     /// <summary>Documents <paramref name="kinds"/>.</summary>
     public static TBuilder Fails<TBuilder>(this TBuilder route, params ReadOnlySpan<ProblemKind> kinds) where TBuilder : IEndpointConventionBuilder
     {
         foreach (var kind in kinds)
-            route.WithMetadata(new FailsMetadata(kind));
+            route.WithMetadata(new Failure(kind));
         return route;
-    }
-
-    private sealed class FailsMetadata(ProblemKind kind) : IProducesResponseTypeMetadata
-    {
-        public Type Type => typeof(Problem);
-
-        public int StatusCode => kind.Status;
-
-        public string Description => kind.Title;
-
-        public IEnumerable<string> ContentTypes => [ProblemResult.MediaType];
     }
 }

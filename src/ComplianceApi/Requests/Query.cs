@@ -55,6 +55,13 @@ public static class Query
             Schema = new OpenApiSchema { Type = JsonSchemaType.String, Format = "date" },
         };
 
+    /// <summary>A place in a list.</summary>
+    public static QueryParameter<int> Cursor(string name, string description) => new(name, description, 0, Paging.TryPosition)
+    {
+        Expected = "the value of next in an earlier answer",
+        Schema = new OpenApiSchema { Type = JsonSchemaType.String, MaxLength = 16 },
+    };
+
     private static QueryParameter<T> OneOf<T>(string name, string description, T absent, IReadOnlyList<(string Name, T Value)> values) =>
         new(name, description, absent, (string text, out T value) =>
         {

@@ -1,0 +1,77 @@
+using System.Reflection;
+using Audits;
+using Findings;
+using Microsoft.OpenApi;
+using RuleEngine;
+using RuleModel;
+using ServiceRecords;
+
+namespace ComplianceApi;
+
+/// <summary>The OpenAPI documents, made from the routes and the types, and the page that shows them.</summary>
+public static class Documents
+{
+    private const string Title = "Gas boiler service records: compliance check";
+
+    private const string Description =
+        "Checks the service record of a gas boiler against the rules in force on its date and answers with findings, what is missing, duties not yet due, "
+        + "and the figures that were worked out. It says what the record shows; it never says that a boiler is safe. The maker's instructions, the law and "
+        + "the codes in force where the boiler stands come first, and the judgement is the registered engineer's on site.\n\n"
+        + "In requests an absent member means \"not recorded\", null is read as absent, an empty list states \"none\", and unknown members are refused. "
+        + "Answers leave absent members out and may gain optional members. Numbers are exact decimals; the unit is in the member's name.";
+
+    private static readonly Assembly[] Described =
+        [typeof(Documents).Assembly, typeof(ServiceRecord).Assembly, typeof(Evaluation).Assembly, typeof(LimitDefinition).Assembly, typeof(RuleCase).Assembly, typeof(ApplianceProfile).Assembly];
+
+    /// <summary>Adds what makes the documents.</summary>
+    public static void AddTo(IServiceCollection services)
+    {
+        services.AddEndpointsApiExplorer();
+        services.AddSwaggerGen(options =>
+        {
+            options.SwaggerDoc("v1", new OpenApiInfo { Title = Title, Version = typeof(Documents).Assembly.GetName().Version!.ToString(3), Description = Description });
+            options.AddServer(new OpenApiServer { Url = "/", Description = "The service that gave this document." });
+            foreach (var assembly in Described)
+                options.IncludeXmlComments(assembly);
+
+            options.MapType<decimal>(() => new OpenApiSchema { Type = JsonSchemaType.Number, Format = "decimal" });
+            options.MapType<decimal?>(() => new OpenApiSchema { Type = JsonSchemaType.Number, Format = "decimal" });
+            options.MapType<Timestamp>(() => new OpenApiSchema { Type = JsonSchemaType.String, Format = "date-time" });
+            options.MapType<Timestamp?>(() => new OpenApiSchema { Type = JsonSchemaType.String, Format = "date-time" });
+            options.CustomSchemaIds(SchemaId);
+            options.SchemaFilter<MemberSchemas>();
+            options.OperationFilter<RouteOperations>();
+        });
+    }
+
+    /// <summary>Serves the documents and, where <c>Docs:Enabled</c> does not say otherwise, the page.</summary>
+    public static void UseDocuments(this WebApplication app)
+    {
+        // The twin first: its path would fit the other template as well.
+        app.UseSwagger(options =>
+        {
+            options.RouteTemplate = "openapi/{documentName}-3.0.json";
+            options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_0;
+        });
+        app.UseSwagger(options =>
+        {
+            options.RouteTemplate = "openapi/{documentName}.json";
+            options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
+        });
+        if (app.Configuration.GetValue("Docs:Enabled", defaultValue: true))
+        {
+            app.UseSwaggerUI(options =>
+            {
+                options.RoutePrefix = "docs";
+                options.IndexStream = () => typeof(Documents).Assembly.GetManifestResourceStream("docs.html");
+                options.SwaggerEndpoint("/openapi/v1.json", "v1");
+                options.ShowExtensions();
+                options.ShowCommonExtensions();
+            });
+        }
+    }
+
+    private static string SchemaId(Type type) => type.IsGenericType
+        ? $"{type.GetGenericArguments()[0].Name}Page"
+        : type.Name;
+}

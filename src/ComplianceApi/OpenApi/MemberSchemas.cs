@@ -1,0 +1,56 @@
+using System.Globalization;
+using System.Reflection;
+using System.Text.Json.Nodes;
+using Microsoft.OpenApi;
+using ServiceRecords;
+using Swashbuckle.AspNetCore.SwaggerGen;
+
+namespace ComplianceApi;
+
+/// <summary>
+/// Adds to the schemas what the record's attributes say (range, unit, lengths, the question), lets answers grow, and leaves null out:
+/// absent members are absent.
+/// </summary>
+internal sealed class MemberSchemas : ISchemaFilter
+{
+    public void Apply(IOpenApiSchema schema, SchemaFilterContext context)
+    {
+        if (schema is not OpenApiSchema own)
+            return;
+
+        own.Type &= ~JsonSchemaType.Null;
+        if (context.MemberInfo is PropertyInfo property)
+            Describe(own, property);
+        else if (own.Properties is { Count: > 0 } && context.Type.Assembly != typeof(ServiceRecord).Assembly)
+            own.AdditionalPropertiesAllowed = true;
+    }
+
+    private static void Describe(OpenApiSchema schema, PropertyInfo property)
+    {
+        if (property.GetCustomAttribute<QuantityAttribute>() is { } quantity)
+        {
+            schema.Minimum = Text(quantity.Minimum);
+            schema.Maximum = Text(quantity.Maximum);
+            Extend(schema, "x-unit", quantity.Unit);
+        }
+
+        if (property.GetCustomAttribute<TextAttribute>() is { } text)
+        {
+            schema.MinLength = text.MayBeEmpty ? 0 : 1;
+            schema.MaxLength = text.MaxLength;
+        }
+
+        if (property.GetCustomAttribute<ItemsAttribute>() is { } items)
+            schema.MaxItems = items.Max;
+        if (property.GetCustomAttribute<AskAttribute>() is { } ask)
+            Extend(schema, "x-ask", ask.Question);
+    }
+
+    private static void Extend(OpenApiSchema schema, string name, string value)
+    {
+        schema.Extensions ??= new Dictionary<string, IOpenApiExtension>(StringComparer.Ordinal);
+        schema.Extensions[name] = new JsonNodeExtension(JsonValue.Create(value));
+    }
+
+    private static string Text(double number) => ((decimal)number).ToString(CultureInfo.InvariantCulture);
+}

@@ -1,0 +1,58 @@
+using Audits;
+using Microsoft.AspNetCore.Http.HttpResults;
+using ServiceRecords;
+
+namespace ComplianceApi;
+
+/// <summary>Makers' limits that the deployer keeps, by which records that name them are judged.</summary>
+public static class ProfileRoutes
+{
+    private static readonly QueryParameter<int?> Version = Query.Whole("version", "The version; by default the latest.", 1, int.MaxValue);
+
+    /// <summary>Maps the routes.</summary>
+    public static void MapProfiles(this IEndpointRouteBuilder v1)
+    {
+        var routes = v1.MapGroup("/appliance-profiles").WithTags("Appliance profiles").NeverCached().Fails(ProblemKind.StoreUnavailable);
+        routes.MapPut("/{profileId}", Put).WithName("saveApplianceProfile").Accepts<MakerLimits>("application/json")
+            .Fails(ProblemKind.UnreadableBody, ProblemKind.BodyTooLarge, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody);
+        routes.MapGet("/{profileId}", Get).WithName("getApplianceProfile").Takes(Version).Fails(ProblemKind.NotFound);
+    }
+
+    /// <summary>Save a maker's limits as the next version of a profile.</summary>
+    /// <remarks>
+    /// The body has the members of a record's makerLimits, without decisionReference. Every save makes a new version, and none is ever
+    /// changed, since evaluations name the version that they used. Records that name the profile in appliance.profileId are judged by
+    /// the latest version; limits that such a record states itself go before it, and neither lifts a ceiling.
+    /// </remarks>
+    /// <param name="profileId">Your own id: 1 to 100 letters, digits, dots, dashes, underscores and tildes.</param>
+    private static async Task<Results<Created<ApplianceProfile>, Ok<ApplianceProfile>, ProblemResult>> Put(
+        string profileId, HttpRequest request, ProfileStore profiles, Tenant tenant, TimeProvider clock, CancellationToken cancel)
+    {
+        if (!IsAllowed(profileId))
+        {
+            return new ProblemResult(ProblemKind.InvalidParameter, errors:
+                [new() { Parameter = "profileId", Code = "unknownValue", Detail = "Expected 1 to 100 letters, digits, dots, dashes, underscores and tildes." }]);
+        }
+
+        var body = await JsonBody.ReadAsync(request, cancel);
+        if (body.Problem is { } refused)
+            return refused;
+        if (!ProfileReader.TryRead(body.Bytes, out var limits, out var problem))
+            return problem;
+
+        var saved = await profiles.SaveAsync(tenant, profileId, limits, clock.GetUtcNow(), cancel);
+        return saved.Version == 1 ? TypedResults.Created($"/v1/appliance-profiles/{profileId}", saved) : TypedResults.Ok(saved);
+    }
+
+    /// <summary>Read a profile.</summary>
+    /// <param name="profileId">Its id.</param>
+    private static async Task<Results<Ok<ApplianceProfile>, ProblemResult>> Get(
+        string profileId, HttpRequest request, ProfileStore profiles, Tenant tenant, CancellationToken cancel) =>
+        await profiles.FindAsync(tenant, profileId, Version.Of(request), cancel) is { } profile
+            ? TypedResults.Ok(profile)
+            : ProblemResult.NotFound("There is no such profile or version.");
+
+    /// <summary>What a path can carry without escapes.</summary>
+    private static bool IsAllowed(string profileId) =>
+        profileId.Length <= 100 && profileId.All(c => char.IsAsciiLetterOrDigit(c) || c is '.' or '-' or '_' or '~');
+}

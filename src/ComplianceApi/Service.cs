@@ -1,0 +1,35 @@
+namespace ComplianceApi;
+
+/// <summary>The service as a table of contents: what it is made of, what every request passes through, and what it serves.</summary>
+internal static class Service
+{
+    /// <summary>Builds the service; it judges and stores, and does not listen yet.</summary>
+    /// <exception cref="StartRefusedException">The rule set is not whole or the store cannot be opened.</exception>
+    public static WebApplication Build(string[] args)
+    {
+        var builder = WebApplication.CreateBuilder(args);
+        builder.ListenOnLoopbackOnly();
+        builder.Logging.AddFilter("Microsoft.AspNetCore", LogLevel.Warning);
+        builder.Services.ConfigureHttpJsonOptions(ApiJson.Configure);
+        Startup.AddTo(builder.Services);
+        Documents.AddTo(builder.Services);
+
+        var app = builder.Build();
+        app.UseSecurityHeaders();
+        app.UseProblems();
+        app.UseLocalOnly();
+        app.UseDocuments();
+
+        var all = app.MapGroup("").Fails(ProblemKind.ForwardedRequest, ProblemKind.ForeignHost, ProblemKind.InternalError);
+        var v1 = all.MapGroup("/v1").WithStrictQuery();
+        v1.MapEvaluations();
+        v1.MapQuestions();
+        v1.MapCatalogue();
+        v1.MapProfiles();
+        all.MapProblems();
+        all.MapHealth();
+
+        Startup.Demand(app.Services);
+        return app;
+    }
+}

@@ -1,0 +1,116 @@
+using System.Net;
+using System.Text.Json.Nodes;
+using Microsoft.Extensions.DependencyInjection;
+using RuleEngine;
+
+namespace Api.Tests;
+
+public sealed class CatalogueTests(ServiceInProcess service) : IClassFixture<ServiceInProcess>
+{
+    private readonly HttpClient _client = service.CreateClient();
+
+    private RuleCatalogue Catalogue => service.Services.GetRequiredService<ComplianceEngine>().Catalogue;
+
+    [Fact]
+    public async Task Every_rule_is_listed_and_has_a_page_with_its_cases()
+    {
+        var list = await All("/v1/rules");
+
+        Assert.Equal(Catalogue.Rules.Select(rule => rule.Info.Id), list.Select(rule => rule["id"].Text()));
+        foreach (var (rule, cases) in Catalogue.Cases)
+        {
+            var page = await _client.GetJson($"/v1/rules/{rule.Info.Id}");
+            Assert.Equal(rule.Info.Title, page["title"].Text());
+            Assert.Equal(cases.Select(one => one.Name), page["cases"].Texts("name"));
+        }
+    }
+
+    [Fact]
+    public async Task A_rule_shows_the_limits_that_decide_and_no_makers_own()
+    {
+        var rule = await _client.GetJson("/v1/rules/combustion-ratio");
+
+        Assert.Contains(rule["limits"]!.AsArray(), limit => limit!["max"]!.GetValue<decimal>() == 0.008m);
+        Assert.DoesNotContain("maker", rule["limits"].Texts("origin"));
+    }
+
+    [Fact]
+    public async Task A_finding_documents_itself_by_a_path_that_is_served()
+    {
+        var evaluation = await (await _client.PostRecord(service.ExampleRecord, "?include=all&store=false")).Read();
+
+        foreach (var path in evaluation["findings"].Texts("documentation").Distinct())
+            await _client.GetJson(path);
+    }
+
+    [Fact]
+    public async Task Rules_are_filtered_by_topic()
+    {
+        var joints = await All("/v1/rules?topic=joints");
+
+        Assert.NotEmpty(joints);
+        Assert.All(joints, rule => Assert.Equal("joints", rule["topic"].Text()));
+        Assert.Equal(HttpStatusCode.BadRequest, (await _client.GetAsync("/v1/rules?topic=joint")).StatusCode);
+        Assert.Equal(HttpStatusCode.NotFound, (await _client.GetAsync("/v1/rules/none")).StatusCode);
+    }
+
+    [Fact]
+    public async Task Following_next_gives_every_item_once()
+    {
+        var whole = await All("/v1/limits?limit=500");
+        var parts = await All("/v1/limits?limit=7");
+
+        Assert.Equal(Catalogue.Limits.Definitions.Count, whole.Count);
+        Assert.Equal(whole.Select(limit => limit.ToJsonString()), parts.Select(limit => limit.ToJsonString()));
+    }
+
+    [Theory]
+    [InlineData("limit=0")]
+    [InlineData("limit=501")]
+    [InlineData("limit=+5")]
+    [InlineData("next=0")]
+    [InlineData("next=LTE")]
+    [InlineData("date=2026-9-14")]
+    [InlineData("fuel=NaturalGas")]
+    [InlineData("jurisdiction=GB-NIR")]
+    public async Task A_wrong_parameter_is_refused(string query) =>
+        Assert.Equal(HttpStatusCode.BadRequest, (await _client.GetAsync($"/v1/limits?{query}")).StatusCode);
+
+    [Fact]
+    public async Task Limits_are_filtered_by_where_and_when_they_apply()
+    {
+        var shown = await All("/v1/limits?date=2026-09-14&fuel=propane&jurisdiction=GB-SCT&limit=500");
+
+        var expected = Catalogue.Limits.Definitions
+            .Where(limit => limit.AppliesTo(ServiceRecords.Fuel.Propane, ServiceRecords.Jurisdiction.Scotland, new DateOnly(2026, 9, 14)));
+        Assert.Equal(expected.Select(limit => limit.Id), shown.Select(limit => limit["id"].Text()));
+        Assert.True(shown.Count < Catalogue.Limits.Definitions.Count);
+    }
+
+    [Fact]
+    public async Task Rule_sets_and_references_are_those_that_judge()
+    {
+        var set = Assert.Single(await All("/v1/rule-sets"));
+        var evaluation = await (await _client.PostRecord(service.ExampleRecord, "?store=false")).Read();
+
+        Assert.Equal(evaluation["ruleSet"]!["contentHash"].Text(), set["contentHash"].Text());
+        Assert.Equal(Catalogue.Rules.Count, set["rules"]!.GetValue<int>());
+        Assert.Equal(Catalogue.References.Documents.Select(document => document.Id), (await All("/v1/references")).Select(document => document["id"].Text()));
+    }
+
+    private async Task<List<JsonNode>> All(string path)
+    {
+        var items = new List<JsonNode>();
+        for (string? next = null; ;)
+        {
+            var page = await _client.GetJson(next is null ? path : $"{path}{(path.Contains('?', StringComparison.Ordinal) ? '&' : '?')}next={next}");
+            items.AddRange(page["items"]!.AsArray().Select(item => item!));
+            next = page["next"]?.GetValue<string>();
+            if (next is null)
+            {
+                Assert.Equal(page["total"]!.GetValue<int>(), items.Count);
+                return items;
+            }
+        }
+    }
+}

@@ -1,0 +1,95 @@
+using System.Net;
+using System.Text;
+using System.Text.Json.Nodes;
+
+namespace Api.Tests;
+
+public sealed class ProfileTests(ServiceInProcess service) : IClassFixture<ServiceInProcess>
+{
+    private readonly HttpClient _client = service.CreateClient();
+
+    [Fact]
+    public async Task A_profile_is_versioned_and_reads_back()
+    {
+        var first = await Save("tarn-25", """{"coCo2RatioMax":0.0040,"sealsToRenew":["gasValveInlet"],"source":"invented manual, p. 40"}""");
+        var second = await Save("tarn-25", """{"coCo2RatioMax":0.0030}""");
+
+        var created = await first.Read(HttpStatusCode.Created);
+        Assert.Equal("/v1/appliance-profiles/tarn-25", first.Headers.Location!.ToString());
+        Assert.Equal(1, created["version"]!.GetValue<int>());
+        Assert.Equal(2, (await second.Read())["version"]!.GetValue<int>());
+        Assert.Equal(created.ToJsonString(), (await _client.GetJson("/v1/appliance-profiles/tarn-25?version=1")).ToJsonString());
+        Assert.Equal("""{"coCo2RatioMax":0.0030}""", (await _client.GetJson("/v1/appliance-profiles/tarn-25"))["limits"]!.ToJsonString());
+        Assert.Equal(HttpStatusCode.NotFound, (await _client.GetAsync("/v1/appliance-profiles/tarn-25?version=3")).StatusCode);
+        Assert.Equal(HttpStatusCode.NotFound, (await _client.GetAsync("/v1/appliance-profiles/tarn-26")).StatusCode);
+    }
+
+    [Fact]
+    public async Task A_record_that_names_a_profile_is_judged_by_its_latest_version()
+    {
+        var record = service.ExampleRecord.With(node =>
+        {
+            node["appliance"]!["profileId"] = "strict";
+            node["makerLimits"]!.AsObject().Remove("coCo2RatioMax");
+        });
+        await Save("strict", """{"coCo2RatioMax":0.004,"source":"invented manual"}""");
+        var before = await Evaluate(record);
+        await Save("strict", """{"coCo2RatioMax":0.0001,"source":"invented manual"}""");
+        var after = await Evaluate(record);
+
+        Assert.Equal("pass", before["outcome"].Text());
+        Assert.Equal("""{"profileId":"strict","profileVersion":1}""", before["context"]!.ToJsonString());
+        Assert.Contains(after["findings"]!.AsArray(), finding => finding!["ruleId"].Text() == "combustion-ratio" && finding["outcome"].Text() == "advisory");
+        Assert.Equal("""{"profileId":"strict","profileVersion":2}""", after["context"]!.ToJsonString());
+        Assert.NotEqual(before["inputHash"].Text(), after["inputHash"].Text());
+    }
+
+    [Fact]
+    public async Task The_records_own_limit_goes_before_the_profiles()
+    {
+        await Save("overruled", """{"coCo2RatioMax":0.0001,"source":"invented manual"}""");
+
+        var evaluation = await Evaluate(service.ExampleRecord.With(node => node["appliance"]!["profileId"] = "overruled"));
+
+        Assert.Equal("pass", evaluation["outcome"].Text());
+    }
+
+    [Theory]
+    [InlineData("""{"coCo2RatioMax":3,"co2PercentMn":1}""", 422, "#/coCo2RatioMax outOfRange", "#/co2PercentMn unknownMember")]
+    [InlineData("""{"co2PercentMin":9,"co2PercentMax":8}""", 422, "#/co2PercentMin boundsCrossed")]
+    [InlineData("""{"sealsToRenew":["gasvalveinlet",null]}""", 422, "#/sealsToRenew/0 unknownValue", "#/sealsToRenew/1 nullItem")]
+    [InlineData("""{"decisionReference":"D-1","coPpmMax":-1}""", 422, "#/coPpmMax outOfRange", "#/decisionReference unknownMember")]
+    [InlineData("null", 422, "# wrongType")]
+    [InlineData("[]", 422, "# wrongType")]
+    [InlineData("""{"source":"\ud800"}""", 422, "#/source textCharacters")]
+    [InlineData("", 400, "# emptyBody")]
+    [InlineData("""{"coPpmMax":1}, "recordId":{}""", 400, "# notJson")]
+    [InlineData("""{"source":"a","source":"b"}""", 400, "#/source duplicateMember")]
+    public async Task A_profile_is_read_as_strictly_as_a_record(string body, int status, params string[] faults)
+    {
+        var problem = await (await Save("faulty", body)).Read((HttpStatusCode)status);
+
+        Assert.Equal(faults, problem["errors"]!.AsArray().Select(error => $"{error!["pointer"].Text()} {error["code"].Text()}"));
+        Assert.Equal(HttpStatusCode.NotFound, (await _client.GetAsync("/v1/appliance-profiles/faulty")).StatusCode);
+    }
+
+    [Fact]
+    public async Task A_byte_order_mark_is_skipped() =>
+        await (await Save("marked", "\uFEFF{\"coPpmMax\":300}")).Read(HttpStatusCode.Created);
+
+    [Theory]
+    [InlineData("a%2Fb")]
+    [InlineData("a%20b")]
+    [InlineData("%C3%A4")]
+    public async Task An_id_that_a_path_cannot_carry_plainly_is_refused(string id)
+    {
+        var problem = await (await Save(id, "{}")).Read(HttpStatusCode.BadRequest);
+
+        Assert.Equal(["profileId"], problem["errors"].Texts("parameter"));
+    }
+
+    private Task<HttpResponseMessage> Save(string id, string limits) =>
+        _client.PutAsync($"/v1/appliance-profiles/{id}", Calls.Json(Encoding.UTF8.GetBytes(limits)));
+
+    private async Task<JsonNode> Evaluate(byte[] record) => await (await _client.PostRecord(record)).Read(HttpStatusCode.Created);
+}

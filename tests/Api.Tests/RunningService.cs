@@ -1,0 +1,68 @@
+using System.Diagnostics;
+using System.Text.RegularExpressions;
+
+namespace Api.Tests;
+
+/// <summary>The service as a process of its own, as an operator starts it.</summary>
+internal sealed partial class RunningService : IDisposable
+{
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("run-");
+    private readonly Process _process;
+
+    public RunningService(params string[] arguments)
+    {
+        _process = new Process
+        {
+            StartInfo = new ProcessStartInfo("dotnet", [typeof(Program).Assembly.Location, .. arguments])
+            {
+                WorkingDirectory = _folder.FullName,
+                UseShellExecute = false,
+                RedirectStandardOutput = true,
+                RedirectStandardError = true,
+            },
+        };
+        _process.Start();
+    }
+
+    public string StoreFile => Path.Combine(_folder.FullName, "data", "compliance.db");
+
+    /// <summary>Waits until it listens; gives a client of it.</summary>
+    public async Task<HttpClient> Listening()
+    {
+        using var patience = new CancellationTokenSource(TimeSpan.FromMinutes(1));
+        while (await _process.StandardOutput.ReadLineAsync(patience.Token) is { } line)
+        {
+            if (ListeningLine.Match(line) is { Success: true } match)
+                return new HttpClient { BaseAddress = new Uri(match.Groups["url"].Value) };
+        }
+
+        throw new InvalidOperationException(await _process.StandardError.ReadToEndAsync(patience.Token));
+    }
+
+    /// <summary>Waits until it has ended by itself; gives its exit code and what it said on the error stream.</summary>
+    public async Task<(int ExitCode, string Said)> Ended()
+    {
+        using var patience = new CancellationTokenSource(TimeSpan.FromMinutes(1));
+        var said = _process.StandardError.ReadToEndAsync(patience.Token);
+        await _process.StandardOutput.ReadToEndAsync(patience.Token);
+        await _process.WaitForExitAsync(patience.Token);
+        return (_process.ExitCode, await said);
+    }
+
+    public void Kill()
+    {
+        _process.Kill();
+        _process.WaitForExit();
+    }
+
+    public void Dispose()
+    {
+        if (!_process.HasExited)
+            Kill();
+        _process.Dispose();
+        _folder.Delete(recursive: true);
+    }
+
+    [GeneratedRegex(@"Now listening on: (?<url>http://\S+)", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex ListeningLine { get; }
+}

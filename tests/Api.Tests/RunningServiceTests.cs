@@ -1,0 +1,98 @@
+using System.Net;
+using ComplianceApi;
+
+namespace Api.Tests;
+
+/// <summary>With the real server on a free port of this machine.</summary>
+public sealed class RunningServiceTests(ServiceInProcess service) : IClassFixture<ServiceInProcess>
+{
+    private const string Loopback = "--urls=http://127.0.0.1:0";
+
+    [Fact]
+    public async Task It_judges_stores_and_reads_back_without_any_setting_up()
+    {
+        using var running = new RunningService(Loopback);
+        using var client = await running.Listening();
+
+        var posted = await client.PostRecord(service.ExampleRecord);
+        var read = await client.GetAsync(posted.Headers.Location);
+
+        Assert.Equal("pass", (await posted.Read(HttpStatusCode.Created))["outcome"].Text());
+        Assert.Equal(await posted.Content.ReadAsByteArrayAsync(), await read.Content.ReadAsByteArrayAsync());
+        Assert.Equal(service.ExampleRecord, await client.GetByteArrayAsync($"{posted.Headers.Location}/record"));
+        Assert.False(read.Headers.Contains("Server"));
+        Assert.True(File.Exists(running.StoreFile));
+    }
+
+    [Fact]
+    public async Task What_it_answered_survives_a_kill()
+    {
+        using var first = new RunningService(Loopback);
+        using var client = await first.Listening();
+        var posted = await client.PostRecord(service.ExampleRecord);
+        first.Kill();
+
+        using var second = new RunningService(Loopback, $"--Store:Path={first.StoreFile}");
+        using var again = await second.Listening();
+
+        Assert.Equal(await posted.Content.ReadAsByteArrayAsync(), await again.GetByteArrayAsync(posted.Headers.Location));
+    }
+
+    [Fact]
+    public async Task It_refuses_what_is_too_large_or_forwarded()
+    {
+        using var running = new RunningService(Loopback);
+        using var client = await running.Listening();
+
+        foreach (var content in new HttpContent[] { Calls.Json(new byte[JsonBody.MaxBytes + 1]), Chunked(JsonBody.MaxBytes + 1) })
+        {
+            var problem = await (await client.PostAsync("/v1/evaluations", content)).Read(HttpStatusCode.RequestEntityTooLarge);
+            Assert.Equal("/problems/body-too-large", problem["type"].Text());
+        }
+
+        var forwarded = new HttpRequestMessage(HttpMethod.Get, "/v1/rules") { Headers = { { "X-Forwarded-For", "127.0.0.1" } } };
+        Assert.Equal(HttpStatusCode.Forbidden, (await client.SendAsync(forwarded)).StatusCode);
+        var foreign = new HttpRequestMessage(HttpMethod.Get, "/v1/rules") { Headers = { Host = "example.org" } };
+        Assert.Equal(HttpStatusCode.Forbidden, (await client.SendAsync(foreign)).StatusCode);
+    }
+
+    [Theory]
+    [InlineData("--urls=http://0.0.0.0:0")]
+    [InlineData("--urls=http://*:0")]
+    [InlineData("--urls=http://127.0.0.1:0;http://[::]:0")]
+    [InlineData("--http_ports=8080")]
+    [InlineData("--Kestrel:Endpoints:Open:Url=http://0.0.0.0:0")]
+    public async Task It_does_not_listen_to_the_world(string argument)
+    {
+        using var running = new RunningService(argument);
+
+        var (exitCode, said) = await running.Ended();
+
+        Assert.Equal(1, exitCode);
+        Assert.Contains("listens on localhost only", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task It_does_not_start_without_a_store()
+    {
+        using var running = new RunningService(Loopback, $"--Store:Path={Path.Combine(typeof(Program).Assembly.Location, "compliance.db")}");
+
+        var (exitCode, said) = await running.Ended();
+
+        Assert.Equal(1, exitCode);
+        Assert.StartsWith("The store ", said, StringComparison.Ordinal);
+    }
+
+    private static StreamContent Chunked(int length)
+    {
+        var content = new StreamContent(new Unsized(length));
+        content.Headers.ContentType = new("application/json");
+        return content;
+    }
+
+    /// <summary>Zeros that do not say beforehand how many they are.</summary>
+    private sealed class Unsized(int length) : MemoryStream(new byte[length])
+    {
+        public override bool CanSeek => false;
+    }
+}
