@@ -7,13 +7,13 @@ internal static class Computations
 
     public static IReadOnlyDictionary<string, Func<Vector, double>> ByName { get; } = new Dictionary<string, Func<Vector, double>>(StringComparer.Ordinal)
     {
-        ["combustion.ratio"] = v => (double)Combustion.Ratio(v.Exact("coPpm"), v.Exact("co2Percent")),
-        ["combustion.co2FromO2"] = v => (double)Combustion.Co2FromO2Percent(v.Exact("o2Percent"), v.Choice<GasFamily>("gas"), v.Exact("o2InAirPercent")),
-        ["combustion.o2FromCo2"] = v => (double)Combustion.O2FromCo2Percent(v.Exact("co2Percent"), v.Choice<GasFamily>("gas"), v.Exact("o2InAirPercent")),
-        ["combustion.coAirFree"] = v => (double)Combustion.CoAirFreePpm(v.Exact("coPpm"), v.Exact("o2Percent"), v.Exact("o2InAirPercent")),
-        ["combustion.coAirFreeFromCo2"] = v => (double)Combustion.CoAirFreeFromCo2Ppm(v.Exact("coPpm"), v.Exact("co2Percent"), v.Choice<GasFamily>("gas")),
-        ["combustion.fuelFactor"] = v => (double)Combustion.FuelFactor(v.Exact("o2Percent"), v.Exact("co2Percent"), v.Exact("coPpm"), v.Exact("o2InAirPercent")),
-        ["combustion.expectedFuelFactor"] = v => (double)Combustion.ExpectedFuelFactor(v.Choice<GasFamily>("gas"), v.Exact("o2InAirPercent")),
+        ["combustion.ratio"] = v => (double)FlueGas.Ratio(v.Exact("coPpm"), v.Exact("co2Percent")),
+        ["combustion.co2FromO2"] = v => (double)FlueGas.Co2FromO2Percent(v.Exact("o2Percent"), v.Choice<GasFamily>("gas"), v.Exact("o2InAirPercent")),
+        ["combustion.o2FromCo2"] = v => (double)FlueGas.O2FromCo2Percent(v.Exact("co2Percent"), v.Choice<GasFamily>("gas"), v.Exact("o2InAirPercent")),
+        ["combustion.coAirFree"] = v => (double)FlueGas.CoAirFreePpm(v.Exact("coPpm"), v.Exact("o2Percent"), v.Exact("o2InAirPercent")),
+        ["combustion.coAirFreeFromCo2"] = v => (double)FlueGas.CoAirFreeFromCo2Ppm(v.Exact("coPpm"), v.Exact("co2Percent"), v.Choice<GasFamily>("gas")),
+        ["combustion.fuelFactor"] = v => (double)FlueGas.FuelFactor(v.Exact("o2Percent"), v.Exact("co2Percent"), v.Exact("coPpm"), v.Exact("o2InAirPercent")),
+        ["combustion.expectedFuelFactor"] = v => (double)FlueGas.ExpectedFuelFactor(v.Choice<GasFamily>("gas"), v.Exact("o2InAirPercent")),
 
         ["stoichiometry.air"] = v => Stoichiometry.TheoreticalAir(v.Gas(), v.Air()),
         ["stoichiometry.airSupplied"] = v => v.Products().Air,

@@ -19,8 +19,8 @@ public class PropertyTests
     public void Dilution_leaves_the_ratio_unchanged() =>
         Gen.Select(Gen.Int[0, 2000], Gen.Int[10, 110], Gen.Int[1, 20]).Sample((coPpm, co2Tenths, parts) =>
         {
-            var whole = Combustion.Ratio(coPpm, co2Tenths / 10m);
-            var diluted = Combustion.Ratio((decimal)coPpm / parts, co2Tenths / 10m / parts);
+            var whole = FlueGas.Ratio(coPpm, co2Tenths / 10m);
+            var diluted = FlueGas.Ratio((decimal)coPpm / parts, co2Tenths / 10m / parts);
             Assert.Equal(whole, diluted, 15);
         });
 
@@ -28,9 +28,9 @@ public class PropertyTests
     public void Carbon_dioxide_falls_in_a_straight_line_as_oxygen_rises() =>
         Gen.Select(Families, Gen.Int[0, 2095], Gen.Int[0, 2095]).Sample((gas, a, b) =>
         {
-            decimal Co2(decimal hundredths) => Combustion.Co2FromO2Percent(hundredths / 100m, gas, OxygenInAir.PhysicalPercent);
+            decimal Co2(decimal hundredths) => FlueGas.Co2FromO2Percent(hundredths / 100m, gas, OxygenInAir.PhysicalPercent);
             Assert.Equal((Co2(a) + Co2(b)) / 2, Co2((a + b) / 2m), 20);
-            Assert.Equal(a / 100m, Combustion.O2FromCo2Percent(Co2(a), gas, OxygenInAir.PhysicalPercent), 20);
+            Assert.Equal(a / 100m, FlueGas.O2FromCo2Percent(Co2(a), gas, OxygenInAir.PhysicalPercent), 20);
         });
 
     [Fact]
@@ -38,7 +38,7 @@ public class PropertyTests
         Gen.Select(Families, ExcessAirRatios).Sample((gas, ratio) =>
         {
             var flueGas = Stoichiometry.Burn(FuelGas.Of(gas), Air, ratio);
-            var co2 = Combustion.Co2FromO2Percent((decimal)flueGas.O2DryPercent, gas, OxygenInAir.PhysicalPercent);
+            var co2 = FlueGas.Co2FromO2Percent((decimal)flueGas.O2DryPercent, gas, OxygenInAir.PhysicalPercent);
             Assert.Equal(flueGas.Co2DryPercent, (double)co2, 0.005);
         });
 
@@ -84,7 +84,7 @@ public class PropertyTests
         Gen.Select(Gen.Double[60, 200], Gen.Double[1, 8]).Sample((flueC, o2Percent) =>
         {
             var exact = FlueBalance.Of(FuelGas.G20, Air, Stoichiometry.ExcessAirRatioFromO2(FuelGas.G20, Air, o2Percent), flueC, 20);
-            var co2 = (double)Combustion.Co2FromO2Percent((decimal)o2Percent, GasFamily.NaturalGas, OxygenInAir.PhysicalPercent);
+            var co2 = (double)FlueGas.Co2FromO2Percent((decimal)o2Percent, GasFamily.NaturalGas, OxygenInAir.PhysicalPercent);
             Assert.Equal(exact.SensibleLossPercentNet, FlueLoss.SiegertFromO2Percent(flueC, 20, o2Percent, GasFamily.NaturalGas, 21), 0.2);
             Assert.Equal(exact.SensibleLossPercentNet, FlueLoss.SiegertFromCo2Percent(flueC, 20, co2, GasFamily.NaturalGas), 0.2);
         });

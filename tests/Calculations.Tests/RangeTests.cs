@@ -12,22 +12,22 @@ public class RangeTests
 
     private static readonly Dictionary<string, Input> Inputs = new(StringComparer.Ordinal)
     {
-        ["Ratio coPpm"] = new(x => Combustion.Ratio((decimal)x, 9), 0, 1e6),
-        ["Ratio co2Percent"] = new(x => Combustion.Ratio(1, (decimal)x), 0, 100, MinBelongs: false),
-        ["Co2FromO2 o2Percent"] = new(x => Combustion.Co2FromO2Percent((decimal)x, GasFamily.Propane, 20.9m), 0, 20.9),
-        ["Co2FromO2 o2InAirPercent"] = new(x => Combustion.Co2FromO2Percent(5, GasFamily.Propane, (decimal)x), 20, 22),
-        ["O2FromCo2 co2Percent"] = new(x => Combustion.O2FromCo2Percent((decimal)x, GasFamily.Propane, 20.9m), 0, 13.72),
-        ["O2FromCo2 o2InAirPercent"] = new(x => Combustion.O2FromCo2Percent(5, GasFamily.Propane, (decimal)x), 20, 22),
-        ["CoAirFree coPpm"] = new(x => Combustion.CoAirFreePpm((decimal)x, 5, 20.9m), 0, 1e6),
-        ["CoAirFree o2Percent"] = new(x => Combustion.CoAirFreePpm(1, (decimal)x, 20.9m), 0, 20.9, MaxBelongs: false),
-        ["CoAirFree o2InAirPercent"] = new(x => Combustion.CoAirFreePpm(1, 5, (decimal)x), 20, 22),
-        ["CoAirFreeFromCo2 coPpm"] = new(x => Combustion.CoAirFreeFromCo2Ppm((decimal)x, 5, GasFamily.Butane), 0, 1e6),
-        ["CoAirFreeFromCo2 co2Percent"] = new(x => Combustion.CoAirFreeFromCo2Ppm(1, (decimal)x, GasFamily.Butane), 0, 14.02, MinBelongs: false),
-        ["FuelFactor o2Percent"] = new(x => Combustion.FuelFactor((decimal)x, 9, 0, 20.9m), 0, 20.9),
-        ["FuelFactor co2Percent"] = new(x => Combustion.FuelFactor(5, (decimal)x, 0, 20.9m), 0, 25, MinBelongs: false),
-        ["FuelFactor coPpm"] = new(x => Combustion.FuelFactor(5, 9, (decimal)x, 20.9m), 0, 100_000),
-        ["FuelFactor o2InAirPercent"] = new(x => Combustion.FuelFactor(5, 9, 0, (decimal)x), 20, 22),
-        ["ExpectedFuelFactor o2InAirPercent"] = new(x => Combustion.ExpectedFuelFactor(GasFamily.NaturalGas, (decimal)x), 20, 22),
+        ["Ratio coPpm"] = new(x => FlueGas.Ratio((decimal)x, 9), 0, 1e6),
+        ["Ratio co2Percent"] = new(x => FlueGas.Ratio(1, (decimal)x), 0, 100, MinBelongs: false),
+        ["Co2FromO2 o2Percent"] = new(x => FlueGas.Co2FromO2Percent((decimal)x, GasFamily.Propane, 20.9m), 0, 20.9),
+        ["Co2FromO2 o2InAirPercent"] = new(x => FlueGas.Co2FromO2Percent(5, GasFamily.Propane, (decimal)x), 20, 22),
+        ["O2FromCo2 co2Percent"] = new(x => FlueGas.O2FromCo2Percent((decimal)x, GasFamily.Propane, 20.9m), 0, 13.72),
+        ["O2FromCo2 o2InAirPercent"] = new(x => FlueGas.O2FromCo2Percent(5, GasFamily.Propane, (decimal)x), 20, 22),
+        ["CoAirFree coPpm"] = new(x => FlueGas.CoAirFreePpm((decimal)x, 5, 20.9m), 0, 1e6),
+        ["CoAirFree o2Percent"] = new(x => FlueGas.CoAirFreePpm(1, (decimal)x, 20.9m), 0, 20.9, MaxBelongs: false),
+        ["CoAirFree o2InAirPercent"] = new(x => FlueGas.CoAirFreePpm(1, 5, (decimal)x), 20, 22),
+        ["CoAirFreeFromCo2 coPpm"] = new(x => FlueGas.CoAirFreeFromCo2Ppm((decimal)x, 5, GasFamily.Butane), 0, 1e6),
+        ["CoAirFreeFromCo2 co2Percent"] = new(x => FlueGas.CoAirFreeFromCo2Ppm(1, (decimal)x, GasFamily.Butane), 0, 14.02, MinBelongs: false),
+        ["FuelFactor o2Percent"] = new(x => FlueGas.FuelFactor((decimal)x, 9, 0, 20.9m), 0, 20.9),
+        ["FuelFactor co2Percent"] = new(x => FlueGas.FuelFactor(5, (decimal)x, 0, 20.9m), 0, 25, MinBelongs: false),
+        ["FuelFactor coPpm"] = new(x => FlueGas.FuelFactor(5, 9, (decimal)x, 20.9m), 0, 100_000),
+        ["FuelFactor o2InAirPercent"] = new(x => FlueGas.FuelFactor(5, 9, 0, (decimal)x), 20, 22),
+        ["ExpectedFuelFactor o2InAirPercent"] = new(x => FlueGas.ExpectedFuelFactor(GasFamily.NaturalGas, (decimal)x), 20, 22),
 
         ["FuelGas fraction"] = new(x => FuelGas.Of((GasComponent.Methane, x), (GasComponent.Nitrogen, 1 - x)), 0, 1),
         ["FuelGas sum"] = new(x => FuelGas.Of((GasComponent.Methane, 0.5), (GasComponent.Nitrogen, x - 0.5)), 0.9999, 1.0001),
@@ -215,7 +215,7 @@ public class RangeTests
     [Fact]
     public void The_refusal_names_the_input_and_its_range()
     {
-        var refusal = Assert.Throws<ArgumentOutOfRangeException>(() => Combustion.Ratio(96, 0));
+        var refusal = Assert.Throws<ArgumentOutOfRangeException>(() => FlueGas.Ratio(96, 0));
 
         Assert.Equal("co2Percent", refusal.ParamName);
         Assert.StartsWith("co2Percent must be above 0 and at most 100.", refusal.Message, StringComparison.Ordinal);
@@ -225,7 +225,7 @@ public class RangeTests
             StringComparison.Ordinal);
         Assert.StartsWith(
             "o2Percent must be at least 0 and below 20.9.",
-            Assert.Throws<ArgumentOutOfRangeException>(() => Combustion.CoAirFreePpm(1, 20.9m, 20.9m)).Message,
+            Assert.Throws<ArgumentOutOfRangeException>(() => FlueGas.CoAirFreePpm(1, 20.9m, 20.9m)).Message,
             StringComparison.Ordinal);
     }
 
@@ -240,7 +240,7 @@ public class RangeTests
             () => NoFuel.GrossToNet(),
             () => NoFuel.Co2MaxPercent(),
             () => FuelGas.Of(NoFuel),
-            () => Combustion.FuelFactorBand(NoFuel),
+            () => FlueGas.FuelFactorBand(NoFuel),
             () => FlueLoss.SiegertFromCo2Percent(160, 20, 9, NoFuel),
             () => ((GasComponent)99).Atoms(),
             () => Iso6976.Celsius(NoTemperature),

@@ -8,25 +8,25 @@ public class ReadingTests
     [InlineData(GasFamily.Butane)]
     public void Readings_of_a_fuel_fall_into_its_own_band_of_fuel_factors(GasFamily gas)
     {
-        var (low, high) = Combustion.FuelFactorBand(gas);
-        var co2Percent = Combustion.Co2FromO2Percent(5, gas, OxygenInAir.FieldPercent);
+        var (low, high) = FlueGas.FuelFactorBand(gas);
+        var co2Percent = FlueGas.Co2FromO2Percent(5, gas, OxygenInAir.FieldPercent);
 
-        Assert.InRange(Combustion.FuelFactor(5, co2Percent, 40, OxygenInAir.FieldPercent), low, high);
-        Assert.InRange(Combustion.ExpectedFuelFactor(gas, OxygenInAir.FieldPercent), low, high);
+        Assert.InRange(FlueGas.FuelFactor(5, co2Percent, 40, OxygenInAir.FieldPercent), low, high);
+        Assert.InRange(FlueGas.ExpectedFuelFactor(gas, OxygenInAir.FieldPercent), low, high);
     }
 
     [Fact]
     public void Propane_measured_as_natural_gas_falls_out_of_the_band()
     {
-        var (low, high) = Combustion.FuelFactorBand(GasFamily.NaturalGas);
-        var co2Percent = Combustion.Co2FromO2Percent(5, GasFamily.Propane, OxygenInAir.FieldPercent);
+        var (low, high) = FlueGas.FuelFactorBand(GasFamily.NaturalGas);
+        var co2Percent = FlueGas.Co2FromO2Percent(5, GasFamily.Propane, OxygenInAir.FieldPercent);
 
-        Assert.NotInRange(Combustion.FuelFactor(5, co2Percent, 0, OxygenInAir.FieldPercent), low, high);
+        Assert.NotInRange(FlueGas.FuelFactor(5, co2Percent, 0, OxygenInAir.FieldPercent), low, high);
     }
 
     [Fact]
     public void Air_that_leaks_in_between_the_two_readings_shows_in_the_fuel_factor() =>
-        Assert.NotInRange(Combustion.FuelFactor(9, 9.2m, 0, OxygenInAir.FieldPercent), 1.600m, 1.836m);
+        Assert.NotInRange(FlueGas.FuelFactor(9, 9.2m, 0, OxygenInAir.FieldPercent), 1.600m, 1.836m);
 
     [Theory]
     [InlineData(null, 50.0, 100.0)]

@@ -20,7 +20,7 @@ public class WrongFormulaTests
     public void Siegert_multiplies_its_second_constant_by_the_temperature_difference_once()
     {
         const double Excess = 140;
-        var co2 = (double)Combustion.Co2FromO2Percent(5, GasFamily.NaturalGas, OxygenInAir.PhysicalPercent);
+        var co2 = (double)FlueGas.Co2FromO2Percent(5, GasFamily.NaturalGas, OxygenInAir.PhysicalPercent);
         var wrong = (0.37 + 0.009 * Excess) * Excess / co2;
 
         var right = FlueLoss.SiegertFromCo2Percent(160, 20, co2, GasFamily.NaturalGas);
@@ -67,8 +67,8 @@ public class WrongFormulaTests
         var diluted = UndilutedPpm / 2;
         var o2OfDiluted = OxygenInAir.PhysicalPercent / 2;
 
-        Assert.Equal(UndilutedPpm, Combustion.CoAirFreePpm(diluted, o2OfDiluted, OxygenInAir.PhysicalPercent));
-        Assert.Equal(UndilutedPpm, Combustion.CoAirFreePpm(UndilutedPpm, 0, OxygenInAir.PhysicalPercent));
+        Assert.Equal(UndilutedPpm, FlueGas.CoAirFreePpm(diluted, o2OfDiluted, OxygenInAir.PhysicalPercent));
+        Assert.Equal(UndilutedPpm, FlueGas.CoAirFreePpm(UndilutedPpm, 0, OxygenInAir.PhysicalPercent));
     }
 
     [Fact]

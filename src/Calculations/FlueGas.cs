@@ -1,7 +1,7 @@
 namespace Calculations;
 
 /// <summary>Algebra of dry flue-gas readings, in decimal. Compare results unrounded; round for display only.</summary>
-public static class Combustion
+public static class FlueGas
 {
     private const int PpmPerPercent = 10_000;
 
