@@ -102,6 +102,16 @@ public sealed class OpenApiTests(ServiceInProcess service) : IClassFixture<Servi
         Assert.Equal(HttpStatusCode.OK, (await _client.GetAsync("/docs/swagger-ui-bundle.js")).StatusCode);
     }
 
+    [Fact]
+    public async Task The_page_can_be_switched_off()
+    {
+        using var without = service.WithWebHostBuilder(builder => builder.UseSetting("Docs:Enabled", "false"));
+        var client = without.CreateClient();
+
+        Assert.Equal(HttpStatusCode.NotFound, (await client.GetAsync("/docs/index.html")).StatusCode);
+        Assert.Equal(HttpStatusCode.OK, (await client.GetAsync("/openapi/v1.json")).StatusCode);
+    }
+
     private async Task DemandFit(JsonNode instance, string schema)
     {
         var result = await Fit(instance, schema);

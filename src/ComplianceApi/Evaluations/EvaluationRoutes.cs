@@ -10,7 +10,7 @@ namespace ComplianceApi;
 public static class EvaluationRoutes
 {
     private static readonly QueryParameter<Include?> Shown = Query.OneOfOrAny<Include>("include",
-        "How much is shown: by default, passes come as short rows and what does not apply is only counted; all shows every answer in full; problems leaves passes as a count.");
+        "How much is shown. default: findings in full, passes as short rows, what does not apply only counted; all: every answer in full; problems: passes only counted as well.");
 
     private static readonly QueryParameter<bool> Store = Query.Flag("store", "Whether the record and its evaluation are stored.", absent: true);
 
@@ -50,7 +50,7 @@ public static class EvaluationRoutes
     }
 
     /// <summary>Read an evaluation back.</summary>
-    /// <remarks>Without include, the same bytes as the answer to the POST. Where a corrected record has superseded it, a Link header names the newer evaluation.</remarks>
+    /// <remarks>Without include, as much as was asked for then: the same bytes as the answer to the POST. Where a corrected record has superseded it, a Link header names the newer evaluation.</remarks>
     /// <param name="evaluationId">Id of the evaluation.</param>
     private static async Task<Results<Ok<Evaluation>, ProblemResult>> Get(
         string evaluationId, HttpRequest request, EvaluationStore evaluations, Tenant tenant, CancellationToken cancel)

@@ -18,7 +18,9 @@ public static class Documents
         + "and the figures that were worked out. It says what the record shows; it never says that a boiler is safe. The maker's instructions, the law and "
         + "the codes in force where the boiler stands come first, and the judgement is the registered engineer's on site.\n\n"
         + "In requests an absent member means \"not recorded\", null is read as absent, an empty list states \"none\", and unknown members are refused. "
-        + "Answers leave absent members out and may gain optional members. Numbers are exact decimals; the unit is in the member's name.";
+        + "Answers leave absent members out and may gain optional members. Numbers are exact decimals; the unit is in the member's name. "
+        + "Answers are JSON whatever Accept asks for.\n\n"
+        + "The service asks for no key. It listens on this machine only, and refuses requests that were forwarded or are for another host's name.";
 
     private static readonly Assembly[] Described =
         [typeof(Documents).Assembly, typeof(ServiceRecord).Assembly, typeof(Evaluation).Assembly, typeof(LimitDefinition).Assembly, typeof(RuleCase).Assembly, typeof(ApplianceProfile).Assembly];

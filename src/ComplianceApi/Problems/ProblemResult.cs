@@ -10,6 +10,8 @@ public sealed class ProblemResult(ProblemKind kind, string? detail = null, IRead
     /// <summary>Media type of a problem.</summary>
     public const string MediaType = "application/problem+json";
 
+    private const string RetryAfterSeconds = "5";
+
     /// <summary>What is wrong.</summary>
     public ProblemKind Kind { get; } = kind;
 
@@ -31,7 +33,7 @@ public sealed class ProblemResult(ProblemKind kind, string? detail = null, IRead
         var response = httpContext.Response;
         response.StatusCode = status;
         if (status == StatusCodes.Status503ServiceUnavailable)
-            response.Headers.RetryAfter = "5";
+            response.Headers.RetryAfter = RetryAfterSeconds;
 
         var problem = new Problem
         {

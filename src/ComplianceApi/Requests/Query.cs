@@ -22,7 +22,15 @@ public static class Query
 
     /// <summary>true or false.</summary>
     public static QueryParameter<bool> Flag(string name, string description, bool absent) =>
-        OneOf(name, description, absent, [("true", true), ("false", false)]);
+        new(name, description, absent, (string text, out bool value) =>
+        {
+            value = text == "true";
+            return value || text == "false";
+        })
+        {
+            Expected = "true or false",
+            Schema = new OpenApiSchema { Type = JsonSchemaType.Boolean, Default = JsonValue.Create(absent) },
+        };
 
     /// <summary>A whole number between two bounds, both included; null where it is absent and has no <paramref name="absent"/>.</summary>
     public static QueryParameter<int?> Whole(string name, string description, int min, int max, int? absent = null) =>
@@ -73,14 +81,9 @@ public static class Query
             Expected = "one of " + string.Join(", ", values.Select(pair => pair.Name)),
             Schema = new OpenApiSchema
             {
-                Type = values is IReadOnlyList<(string, bool)> ? JsonSchemaType.Boolean : JsonSchemaType.String,
-                Enum = values is IReadOnlyList<(string, bool)> ? null : [.. values.Select(pair => (JsonNode)JsonValue.Create(pair.Name))],
-                Default = DefaultOf(absent, values),
+                Type = JsonSchemaType.String,
+                Enum = [.. values.Select(pair => (JsonNode)JsonValue.Create(pair.Name))],
+                Default = values.FirstOrDefault(pair => Equals(pair.Value, absent)).Name is { } known ? JsonValue.Create(known) : null,
             },
         };
-
-    private static JsonValue? DefaultOf<T>(T absent, IReadOnlyList<(string Name, T Value)> values) =>
-        absent is bool flag ? JsonValue.Create(flag)
-        : values.FirstOrDefault(pair => Equals(pair.Value, absent)).Name is { } name ? JsonValue.Create(name)
-        : null;
 }
