@@ -1,4 +1,6 @@
 using System.Net;
+using System.Text.Json;
+using Findings;
 
 namespace Api.Tests;
 
@@ -34,6 +36,14 @@ public sealed class EvaluationTests(ServiceInProcess service) : IClassFixture<Se
         Assert.Equal(await posted.Content.ReadAsByteArrayAsync(), await read.Content.ReadAsByteArrayAsync());
         Assert.Equal(posted.Content.Headers.ContentType, read.Content.Headers.ContentType);
         Assert.Equal("no-store", read.Headers.CacheControl!.ToString());
+    }
+
+    [Fact]
+    public async Task An_answer_has_the_one_form_in_which_evaluations_are_stored_and_hashed()
+    {
+        var text = await (await _client.PostRecord(service.ExampleRecord, "?include=all")).Content.ReadAsStringAsync();
+
+        Assert.Equal(text, JsonSerializer.Serialize(JsonSerializer.Deserialize(text, EvaluationJson.Wire.Evaluation), EvaluationJson.Wire.Evaluation));
     }
 
     [Fact]
