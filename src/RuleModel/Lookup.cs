@@ -41,8 +41,12 @@ public sealed class Lookup
             BurnerPressureMbar = own?.BurnerPressureMbar ?? stored.BurnerPressureMbar,
             ServiceIntervalMonths = own?.ServiceIntervalMonths ?? stored.ServiceIntervalMonths,
             SealsToRenew = own?.SealsToRenew ?? stored.SealsToRenew,
-            Source = own?.Source ?? stored.Source,
+            // A value and its source come from the same side: the profile's source must not vouch for a value that the record states.
+            Source = StatesALimit(own) ? own!.Source : stored.Source,
             DecisionReference = own?.DecisionReference,
         }
         : own ?? new MakerLimits();
+
+    private static bool StatesALimit(MakerLimits? own) => own is not null && (own.CoCo2RatioMax ?? own.CoPpmMax ?? own.Co2PercentMin
+        ?? own.Co2PercentMax ?? own.InletPressureMbarMin ?? own.BurnerPressureMbar ?? own.ServiceIntervalMonths) is not null;
 }
