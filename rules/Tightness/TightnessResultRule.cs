@@ -12,7 +12,20 @@ public sealed class TightnessResultRule : TightnessTestRule
 {
     protected override Verdict Judge(TightnessTest test, Visit visit, Look look)
     {
-        var lacks = look.Lacks(test.GasSmell, out var smelt) | look.Lacks(test.Gauge, out _) | look.Lacks(test.DropMbar, out var drop);
+        var verdict = WhatItShows(test, visit, look);
+        if (verdict.Outcome is Outcome.Unsafe or Outcome.Missing)
+            return verdict;
+
+        var objections = TightnessProof.ObjectionsTo(new Subject<TightnessTest>(look.Subject, test), visit);
+        return objections.Count == 0
+            ? verdict
+            : look.Missing($"no leak showed, and that does not count yet: other parts of the test are absent or void it", objections);
+    }
+
+    /// <summary>What smell and gauge say, whether or not the test was made as it must be.</summary>
+    internal static Verdict WhatItShows(TightnessTest test, Visit visit, Look look)
+    {
+        var lacks = look.Lacks(test.GasSmell, out var smelt) | look.Lacks(test.DropMbar, out var drop);
         var none = Movement.PerceptibleOn(test, visit);
         if (smelt)
             return look.Unsafe($"gas was smelt, whatever the gauge showed", ExpectedClass.ImmediatelyDangerous).IsALeak();
@@ -31,15 +44,8 @@ public sealed class TightnessResultRule : TightnessTestRule
                 .Against(none, -drop).Advise("Find the cause of the rise and repeat the test.");
         }
 
-        var verdict = none.Allows(drop)
+        return none.Allows(drop)
             ? look.Pass($"no smell, and a drop of {drop} mbar, which counts as no movement up to {none.Max} mbar").Against(none, drop)
             : PermittedDrop.Judge(test, drop, visit, look);
-        if (verdict.Outcome is Outcome.Unsafe or Outcome.Missing)
-            return verdict;
-
-        var objections = TightnessProof.ObjectionsTo(new Subject<TightnessTest>(look.Subject, test), visit);
-        return objections.Count == 0
-            ? verdict
-            : look.Missing($"the drop of {drop} mbar does not count yet: other parts of the test are absent or void it", objections);
     }
 }

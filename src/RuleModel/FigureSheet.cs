@@ -34,12 +34,12 @@ public static class FigureSheet
 
     private static IEnumerable<Figure> OfHeatInput(Visit visit)
     {
-        if (visit.Record.GasSupply?.Rate is not { VolumeM3: { } volume, Seconds: > 0 and { } seconds, CalorificValueMjPerM3: { } calorificValue })
+        if (visit.MeasuredGrossKw is not { } gross)
             yield break;
 
-        var gross = HeatInput.GrossKw(HeatInput.MetricRateM3PerHour(volume, seconds), calorificValue);
+        var volume = visit.Record.GasSupply!.Rate!.VolumeM3 is null ? "volumeFt3" : "volumeM3";
         IReadOnlyList<string> inputs =
-            ["/gasSupply/rate/volumeM3", "/gasSupply/rate/seconds", "/gasSupply/rate/calorificValueMjPerM3"];
+            [$"/gasSupply/rate/{volume}", "/gasSupply/rate/seconds", "/gasSupply/rate/calorificValueMjPerM3"];
         yield return new Figure
         {
             Name = "heatInputGross",

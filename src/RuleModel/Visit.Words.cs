@@ -75,6 +75,14 @@ public sealed partial class Visit
         _ => GasFamily.Butane,
     };
 
+    /// <summary>Heat input (gross) from the timed meter, kW; null while the measurement is not complete or no boiler could have it.</summary>
+    public decimal? MeasuredGrossKw =>
+        Record.GasSupply?.Rate is { Seconds: > 0 and { } seconds, CalorificValueMjPerM3: >= 10 and <= 150 and { } calorificValue } rate
+        && (rate.VolumeM3 ?? rate.VolumeFt3 * HeatInput.M3PerFt3) is > 0 and <= 100 and { } volume
+        && HeatInput.MetricRateM3PerHour(volume, seconds) is <= 2000 and var perHour
+            ? HeatInput.GrossKw(perHour, calorificValue)
+            : null;
+
     /// <summary>Nobody can use the appliance as the engineer left it.</summary>
     public bool IsLeftOutOfUse => Appliance.StateOnLeaving is StateOnLeaving.TurnedOff or StateOnLeaving.Disconnected;
 

@@ -35,6 +35,7 @@ public static class WireText
         public string Format(string? format, object? arg, IFormatProvider? formatProvider) => arg switch
         {
             null => "",
+            FormattableString sentence => sentence.ToString(this),
             decimal number => number.ToString(format ?? "0.############", CultureInfo.InvariantCulture),
             DateOnly day => day.ToString(format ?? "d MMMM yyyy", CultureInfo.InvariantCulture),
             IFormattable other when format is not null => other.ToString(format, CultureInfo.InvariantCulture),

@@ -1,0 +1,29 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.BurnerPressure), Topic(Topics.GasPressure), Cites("GSIUR-1998", "26(9)(c)"), CommonPractice]
+[Description("Where the maker gives a burner pressure, the measured one is close to it")]
+public sealed class BurnerPressureRule : VisitRule
+{
+    protected override string SubjectPointer => "/gasSupply/burnerMbar";
+
+    // The maker's figure may be absent: premix boilers have none.
+    protected override bool? Applies(Visit visit) => visit.Maker.BurnerPressureMbar > 0;
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        var makers = look.Note(visit.Maker.BurnerPressureMbar)!.Value;
+        if (look.Note(visit.Record.GasSupply?.BurnerMbar) is not { } pressure)
+            return look.Advisory($"the maker gives a burner pressure of {makers} mbar, and none was measured");
+
+        var limit = visit.Limits[LimitIds.BurnerPressureDeviation];
+        var deviation = (pressure - makers) / makers * 100;
+        return limit.Allows(deviation)
+            ? look.Pass($"the burner pressure is {pressure} mbar, {deviation:+0.0;-0.0;0.0} % from the maker's {makers} mbar").Against(limit, deviation)
+            : look.Advisory($"the burner pressure is {pressure} mbar, {deviation:+0.0;-0.0;0.0} % from the maker's {makers} mbar, outside {limit.Min} to +{limit.Max} %")
+                .Against(limit, deviation).Warn(Cautions.MakerDecides).Advise("Set the burner pressure as the maker's instructions say, and measure the combustion again.");
+    }
+}

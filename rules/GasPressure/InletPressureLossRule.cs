@@ -1,0 +1,40 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.InletPressureLoss), Topic(Topics.GasPressure), Cites("BS-6891")]
+[Description("The pipework from meter to appliance loses no more pressure than it may")]
+[AppliesBy("/gasSupply/meterKind")]
+public sealed class InletPressureLossRule : VisitRule
+{
+    protected override string SubjectPointer => "/gasSupply/applianceInletMbar";
+
+    // A liquefied gas supply often has no meter to measure from.
+    protected override bool? Applies(Visit visit) => visit.BurnsNaturalGas ? true : visit.Record.GasSupply?.MeterKind switch
+    {
+        null => null,
+        MeterKind.None => false,
+        _ => true,
+    };
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Note(visit.Record.GasSupply?.MeterOperatingMbar) is not { } meter)
+            return visit.NoPressure(look, "the operating pressure at the meter", "/gasSupply/meterOperatingMbar");
+        if (look.Note(visit.Record.GasSupply?.ApplianceInletMbar) is not { } inlet)
+            return visit.NoPressure(look, "the operating pressure at the appliance inlet", "/gasSupply/applianceInletMbar");
+
+        var limit = visit.Limits[LimitIds.InletPressureLoss];
+        var loss = meter - inlet;
+        if (loss < 0)
+            return look.Advisory($"the appliance inlet shows {-loss} mbar more than the meter: one of the readings is wrong").Advise("Read both pressures again.");
+
+        return limit.Allows(loss)
+            ? look.Pass($"{loss} mbar are lost from meter to appliance, at most {limit.Max} mbar").Against(limit, loss)
+            : look.Advisory($"{loss} mbar are lost from meter to appliance, more than {limit.Max} mbar")
+                .Against(limit, loss).Warn(Cautions.MakerDecides).Advise("Look for undersized or blocked pipework and half-shut valves.");
+    }
+}

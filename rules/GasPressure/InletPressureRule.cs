@@ -1,0 +1,55 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.InletPressure), Topic(Topics.GasPressure), Cites("GSIUR-1998", "26(9)(c)"), Cites("EN-437")]
+[Description("The operating pressure at the appliance inlet is at least the maker's, or within the default band where the maker gives none")]
+public sealed class InletPressureRule : VisitRule
+{
+    protected override string SubjectPointer => "/gasSupply/applianceInletMbar";
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Note(visit.Record.GasSupply?.ApplianceInletMbar) is not { } pressure)
+            return visit.NoPressure(look, "the operating pressure at the appliance inlet", "/gasSupply/applianceInletMbar");
+
+        var standard = visit.Limits[LimitIds.InletPressure];
+        var tested = visit.Limits[LimitIds.InletPressureRange];
+        var band = BandOf(visit, look, standard);
+        FormattableString found = $"the appliance inlet shows {pressure} mbar in operation";
+
+        if (band.Allows(pressure))
+        {
+            return standard.Allows(pressure)
+                ? look.Pass($"{found}, within {band.Min} to {band.Max} mbar").Against(band, pressure)
+                : look.Advisory($"{found}, which the maker's {band.Min} mbar allows and the default of {standard.Min} mbar does not").Against(band, pressure);
+        }
+
+        // Too much pressure, or so far from nominal that no liquefied-gas appliance is tested there.
+        if (pressure > tested.Max || (!visit.BurnsNaturalGas && pressure < tested.Min))
+            return look.Unsafe($"{found}, outside {tested.Min} to {tested.Max} mbar, the range in which appliances are tested").Against(tested, pressure).ToBeReported(visit).Warn(Cautions.MakerDecides);
+        return pressure > band.Max
+            ? look.Advisory($"{found}, above {band.Max} mbar").Against(band, pressure).ToBeReported(visit)
+            : Low($"{found}, below {band.Min} mbar", visit, look).Against(band, pressure);
+    }
+
+    /// <summary>No pressure alone makes a boiler unsafe: rate and burn decide.</summary>
+    private static Verdict Low(FormattableString found, Visit visit, Look look) => (visit.HeatInputIsRight() & visit.BurnsRight()) switch
+    {
+        true => look.Advisory($"{found}; heat input and combustion are right").Warn(Cautions.MakerDecides)
+            .Advise("Look for the cause (supply, pipework, filter, valves) and ask the maker; a pressure outside the meter's band goes to the gas emergency provider first."),
+        false => look.Unsafe($"{found}, and the heat input or the combustion is out of limit as well").Warn(Cautions.CarbonMonoxide)
+            .Advise("Do not leave the boiler in use. Find the cause in supply, pipework, filter or valves, and measure again."),
+        null => look.Missing($"{found}; whether that is dangerous hangs on heat input and combustion, which the record does not show both",
+                [.. visit.HeatInputIsRight() is null ? ["/gasSupply/rate"] : Array.Empty<string>(), .. visit.BurnsRight() is null ? ["/combustion/readings"] : Array.Empty<string>()])
+            .Warn(Cautions.CarbonMonoxide),
+    };
+
+    /// <summary>The maker's lowest pressure with the default's highest. One below the default counts only when its source is named.</summary>
+    private static Limit BandOf(Visit visit, Look look, Limit standard) =>
+        look.Note(visit.Maker.InletPressureMbarMin) is { } lowest && (lowest >= standard.Min || !string.IsNullOrWhiteSpace(visit.Maker.Source))
+            ? LimitSheet.Maker(lowest, standard.Max, standard.Unit, visit.Maker.Source)
+            : standard;
+}

@@ -1,0 +1,38 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.MeterOperatingPressure), Topic(Topics.GasPressure), Cites("IGEM-G-13"), Cites("GSIUR-1998", "26(9)(c)")]
+[Description("The operating pressure at the meter is within the band of the supply, the other appliances running at half load")]
+public sealed class MeterOperatingPressureRule : VisitRule
+{
+    protected override string SubjectPointer => "/gasSupply/meterOperatingMbar";
+
+    protected override bool? Applies(Visit visit) => visit.BurnsNaturalGas;
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Note(visit.Record.GasSupply?.MeterOperatingMbar) is not { } pressure)
+            return visit.NoPressure(look, "the operating pressure at the meter", "/gasSupply/meterOperatingMbar");
+
+        var band = visit.Limits[LimitIds.MeterOperatingPressure];
+        if (!band.Allows(pressure))
+        {
+            FormattableString found = $"the meter shows {pressure} mbar in operation, outside {band.Min} to {band.Max} mbar";
+            var verdict = visit.BurnsRight() == false
+                ? look.Unsafe($"{found}, and the combustion is out of limit as well").Warn(Cautions.CarbonMonoxide)
+                : look.Advisory(found).Warn(Cautions.MakerDecides);
+            return verdict.Against(band, pressure).ToBeReported(visit);
+        }
+
+        if (look.Lacks(visit.Record.GasSupply?.OthersAtHalfLoad, out var underLoad))
+            return look.Missing();
+
+        return underLoad
+            ? look.Pass($"the meter shows {pressure} mbar in operation, within {band.Min} to {band.Max} mbar").Against(band, pressure)
+            : look.Advisory($"the meter shows {pressure} mbar, read while the other appliances were not at half load: it says nothing of the pressure under load")
+                .Against(band, pressure).Advise("Read the pressure again with the other appliances at half load.");
+    }
+}

@@ -1,0 +1,26 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.PartForThisGas), Topic(Topics.GasPressure), Cites("GSIUR-1998", "5(1)")]
+[Description("A part that was fitted is made for the gas that the appliance burns")]
+[Expects("/partsFitted")]
+public sealed class PartForThisGasRule : ComplianceRule<FittedPart>
+{
+    protected override IEnumerable<Subject<FittedPart>>? Subjects(Visit visit) => RuleModel.Subjects.Of("/partsFitted", visit.Record.PartsFitted);
+
+    protected override Verdict Assess(FittedPart part, Visit visit, Look look)
+    {
+        var fuel = look.Note(visit.Record.Appliance.Fuel);
+        if (look.Note(part.ForFuel) is not { } made)
+            return look.Advisory($"the record does not say for which gas the part is made, if for one").Advise("Where the part carries or meters gas, record for which gas it is made.");
+
+        return made == fuel
+            ? look.Pass($"the part is made for {made}")
+            : look.Unsafe($"a part made for {made} was fitted to an appliance that burns {fuel}").Warn(Cautions.CarbonMonoxide)
+                .Advise("Do not leave the appliance in use. Fit the maker's part for this gas, then measure pressure, rate and combustion again.");
+    }
+}

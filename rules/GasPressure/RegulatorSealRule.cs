@@ -1,0 +1,25 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.RegulatorSeal), Topic(Topics.GasPressure), CommonPractice]
+[Description("The seal of the pressure regulator is intact")]
+public sealed class RegulatorSealRule : VisitRule
+{
+    protected override string SubjectPointer => "/gasSupply/regulatorSealIntact";
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (visit.Record.GasSupply?.RegulatorSealIntact is null && visit.StatedReason() is { } reason)
+            return look.Advisory($"the regulator's seal is not recorded; the supply could not be examined for a stated reason: {reason}");
+        if (look.Lacks(visit.Record.GasSupply?.RegulatorSealIntact, out var intact))
+            return look.Missing();
+
+        return intact
+            ? look.Pass($"the regulator's seal is intact")
+            : look.Unsafe($"the regulator's seal is broken: its setting may have been changed, and the pressure cannot be relied on")
+                .ToBeReported(visit).Warn("A regulator that was tampered with can put too much pressure on every appliance.");
+    }
+}

@@ -1,0 +1,26 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.CalorificValue), Topic(Topics.HeatInput), CommonPractice]
+[Description("The calorific value used is recorded and one that the fuel can have, gross")]
+public sealed class CalorificValueRule : VisitRule
+{
+    protected override string SubjectPointer => "/gasSupply/rate/calorificValueMjPerM3";
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (visit.Record.GasSupply?.Rate is null)
+            return visit.NoHeatInput(look);
+        if (look.Lacks(visit.Record.GasSupply?.Rate?.CalorificValueMjPerM3, out var value))
+            return look.Missing();
+
+        var range = visit.Limits[LimitIds.CalorificValue];
+        return range.Allows(value)
+            ? look.Pass($"{value} MJ/m3 is within {range.Min} to {range.Max} MJ/m3").Against(range, value)
+            : look.Advisory($"{value} MJ/m3 is outside {range.Min} to {range.Max} MJ/m3, what {visit.Appliance.Fuel} has gross; the heat input rests on it")
+                .Against(range, value).Advise("Take the gross calorific value from the supplier's figure for the area, and mind the unit.");
+    }
+}

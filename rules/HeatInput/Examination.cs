@@ -1,0 +1,66 @@
+using Calculations;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+/// <summary>
+/// What of operating pressure, heat input and combustion was examined. The law (GSIUR 26(9)(c) and (ca)) lets the first two stand for
+/// each other, and combustion for both where neither can reasonably be had.
+/// </summary>
+internal static class Examination
+{
+    /// <summary>An operating pressure of the appliance itself is recorded.</summary>
+    public static bool HasOperatingPressure(this Visit visit) => (visit.Record.GasSupply?.ApplianceInletMbar ?? visit.Record.GasSupply?.BurnerMbar) is not null;
+
+    /// <summary>The gas was timed long enough, at maximum, warm, with the other appliances off.</summary>
+    public static bool? GasRateCounts(this Visit visit)
+    {
+        if (visit.Record.GasSupply?.Rate is not { } rate)
+            return null;
+
+        bool? isWarm = rate.WarmMinutes is { } warm ? visit.Limits[LimitIds.GasRateWarmMinutes].Allows(warm) : null;
+        // An imperial dial is timed over whole turns, however long they take.
+        bool? isLong = rate.Seconds is { } seconds ? rate.VolumeFt3 is not null || visit.Limits[LimitIds.GasRateSeconds].Allows(seconds) : null;
+        return isLong & isWarm & rate.AtMaximum & rate.OtherAppliancesOff;
+    }
+
+    /// <summary>A heat input is recorded, and nothing recorded voids it.</summary>
+    public static bool HasHeatInput(this Visit visit) => visit.MeasuredGrossKw is not null && visit.GasRateCounts() != false;
+
+    /// <summary>Deviation of the measured heat input from the figure it is held against, %; null while something of it is absent.</summary>
+    public static decimal? DeviationPercent(this Visit visit, InputBasis? basis)
+    {
+        if ((visit.Appliance.RangeRatedInputKw ?? visit.Appliance.RatedInputKw) is not { } plate || visit.MeasuredGrossKw is not { } gross || basis is null)
+            return null;
+
+        var measured = basis == InputBasis.Net ? HeatInput.NetKw(gross, visit.GasFamily) : gross;
+        return (measured - plate) / plate * 100;
+    }
+
+    /// <summary>The heat input is that of the plate.</summary>
+    public static bool? HeatInputIsRight(this Visit visit) =>
+        visit.DeviationPercent(visit.Appliance.RatedInputBasis) is { } deviation
+            ? visit.GasRateCounts() & visit.Limits[LimitIds.HeatInputDeviation].Allows(deviation)
+            : null;
+
+    /// <summary>Every flue reading after the work shows a CO/CO2 ratio within its limit.</summary>
+    public static bool? BurnsRight(this Visit visit)
+    {
+        var readings = visit.ReadingsAfterWork?.ToList() ?? [];
+        if (readings.Count == 0 || visit.ProductsReachTheAirInlet())
+            return null;
+
+        var limit = visit.Limits.MakerMax(visit.Maker.CoCo2RatioMax, visit.Maker.Source, LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling);
+        return readings.Aggregate((bool?)true, (right, reading) => right & (reading.Value is { Stage: not null, CoPpm: { } co, Co2Percent: > 0 and { } co2 }
+            ? limit.Allows(FlueGas.Ratio(co, co2))
+            : null));
+    }
+
+    /// <summary>Combustion, and nothing else, was examined and is right.</summary>
+    public static bool CombustionStandsIn(this Visit visit) => !visit.HasOperatingPressure() && !visit.HasHeatInput() && visit.BurnsRight() == true;
+
+    /// <summary>Why neither pressure nor heat input could be had; null when nothing is stated.</summary>
+    public static string? StatedReason(this Visit visit) =>
+        visit.Record.Combustion?.PressureAndRateNotPracticableReason is { } reason && !string.IsNullOrWhiteSpace(reason) ? reason : null;
+}

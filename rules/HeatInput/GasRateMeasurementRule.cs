@@ -1,0 +1,41 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.GasRateMeasurement), Topic(Topics.HeatInput), CommonPractice]
+[Description("The gas rate is timed long enough, at maximum rate, with the boiler warm and all other appliances off")]
+public sealed class GasRateMeasurementRule : VisitRule
+{
+    protected override string SubjectPointer => "/gasSupply/rate";
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (visit.Record.GasSupply?.Rate is not { } rate)
+            return visit.NoHeatInput(look);
+        if (look.Lacks(visit.Record.GasSupply?.Rate?.Seconds, out var seconds) | look.Lacks(visit.Record.GasSupply?.Rate?.WarmMinutes, out var warm)
+            | look.Lacks(visit.Record.GasSupply?.Rate?.AtMaximum, out var atMaximum)
+            | look.Lacks(visit.Record.GasSupply?.Rate?.OtherAppliancesOff, out var othersOff))
+        {
+            return look.Missing();
+        }
+
+        var secondsLimit = visit.Limits[LimitIds.GasRateSeconds];
+        var warmLimit = visit.Limits[LimitIds.GasRateWarmMinutes];
+        if (visit.GasRateCounts() == true)
+            return look.Pass($"timed for {seconds} s at maximum rate after {warm} min, all else off").Against(secondsLimit, rate.VolumeFt3 is null ? seconds : null);
+
+        List<string> faults = [];
+        if (!atMaximum)
+            faults.Add("the boiler was not at maximum rate");
+        if (!othersOff)
+            faults.Add("other appliances were on");
+        if (!warmLimit.Allows(warm))
+            faults.Add($"{WireText.Of(warm)} min at maximum are fewer than {WireText.Of(warmLimit.Min!)}");
+        if (rate.VolumeFt3 is null && !secondsLimit.Allows(seconds))
+            faults.Add($"{WireText.Of(seconds)} s are fewer than {WireText.Of(secondsLimit.Min!)}");
+        return look.Advisory($"the gas rate does not count: {string.Join(", ", faults)}").Against(secondsLimit, rate.VolumeFt3 is null ? seconds : null)
+            .Advise("Time the gas again with only this boiler on, warm and at maximum rate.");
+    }
+}

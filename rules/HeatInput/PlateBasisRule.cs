@@ -1,0 +1,26 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.PlateBasis), Topic(Topics.HeatInput), CommonPractice]
+[Description("The rated input is recorded with its basis, net or gross, and the two are not mixed up")]
+public sealed class PlateBasisRule : VisitRule
+{
+    protected override string SubjectPointer => "/appliance/ratedInputBasis";
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Appliance.RatedInputBasis, out var basis))
+            return look.Missing();
+
+        var other = basis == InputBasis.Net ? InputBasis.Gross : InputBasis.Net;
+        var mixUp = visit.Limits[LimitIds.BasisMixUpDeviation];
+        return visit.DeviationPercent(other) is { } deviation && mixUp.Allows(deviation)
+            ? look.Advisory($"the measured heat input fits the plate when it is read as {other}, not {basis}: the two may be mixed up")
+                .Against(mixUp, deviation).Advise("Look at the data plate again and record which basis its input figure has.")
+            : look.Pass($"the rated input is {basis}");
+    }
+}

@@ -1,0 +1,27 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.LeakFoundBeforeWork), Topic(Topics.Tightness), Cites("GSIUR-1998", "6(6)"), Cites("IGEM-UP-1B")]
+[Description("A leak that a tightness test showed before the work is gone in a test after it that counts")]
+[Expects("/tightnessTests"), AppliesBy("/disturbedJoints")]
+public sealed class LeakFoundBeforeWorkRule : ComplianceRule<TightnessTest>
+{
+    // Where no test is demanded and none is recorded, there is nothing that could have shown a leak.
+    protected override bool? Applies(Visit visit) => visit.Record.TightnessTests is not null ? true : visit.GasJointsWereDisturbed;
+
+    protected override IEnumerable<Subject<TightnessTest>>? Subjects(Visit visit) =>
+        RuleModel.Subjects.Of("/tightnessTests", visit.Record.TightnessTests)?.Where(test => test.Value.Stage == WorkStage.BeforeWork);
+
+    protected override Verdict Assess(TightnessTest test, Visit visit, Look look)
+    {
+        if (visit.TestsAfterWork?.Any(later => TightnessProof.ShowsTight(later, visit, []) == true) == true)
+            return look.Pass($"whatever this test showed, one after the work shows the installation tight");
+
+        var verdict = TightnessResultRule.WhatItShows(test, visit, look);
+        return verdict.Outcome == Outcome.Unsafe ? verdict.AndMissing("/tightnessTests") : verdict;
+    }
+}

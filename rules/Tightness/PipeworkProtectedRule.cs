@@ -1,0 +1,31 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.PipeworkProtected), Topic(Topics.Tightness), Cites("GSIUR-1998", "7"), Cites("BS-6891")]
+[Description("Gas pipework is supported, and sleeved where it passes through walls")]
+public sealed class PipeworkProtectedRule : VisitRule
+{
+    protected override string SubjectPointer => "/pipework";
+
+    protected override bool? Applies(Visit visit) => visit.IsMoreThanALandlordCheck;
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Pipework?.Sleeved, out var sleeved) | look.Lacks(visit.Record.Pipework?.Supported, out var supported))
+            return look.Missing();
+
+        return (sleeved, supported) switch
+        {
+            (true, true) => look.Pass($"the pipework is sleeved and supported"),
+            (false, false) => Unprotected("neither sleeved through walls nor supported"),
+            (false, true) => Unprotected("not sleeved through walls"),
+            (true, false) => Unprotected("not supported"),
+        };
+
+        Verdict Unprotected(string how) => look.Advisory($"the gas pipework is {how}")
+            .Warn(Cautions.EscapingGas).Advise("Tell the responsible person; sleeve and support the pipework when it is next worked on.");
+    }
+}

@@ -1,0 +1,32 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.PipeworkSound), Topic(Topics.Tightness), Cites("GSIUR-1998", "7")]
+[Description("The visible gas pipework is sound, without damage or corrosion")]
+public sealed class PipeworkSoundRule : VisitRule
+{
+    protected override string SubjectPointer => "/pipework";
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        var visual = look.Note(visit.Record.Pipework?.VisualOk);
+        var damaged = look.Note(visit.Record.Pipework?.DamageOrCorrosion);
+        if (visual == false || damaged == true)
+        {
+            return look.Advisory($"the visible gas pipework is damaged, corroded or otherwise not sound")
+                .Warn(Cautions.EscapingGas).Advise("Test for tightness, and repair. Where it leaks or is likely to fail, classify it by the unsafe-situations procedure.");
+        }
+
+        if (visual == true && damaged == false)
+            return look.Pass($"the visible gas pipework is sound");
+
+        // The landlord's yearly check does not cover pipework by law; looking at it is recommended.
+        return visit.IsMoreThanALandlordCheck
+            ? look.Missing($"the record does not say whether the visible gas pipework is sound",
+                [.. visual is null ? ["/pipework/visualOk"] : Array.Empty<string>(), .. damaged is null ? ["/pipework/damageOrCorrosion"] : Array.Empty<string>()])
+            : look.Advisory($"the landlord check does not record a look at the gas pipework");
+    }
+}
