@@ -42,7 +42,7 @@ public sealed class InletPressureRule : VisitRule
             .Advise("Look for the cause (supply, pipework, filter, valves) and ask the maker; a pressure outside the meter's band goes to the gas emergency provider first."),
         false => look.Unsafe($"{found}, and the heat input or the combustion is out of limit as well").Warn(Cautions.CarbonMonoxide)
             .Advise("Do not leave the boiler in use. Find the cause in supply, pipework, filter or valves, and measure again."),
-        null => look.Missing($"{found}; whether that is dangerous hangs on heat input and combustion, which the record does not show both",
+        null => look.Missing($"{found}; whether that is dangerous hangs on heat input and combustion, which the record does not both show in a way that counts",
                 [.. visit.HeatInputIsRight() is null ? ["/gasSupply/rate"] : Array.Empty<string>(), .. visit.BurnsRight() is null ? ["/combustion/readings"] : Array.Empty<string>()])
             .Warn(Cautions.CarbonMonoxide),
     };

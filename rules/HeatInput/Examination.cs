@@ -13,6 +13,10 @@ internal static class Examination
     /// <summary>An operating pressure of the appliance itself is recorded.</summary>
     public static bool HasOperatingPressure(this Visit visit) => (visit.Record.GasSupply?.ApplianceInletMbar ?? visit.Record.GasSupply?.BurnerMbar) is not null;
 
+    /// <summary>Any pressure of the supply is recorded: a gauge was on it.</summary>
+    public static bool HasAnyPressure(this Visit visit) => visit.HasOperatingPressure()
+        || (visit.Record.GasSupply?.MeterOperatingMbar ?? visit.Record.GasSupply?.MeterStandingMbar) is not null;
+
     /// <summary>The gas was timed long enough, at maximum, warm, with the other appliances off.</summary>
     public static bool? GasRateCounts(this Visit visit)
     {
@@ -25,8 +29,8 @@ internal static class Examination
         return isLong & isWarm & rate.AtMaximum & rate.OtherAppliancesOff;
     }
 
-    /// <summary>A heat input is recorded, and nothing recorded voids it.</summary>
-    public static bool HasHeatInput(this Visit visit) => visit.MeasuredGrossKw is not null && visit.GasRateCounts() != false;
+    /// <summary>A heat input that counts is recorded.</summary>
+    public static bool HasHeatInput(this Visit visit) => visit.MeasuredGrossKw is not null && visit.GasRateCounts() == true;
 
     /// <summary>Deviation of the measured heat input from the figure it is held against, %; null while something of it is absent.</summary>
     public static decimal? DeviationPercent(this Visit visit, InputBasis? basis)
@@ -38,10 +42,10 @@ internal static class Examination
         return (measured - plate) / plate * 100;
     }
 
-    /// <summary>The heat input is that of the plate.</summary>
+    /// <summary>The heat input is that of the plate; a measurement that does not count says nothing.</summary>
     public static bool? HeatInputIsRight(this Visit visit) =>
-        visit.DeviationPercent(visit.Appliance.RatedInputBasis) is { } deviation
-            ? visit.GasRateCounts() & visit.Limits[LimitIds.HeatInputDeviation].Allows(deviation)
+        visit.GasRateCounts() == true && visit.DeviationPercent(visit.Appliance.RatedInputBasis) is { } deviation
+            ? visit.Limits[LimitIds.HeatInputDeviation].Allows(deviation)
             : null;
 
     /// <summary>Every flue reading after the work shows a CO/CO2 ratio within its limit.</summary>

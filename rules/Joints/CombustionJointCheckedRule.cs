@@ -11,10 +11,16 @@ namespace Rules;
 public sealed class CombustionJointCheckedRule : ComplianceRule<DisturbedJoint>
 {
     protected override IEnumerable<Subject<DisturbedJoint>>? Subjects(Visit visit) =>
-        visit.DisturbedJoints?.Where(joint => joint.Value.IsOfTheCombustionCircuit());
+        visit.DisturbedJoints?.Where(joint => joint.Value.IsOfTheCombustionCircuit() || joint.Value.Place is null);
 
-    protected override Verdict Assess(DisturbedJoint joint, Visit visit, Look look) => look.Note(joint.LeakChecked) == true
-        ? look.Pass($"the remade {joint.Place} joint was checked")
-        : look.Advisory($"the record shows no check of the remade {joint.Place} joint")
-            .Warn(Cautions.CarbonMonoxide).Advise("Check the joint for escaping products with the burner alight and the fan running.");
+    protected override Verdict Assess(DisturbedJoint joint, Visit visit, Look look)
+    {
+        if (look.Lacks(joint.Place, out var place))
+            return look.Missing();
+
+        return look.Note(joint.LeakChecked) == true
+            ? look.Pass($"the remade {place} joint was checked")
+            : look.Advisory($"the record shows no check of the remade {place} joint")
+                .Warn(Cautions.CarbonMonoxide).Advise("Check the joint for escaping products with the burner alight and the fan running.");
+    }
 }

@@ -11,16 +11,16 @@ namespace Rules;
 public sealed class GasValveUnionSealRule : ComplianceRule<DisturbedJoint>
 {
     protected override IEnumerable<Subject<DisturbedJoint>>? Subjects(Visit visit) =>
-        visit.DisturbedJoints?.Where(joint => joint.Value.IsGasValveUnion());
+        visit.DisturbedJoints?.Where(joint => joint.Value.IsGasValveUnion() || joint.Value.Place is null);
 
     protected override Verdict Assess(DisturbedJoint joint, Visit visit, Look look)
     {
-        if (look.Lacks(joint.Renewed, out var renewed))
+        if (look.Lacks(joint.Place, out var place) | look.Lacks(joint.Renewed, out var renewed))
             return look.Missing();
 
         return renewed
-            ? look.Pass($"the seal of the {joint.Place} union was renewed")
-            : look.Advisory($"the seal of the {joint.Place} union was put back used")
+            ? look.Pass($"the seal of the {place} union was renewed")
+            : look.Advisory($"the seal of the {place} union was put back used")
                 .Warn(Cautions.EscapingGas)
                 .Advise("Fit a new sealing washer of the maker's part number and size for this output, then prove the joint tight.");
     }

@@ -12,17 +12,17 @@ public sealed class OtherSealRule : ComplianceRule<DisturbedJoint>
 {
     // Gas-valve unions have a rule of their own: their washers are never used again.
     protected override IEnumerable<Subject<DisturbedJoint>>? Subjects(Visit visit) =>
-        visit.DisturbedJoints?.Where(joint => joint.Value.Place is JointPlace.CondensateTrap or JointPlace.Other);
+        visit.DisturbedJoints?.Where(joint => joint.Value.Place is JointPlace.CondensateTrap or JointPlace.Other or null);
 
     protected override Verdict Assess(DisturbedJoint joint, Visit visit, Look look)
     {
         look.Note(joint.Renewed);
-        if (look.Lacks(joint.Condition, out var condition))
+        if (look.Lacks(joint.Place, out var place) | look.Lacks(joint.Condition, out var condition))
             return look.Missing();
 
         return condition == SealCondition.Good
-            ? look.Pass($"the {joint.Place} seal that went back is in good condition")
-            : look.Advisory($"the condition of the {joint.Place} seal that went back is {condition}")
+            ? look.Pass($"the {place} seal that went back is in good condition")
+            : look.Advisory($"the condition of the {place} seal that went back is {condition}")
                 .Warn(Cautions.MakerDecides).Advise("Fit a new seal of the maker's part number.");
     }
 }
