@@ -22,7 +22,8 @@ public sealed class BurnerPressureRule : VisitRule
         var limit = visit.Limits[LimitIds.BurnerPressureDeviation];
         var deviation = (pressure - makers) / makers * 100;
         return limit.Allows(deviation)
-            ? look.Pass($"the burner pressure is {pressure} mbar, {deviation:+0.0;-0.0;0.0} % from the maker's {makers} mbar").Against(limit, deviation)
+            ? look.Pass($"the burner pressure is {pressure} mbar, {deviation:+0.0;-0.0;0.0} % from the maker's {makers} mbar")
+                .Against(limit, deviation)
             : look.Advisory($"the burner pressure is {pressure} mbar, {deviation:+0.0;-0.0;0.0} % from the maker's {makers} mbar, outside {limit.Min} to +{limit.Max} %")
                 .Against(limit, deviation).Warn(Cautions.MakerDecides).Advise("Set the burner pressure as the maker's instructions say, and measure the combustion again.");
     }

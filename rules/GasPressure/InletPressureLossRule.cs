@@ -30,7 +30,8 @@ public sealed class InletPressureLossRule : VisitRule
         var limit = visit.Limits[LimitIds.InletPressureLoss];
         var loss = meter - inlet;
         if (loss < 0)
-            return look.Advisory($"the appliance inlet shows {-loss} mbar more than the meter: one of the readings is wrong").Advise("Read both pressures again.");
+            return look.Advisory($"the appliance inlet shows {-loss} mbar more than the meter: one of the readings is wrong")
+                .Advise("Read both pressures again.");
 
         return limit.Allows(loss)
             ? look.Pass($"{loss} mbar are lost from meter to appliance, at most {limit.Max} mbar").Against(limit, loss)

@@ -24,12 +24,14 @@ public sealed class InletPressureRule : VisitRule
         {
             return standard.Allows(pressure)
                 ? look.Pass($"{found}, within {band.Min} to {band.Max} mbar").Against(band, pressure)
-                : look.Advisory($"{found}, which the maker's {band.Min} mbar allows and the default of {standard.Min} mbar does not").Against(band, pressure);
+                : look.Advisory($"{found}, which the maker's {band.Min} mbar allows and the default of {standard.Min} mbar does not")
+                    .Against(band, pressure);
         }
 
         // Too much pressure, or so far from nominal that no liquefied-gas appliance is tested there.
         if (pressure > tested.Max || (!visit.BurnsNaturalGas && pressure < tested.Min))
-            return look.Unsafe($"{found}, outside {tested.Min} to {tested.Max} mbar, the range in which appliances are tested").Against(tested, pressure).ToBeReported(visit).Warn(Cautions.MakerDecides);
+            return look.Unsafe($"{found}, outside {tested.Min} to {tested.Max} mbar, the range in which appliances are tested")
+                .Against(tested, pressure).ToBeReported(visit).Warn(Cautions.MakerDecides);
         return pressure > band.Max
             ? look.Advisory($"{found}, above {band.Max} mbar").Against(band, pressure).ToBeReported(visit)
             : Low($"{found}, below {band.Min} mbar", visit, look).Against(band, pressure);
@@ -43,9 +45,19 @@ public sealed class InletPressureRule : VisitRule
         false => look.Unsafe($"{found}, and the heat input or the combustion is out of limit as well").Warn(Cautions.CarbonMonoxide)
             .Advise("Do not leave the boiler in use. Find the cause in supply, pipework, filter or valves, and measure again."),
         null => look.Missing($"{found}; whether that is dangerous hangs on heat input and combustion, which the record does not both show in a way that counts",
-                [.. visit.HeatInputIsRight() is null ? ["/gasSupply/rate"] : Array.Empty<string>(), .. visit.BurnsRight() is null ? ["/combustion/readings"] : Array.Empty<string>()])
+                Unknown(visit))
             .Warn(Cautions.CarbonMonoxide),
     };
+
+    private static List<string> Unknown(Visit visit)
+    {
+        List<string> unknown = [];
+        if (visit.HeatInputIsRight() is null)
+            unknown.Add("/gasSupply/rate");
+        if (visit.BurnsRight() is null)
+            unknown.Add("/combustion/readings");
+        return unknown;
+    }
 
     /// <summary>The maker's lowest pressure with the default's highest. One below the default counts only when its source is named.</summary>
     private static Limit BandOf(Visit visit, Look look, Limit standard) =>

@@ -10,13 +10,15 @@ namespace Rules;
 [Expects("/partsFitted")]
 public sealed class PartForThisGasRule : ComplianceRule<FittedPart>
 {
-    protected override IEnumerable<Subject<FittedPart>>? Subjects(Visit visit) => RuleModel.Subjects.Of("/partsFitted", visit.Record.PartsFitted);
+    protected override IEnumerable<Subject<FittedPart>>? Subjects(Visit visit) =>
+        RuleModel.Subjects.Of("/partsFitted", visit.Record.PartsFitted);
 
     protected override Verdict Assess(FittedPart part, Visit visit, Look look)
     {
         var fuel = look.Note(visit.Record.Appliance.Fuel);
         if (look.Note(part.ForFuel) is not { } made)
-            return look.Advisory($"the record does not say for which gas the part is made, if for one").Advise("Where the part carries or meters gas, record for which gas it is made.");
+            return look.Advisory($"the record does not say for which gas the part is made, if for one")
+                .Advise("Where the part carries or meters gas, record for which gas it is made.");
 
         return made == fuel
             ? look.Pass($"the part is made for {made}")

@@ -11,7 +11,8 @@ namespace Rules;
 internal static class Examination
 {
     /// <summary>An operating pressure of the appliance itself is recorded.</summary>
-    public static bool HasOperatingPressure(this Visit visit) => (visit.Record.GasSupply?.ApplianceInletMbar ?? visit.Record.GasSupply?.BurnerMbar) is not null;
+    public static bool HasOperatingPressure(this Visit visit) =>
+        (visit.Record.GasSupply?.ApplianceInletMbar ?? visit.Record.GasSupply?.BurnerMbar) is not null;
 
     /// <summary>Any pressure of the supply is recorded: a gauge was on it.</summary>
     public static bool HasAnyPressure(this Visit visit) => visit.HasOperatingPressure()
@@ -25,7 +26,9 @@ internal static class Examination
 
         bool? isWarm = rate.WarmMinutes is { } warm ? visit.Limits[LimitIds.GasRateWarmMinutes].Allows(warm) : null;
         // An imperial dial is timed over whole turns, however long they take.
-        bool? isLong = rate.Seconds is { } seconds ? rate.VolumeFt3 is not null || visit.Limits[LimitIds.GasRateSeconds].Allows(seconds) : null;
+        bool? isLong = rate.Seconds is { } seconds
+            ? rate.VolumeFt3 is not null || visit.Limits[LimitIds.GasRateSeconds].Allows(seconds)
+            : null;
         return isLong & isWarm & rate.AtMaximum & rate.OtherAppliancesOff;
     }
 
@@ -35,7 +38,8 @@ internal static class Examination
     /// <summary>Deviation of the measured heat input from the figure it is held against, %; null while something of it is absent.</summary>
     public static decimal? DeviationPercent(this Visit visit, InputBasis? basis)
     {
-        if ((visit.Appliance.RangeRatedInputKw ?? visit.Appliance.RatedInputKw) is not { } plate || visit.MeasuredGrossKw is not { } gross || basis is null)
+        var held = visit.Appliance.RangeRatedInputKw ?? visit.Appliance.RatedInputKw;
+        if (held is not { } plate || visit.MeasuredGrossKw is not { } gross || basis is null)
             return null;
 
         var measured = basis == InputBasis.Net ? HeatInput.NetKw(gross, visit.GasFamily) : gross;
@@ -56,13 +60,16 @@ internal static class Examination
             return null;
 
         var limit = visit.Limits.MakerMax(visit.Maker.CoCo2RatioMax, visit.Maker.Source, LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling);
-        return readings.Aggregate((bool?)true, (right, reading) => right & (reading.Value is { Stage: not null, CoPpm: { } co, Co2Percent: > 0 and { } co2 }
+        return readings.Aggregate((bool?)true, (right, reading) => right & IsRight(reading.Value));
+
+        bool? IsRight(CombustionReading reading) => reading is { Stage: not null, CoPpm: { } co, Co2Percent: > 0 and { } co2 }
             ? limit.Allows(FlueGas.Ratio(co, co2))
-            : null));
+            : null;
     }
 
     /// <summary>Combustion, and nothing else, was examined and is right.</summary>
-    public static bool CombustionStandsIn(this Visit visit) => !visit.HasOperatingPressure() && !visit.HasHeatInput() && visit.BurnsRight() == true;
+    public static bool CombustionStandsIn(this Visit visit) =>
+        !visit.HasOperatingPressure() && !visit.HasHeatInput() && visit.BurnsRight() == true;
 
     /// <summary>Why neither pressure nor heat input could be had; null when nothing is stated.</summary>
     public static string? StatedReason(this Visit visit) =>

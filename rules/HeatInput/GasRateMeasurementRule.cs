@@ -24,7 +24,8 @@ public sealed class GasRateMeasurementRule : VisitRule
         var secondsLimit = visit.Limits[LimitIds.GasRateSeconds];
         var warmLimit = visit.Limits[LimitIds.GasRateWarmMinutes];
         if (visit.GasRateCounts() == true)
-            return look.Pass($"timed for {seconds} s at maximum rate after {warm} min, all else off").Against(secondsLimit, rate.VolumeFt3 is null ? seconds : null);
+            return look.Pass($"timed for {seconds} s at maximum rate after {warm} min, all else off")
+                .Against(secondsLimit, rate.VolumeFt3 is null ? seconds : null);
 
         List<string> faults = [];
         if (!atMaximum)
@@ -35,7 +36,8 @@ public sealed class GasRateMeasurementRule : VisitRule
             faults.Add($"{WireText.Of(warm)} min at maximum are fewer than {WireText.Of(warmLimit.Min!)}");
         if (rate.VolumeFt3 is null && !secondsLimit.Allows(seconds))
             faults.Add($"{WireText.Of(seconds)} s are fewer than {WireText.Of(secondsLimit.Min!)}");
-        return look.Advisory($"the gas rate does not count: {string.Join(", ", faults)}").Against(secondsLimit, rate.VolumeFt3 is null ? seconds : null)
+        return look.Advisory($"the gas rate does not count: {string.Join(", ", faults)}")
+            .Against(secondsLimit, rate.VolumeFt3 is null ? seconds : null)
             .Advise("Time the gas again with only this boiler on, warm and at maximum rate.");
     }
 }

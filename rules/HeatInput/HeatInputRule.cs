@@ -29,7 +29,8 @@ public sealed class HeatInputRule : VisitRule
         }
 
         if (rangeRated > rated)
-            return look.Missing($"the boiler is recorded as range rated to {rangeRated} kW, above the {rated} kW of its plate", "/appliance/rangeRatedInputKw");
+            return look.Missing($"the boiler is recorded as range rated to {rangeRated} kW, above the {rated} kW of its plate",
+                "/appliance/rangeRatedInputKw");
         if (visit.DeviationPercent(basis) is not { } deviation)
             return look.Missing($"no boiler can have the recorded gas rate", rate.VolumeM3 is null ? "/gasSupply/rate/volumeFt3" : "/gasSupply/rate/volumeM3");
 
@@ -49,7 +50,8 @@ public sealed class HeatInputRule : VisitRule
                 .Against(wide, deviation).Warn(Cautions.CarbonMonoxide).Advise(Cause),
             true => look.Advisory($"{found}, far outside {limit.Min} to +{limit.Max} %; the combustion is within its limit")
                 .Against(wide, deviation).Warn(Cautions.MakerDecides).Advise(Cause),
-            null => look.Missing($"{found}, outside {wide.Min} to +{wide.Max} %, and no flue readings that count tell whether it burns well", "/combustion/readings")
+            null => look.Missing($"{found}, outside {wide.Min} to +{wide.Max} %, and no flue readings that count tell whether it burns well",
+                "/combustion/readings")
                 .Against(wide, deviation).Warn(Cautions.CarbonMonoxide).Advise(Cause),
         };
     }

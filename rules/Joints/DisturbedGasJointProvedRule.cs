@@ -43,7 +43,8 @@ public sealed class DisturbedGasJointProvedRule : ComplianceRule<DisturbedJoint>
 
         return isTested is null
             ? look.Missing($"the tightness test after the work does not yet prove the joint at {joint.Place}: the record does not say enough of it", gaps)
-            : look.Missing($"the joint at {joint.Place} was leak-checked, and no tightness test after the work that counts is recorded, which must follow work on a gas fitting", "/tightnessTests");
+            : look.Missing($"the joint at {joint.Place} was leak-checked, and no tightness test after the work that counts is recorded, which must follow work on a gas fitting",
+                "/tightnessTests");
     }
 
     /// <summary>The test shows tight whatever it sees, and with the appliance valve open it sees the joint.</summary>

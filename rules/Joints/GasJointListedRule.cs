@@ -27,7 +27,8 @@ public sealed class GasJointListedRule : VisitRule
 
         // The burner of a premix boiler sits on the plate and its gas pipe comes off with it.
         return removed
-            ? look.Missing($"the top plate was off, and none of the joints listed as disturbed carries gas: the burner does not come out without opening one", "/disturbedJoints")
+            ? look.Missing($"the top plate was off, and none of the joints listed as disturbed carries gas: the burner does not come out without opening one",
+                "/disturbedJoints")
                 .Warn(Cautions.EscapingGas).Advise("List the gas joint that was opened, and prove it tight.")
             : look.Advisory($"the exchanger was cleaned with the top plate on, and no gas joint is listed as disturbed")
                 .Warn(Cautions.MakerDecides);

@@ -21,7 +21,8 @@ public sealed class LetByTestRule : TightnessTestRule
         var riseLimit = visit.Limits[LimitIds.LetByRise];
         if (!riseLimit.Allows(rise))
         {
-            return look.Missing($"the gauge rose by {rise} mbar during the let-by test: the valve passes gas and holds the gauge up, so the tightness test is void", $"{look.Subject}/letByRiseMbar")
+            return look.Missing($"the gauge rose by {rise} mbar during the let-by test: the valve passes gas and holds the gauge up, so the tightness test is void",
+                $"{look.Subject}/letByRiseMbar")
                 .Against(riseLimit, rise).Warn(Cautions.EscapingGas)
                 .Advise("Report the passing valve to the gas emergency provider (LPG: to the supplier), and test again once it holds.");
         }
@@ -29,7 +30,8 @@ public sealed class LetByTestRule : TightnessTestRule
         // For LPG the standard has the same principle and no band that could be read.
         if (visit.BurnsNaturalGas && visit.Limits[LimitIds.LetByPressure] is var band && !band.Allows(pressure))
         {
-            return look.Missing($"the let-by test was made at {pressure} mbar, outside {band.Min} to {band.Max} mbar, and shows nothing", $"{look.Subject}/letByPressureMbar")
+            return look.Missing($"the let-by test was made at {pressure} mbar, outside {band.Min} to {band.Max} mbar, and shows nothing",
+                $"{look.Subject}/letByPressureMbar")
                 .Against(band, pressure).Advise("Repeat the let-by test and the tightness test.");
         }
 

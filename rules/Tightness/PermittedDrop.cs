@@ -37,12 +37,21 @@ internal static class PermittedDrop
         if (look.Lacks(test.PermittedDropMbar, out var stated) | look.Lacks(test.PermittedDropSource, out var source))
             return look.Missing($"the gauge moved by {drop} mbar, and the record does not say what the standard permits here");
 
-        var limit = new Limit { Max = stated, Unit = "mbar", Origin = LimitOrigin.Standard, Source = $"{source}, as the engineer stated it (figure not verified)", Verified = false };
+        var limit = new Limit
+        {
+            Max = stated,
+            Unit = "mbar",
+            Origin = LimitOrigin.Standard,
+            Source = $"{source}, as the engineer stated it (figure not verified)",
+            Verified = false,
+        };
         if (!limit.Allows(drop))
-            return Leak(look, $"the pressure dropped by {drop} mbar, more than the {stated} mbar that the engineer took from the standard").Against(limit, drop);
+            return Leak(look, $"the pressure dropped by {drop} mbar, more than the {stated} mbar that the engineer took from the standard")
+                .Against(limit, drop);
         if (table?.Allows(stated) == false)
         {
-            return look.Missing($"the stated permitted drop of {stated} mbar is above the {table.Max} mbar of edition 3: show where it stands", $"{look.Subject}/permittedDropSource")
+            return look.Missing($"the stated permitted drop of {stated} mbar is above the {table.Max} mbar of edition 3: show where it stands",
+                $"{look.Subject}/permittedDropSource")
                 .Against(table, stated);
         }
 

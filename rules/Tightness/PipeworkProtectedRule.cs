@@ -1,6 +1,7 @@
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
+using ServiceRecords;
 
 namespace Rules;
 
@@ -10,7 +11,7 @@ public sealed class PipeworkProtectedRule : VisitRule
 {
     protected override string SubjectPointer => "/pipework";
 
-    protected override bool? Applies(Visit visit) => visit.IsMoreThanALandlordCheck;
+    protected override bool? Applies(Visit visit) => visit.Record.JobType is JobType.AnnualService or JobType.Commissioning;
 
     protected override Verdict Assess(Visit visit, Look look)
     {

@@ -1,6 +1,7 @@
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
+using ServiceRecords;
 
 namespace Rules;
 
@@ -8,6 +9,8 @@ namespace Rules;
 [Description("The visible gas pipework is sound, without damage or corrosion")]
 public sealed class PipeworkSoundRule : VisitRule
 {
+    private static readonly string[] Asked = ["/pipework/visualOk", "/pipework/damageOrCorrosion"];
+
     protected override string SubjectPointer => "/pipework";
 
     protected override Verdict Assess(Visit visit, Look look)
@@ -23,10 +26,10 @@ public sealed class PipeworkSoundRule : VisitRule
         if (visual == true && damaged == false)
             return look.Pass($"the visible gas pipework is sound");
 
-        // The landlord's yearly check does not cover pipework by law; looking at it is recommended.
-        return visit.IsMoreThanALandlordCheck
+        // Neither a repair nor, by law, the landlord's yearly check covers the pipework; looking at it is recommended.
+        return visit.Record.JobType is JobType.AnnualService or JobType.Commissioning
             ? look.Missing($"the record does not say whether the visible gas pipework is sound",
-                [.. visual is null ? ["/pipework/visualOk"] : Array.Empty<string>(), .. damaged is null ? ["/pipework/damageOrCorrosion"] : Array.Empty<string>()])
-            : look.Advisory($"the landlord check does not record a look at the gas pipework");
+                [.. Asked.Where(visit.Lacks)])
+            : look.Advisory($"the record shows no look at the gas pipework");
     }
 }

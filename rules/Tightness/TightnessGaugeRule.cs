@@ -19,7 +19,8 @@ public sealed class TightnessGaugeRule : TightnessTestRule
         var movement = Movement.PerceptibleOn(test, visit);
         return gauge == PressureGaugeKind.Water || movement.Allows(step)
             ? look.Pass($"a {gauge} gauge with steps of {step} mbar shows a movement of {movement.Max} mbar").Against(movement)
-            : look.Missing($"a gauge with steps of {step} mbar cannot show a movement of {movement.Max} mbar", $"{look.Subject}/gaugeResolutionMbar")
+            : look.Missing($"a gauge with steps of {step} mbar cannot show a movement of {movement.Max} mbar",
+                $"{look.Subject}/gaugeResolutionMbar")
                 .Against(movement, step).Advise("Repeat the test with a finer gauge.");
     }
 }

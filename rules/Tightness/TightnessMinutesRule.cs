@@ -19,12 +19,14 @@ public sealed class TightnessMinutesRule : TightnessTestRule
         var durationLimit = visit.Limits[LimitIds.TightnessDurationMinutes];
         if (!settlingLimit.Allows(settling))
         {
-            return look.Missing($"the pressure was left to settle for {settling} min, less than {settlingLimit.Min} min", $"{look.Subject}/stabilisationMinutes")
+            return look.Missing($"the pressure was left to settle for {settling} min, less than {settlingLimit.Min} min",
+                $"{look.Subject}/stabilisationMinutes")
                 .Against(settlingLimit, settling).Advise("Repeat the test.");
         }
 
         return durationLimit.Allows(duration)
-            ? look.Pass($"{settling} min to settle and {duration} min of test, at least {settlingLimit.Min} and {durationLimit.Min} min").Against(durationLimit, duration)
+            ? look.Pass($"{settling} min to settle and {duration} min of test, at least {settlingLimit.Min} and {durationLimit.Min} min")
+                .Against(durationLimit, duration)
             : look.Missing($"the test lasted {duration} min, less than {durationLimit.Min} min", $"{look.Subject}/durationMinutes")
                 .Against(durationLimit, duration).Advise("Repeat the test.");
     }

@@ -8,7 +8,10 @@ namespace Rules;
 internal static class TightnessProof
 {
     private static readonly IReadOnlyList<TightnessTestRule> Conditions =
-        [new TightnessTestDateRule(), new TightnessScopeRule(), new LetByTestRule(), new TightnessPressureRule(), new TightnessMinutesRule(), new TightnessGaugeRule()];
+    [
+        new TightnessTestDateRule(), new TightnessScopeRule(), new LetByTestRule(),
+        new TightnessPressureRule(), new TightnessMinutesRule(), new TightnessGaugeRule(),
+    ];
 
     private static readonly TightnessResultRule Result = new();
 

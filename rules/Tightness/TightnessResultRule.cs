@@ -32,7 +32,8 @@ public sealed class TightnessResultRule : TightnessTestRule
         if (Movement.OfThePipeworkAlone(test, visit))
         {
             var alone = Math.Abs(look.Note(test.PipeworkOnlyMovementMbar)!.Value);
-            return look.Unsafe($"with the appliances isolated the gauge moved by {alone} mbar, more than {none.Max} mbar: the pipework leaks", ExpectedClass.ImmediatelyDangerous)
+            return look.Unsafe($"with the appliances isolated the gauge moved by {alone} mbar, more than {none.Max} mbar: the pipework leaks",
+                ExpectedClass.ImmediatelyDangerous)
                 .Against(none, alone).IsALeak();
         }
 
@@ -40,7 +41,8 @@ public sealed class TightnessResultRule : TightnessTestRule
             return look.Missing();
         if (drop < -none.Max)
         {
-            return look.Missing($"the pressure rose by {-drop} mbar during the test, so it shows nothing: a passing valve or warming pipework hides a leak", $"{look.Subject}/dropMbar")
+            return look.Missing($"the pressure rose by {-drop} mbar during the test, so it shows nothing: a passing valve or warming pipework hides a leak",
+                $"{look.Subject}/dropMbar")
                 .Against(none, -drop).Advise("Find the cause of the rise and repeat the test.");
         }
 

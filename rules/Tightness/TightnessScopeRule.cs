@@ -22,15 +22,20 @@ public sealed class TightnessScopeRule : TightnessTestRule
         var widest = visit.Limits[LimitIds.TightnessScopePipe];
         var highest = visit.Limits[LimitIds.TightnessScopeSupply];
         if (!largest.Allows(volume))
-            return Outside(look.Missing($"the installation volume is {volume} m3, above {largest.Max} m3", $"{look.Subject}/installationVolumeM3").Against(largest, volume));
+            return Outside(look.Missing($"the installation volume is {volume} m3, above {largest.Max} m3",
+                $"{look.Subject}/installationVolumeM3").Against(largest, volume));
         if (!widest.Allows(pipe))
-            return Outside(look.Missing($"the largest pipe is {pipe} mm, above {widest.Max} mm", $"{look.Subject}/largestPipeMm").Against(widest, pipe));
+            return Outside(look.Missing($"the largest pipe is {pipe} mm, above {widest.Max} mm",
+                $"{look.Subject}/largestPipeMm").Against(widest, pipe));
         if (!highest.Allows(supply))
-            return Outside(look.Missing($"the supply has up to {supply} bar, above {highest.Max} bar", $"{look.Subject}/supplyPressureBar").Against(highest, supply));
+            return Outside(look.Missing($"the supply has up to {supply} bar, above {highest.Max} bar",
+                $"{look.Subject}/supplyPressureBar").Against(highest, supply));
 
         return string.IsNullOrWhiteSpace(look.Note(test.InstallationVolumeFrom))
-            ? look.Advisory($"the record gives {volume} m3 as installation volume and does not say how it was found").Against(largest, volume)
-            : look.Pass($"{volume} m3, {pipe} mm and {supply} bar are within {largest.Max} m3, {widest.Max} mm and {highest.Max} bar").Against(largest, volume);
+            ? look.Advisory($"the record gives {volume} m3 as installation volume and does not say how it was found")
+                .Against(largest, volume)
+            : look.Pass($"{volume} m3, {pipe} mm and {supply} bar are within {largest.Max} m3, {widest.Max} mm and {highest.Max} bar")
+                .Against(largest, volume);
     }
 
     private static Verdict Outside(Verdict verdict) => verdict

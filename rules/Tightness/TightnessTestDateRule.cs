@@ -17,7 +17,8 @@ public sealed class TightnessTestDateRule : TightnessTestRule
         var day = TightnessEditions.DayOf(test, visit);
         return day >= began
             ? look.Pass($"the test of {day} was made on this visit")
-            : look.Missing($"the test of {day} is recorded as made after the work, which began on {began}; it proves nothing of this visit", $"{look.Subject}/testedOn")
+            : look.Missing($"the test of {day} is recorded as made after the work, which began on {began}; it proves nothing of this visit",
+                $"{look.Subject}/testedOn")
                 .Advise("Test again now.");
     }
 }

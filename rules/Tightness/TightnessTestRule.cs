@@ -5,7 +5,8 @@ namespace Rules;
 
 /// <summary>
 /// A rule on each tightness test made after the work. Tests before the work never prove anything; a test that does not say when it
-/// was made is asked. Where no gas joint was disturbed, no test is demanded, and one that was made is judged all the same.
+/// was made is asked. Where no gas joint was disturbed no test is demanded (<see cref="TightnessTestedAfterWorkRule"/>), and one that was
+/// made is judged all the same.
 /// </summary>
 public abstract class TightnessTestRule : ComplianceRule<TightnessTest>
 {
@@ -16,13 +17,6 @@ public abstract class TightnessTestRule : ComplianceRule<TightnessTest>
         look.Lacks(test.Stage, out _) ? look.Missing() : Judge(test, visit, look);
 
     protected abstract Verdict Judge(TightnessTest test, Visit visit, Look look);
-
-    protected override Verdict WhenNone(Visit visit, Look look) => visit.GasJointsWereDisturbed switch
-    {
-        false => look.NotApplicable($"no gas joint was disturbed, and no tightness test after the work is recorded"),
-        true => look.Missing($"gas joints were disturbed, and no tightness test after the work is recorded", "/tightnessTests"),
-        null => look.Missing($"no tightness test after the work is recorded, and the record does not say whether a gas joint was disturbed", "/disturbedJoints"),
-    };
 
     /// <summary>What this rule says of one test, for rules that rest on it.</summary>
     internal Verdict VerdictOn(Subject<TightnessTest> test, Visit visit) => Assess(test.Value, visit, new Look(test.Pointer));
