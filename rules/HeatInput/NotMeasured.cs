@@ -16,9 +16,15 @@ internal static class NotMeasured
 
     private static Verdict NotRecorded(this Visit visit, Look look, string what, string pointer, string? instead)
     {
-        var excuse = visit.StatedReason() is { } reason ? $"a reason is stated: {reason}" : instead;
-        return excuse is null
+        if (visit.StatedReason() is { } reason)
+        {
+            return visit.BurnsRight() == true
+                ? look.NotApplicable($"{what} could not be had, for a stated reason, and combustion was examined in its place: {reason}")
+                : look.Advisory($"{what} is not recorded, for a stated reason, and no combustion in its limit stands in for it: {reason}");
+        }
+
+        return instead is null
             ? look.Missing($"{what} is not recorded", pointer)
-            : look.Advisory($"{what} is not recorded; {excuse}");
+            : look.Advisory($"{what} is not recorded; {instead}");
     }
 }
