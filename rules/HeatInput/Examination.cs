@@ -18,7 +18,7 @@ internal static class Examination
     public static bool HasAnyPressure(this Visit visit) => visit.HasOperatingPressure()
         || (visit.Record.GasSupply?.MeterOperatingMbar ?? visit.Record.GasSupply?.MeterStandingMbar) is not null;
 
-    /// <summary>The gas was timed long enough, at maximum, warm, with the other appliances off.</summary>
+    /// <summary>The gas was timed long enough at a meter that can be read, at maximum, warm, with the other appliances off.</summary>
     public static bool? GasRateCounts(this Visit visit)
     {
         if (visit.Record.GasSupply?.Rate is not { } rate)
@@ -29,7 +29,7 @@ internal static class Examination
         bool? isLong = rate.Seconds is { } seconds
             ? rate.VolumeFt3 is not null || visit.Limits[LimitIds.GasRateSeconds].Allows(seconds)
             : null;
-        return isLong & isWarm & rate.AtMaximum & rate.OtherAppliancesOff;
+        return isLong & isWarm & rate.AtMaximum & rate.OtherAppliancesOff & visit.Record.GasSupply.MeterDisplayWorks;
     }
 
     /// <summary>A heat input that counts is recorded.</summary>

@@ -16,7 +16,8 @@ public sealed class GasRateMeasurementRule : VisitRule
             return visit.NoHeatInput(look);
         if (look.Lacks(visit.Record.GasSupply?.Rate?.Seconds, out var seconds) | look.Lacks(visit.Record.GasSupply?.Rate?.WarmMinutes, out var warm)
             | look.Lacks(visit.Record.GasSupply?.Rate?.AtMaximum, out var atMaximum)
-            | look.Lacks(visit.Record.GasSupply?.Rate?.OtherAppliancesOff, out var othersOff))
+            | look.Lacks(visit.Record.GasSupply?.Rate?.OtherAppliancesOff, out var othersOff)
+            | look.Lacks(visit.Record.GasSupply?.MeterDisplayWorks, out var canBeRead))
         {
             return look.Missing();
         }
@@ -28,6 +29,8 @@ public sealed class GasRateMeasurementRule : VisitRule
                 .Against(secondsLimit, rate.VolumeFt3 is null ? seconds : null);
 
         List<string> faults = [];
+        if (!canBeRead)
+            faults.Add("the meter cannot be read");
         if (!atMaximum)
             faults.Add("the boiler was not at maximum rate");
         if (!othersOff)

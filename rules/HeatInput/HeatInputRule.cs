@@ -23,7 +23,8 @@ public sealed class HeatInputRule : VisitRule
         if (look.Lacks(visit.Record.Appliance.RatedInputBasis, out var basis) | look.Lacks(visit.Record.Appliance.RatedInputKw, out var rated)
             | look.Lacks(visit.Record.GasSupply?.Rate?.AtMaximum, out _) | look.Lacks(visit.Record.GasSupply?.Rate?.OtherAppliancesOff, out _)
             | look.Lacks(visit.Record.GasSupply?.Rate?.WarmMinutes, out _) | look.Lacks(visit.Record.GasSupply?.Rate?.Seconds, out _)
-            | look.Lacks(visit.Record.GasSupply?.Rate?.CalorificValueMjPerM3, out _) | (volumeFt3 is null && look.Lacks(visit.Record.GasSupply?.Rate?.VolumeM3, out _)))
+            | look.Lacks(visit.Record.GasSupply?.MeterDisplayWorks, out _) | look.Lacks(visit.Record.GasSupply?.Rate?.CalorificValueMjPerM3, out _)
+            | (volumeFt3 is null && look.Lacks(visit.Record.GasSupply?.Rate?.VolumeM3, out _)))
         {
             return look.Missing();
         }
