@@ -17,11 +17,15 @@ internal static class PermittedDrop
                 .Against(Movement.PerceptibleOn(test, visit), drop);
         }
 
-        var table = visit.BurnsNaturalGas ? EditionThree(test, visit, look) : null;
-        if (visit.BurnsNaturalGas && table is null)
+        // Of liquefied gas no table could be read: the engineer's figure is all there is.
+        Limit? table = null;
+        if (visit.BurnsNaturalGas)
         {
-            return look.Missing($"the gauge moved by {drop} mbar, and meter and pipe are not both recorded as kinds for which a permitted drop is known",
-                "/gasSupply/meterKind", $"{look.Subject}/largestPipeMm");
+            if (look.Lacks(visit.Record.GasSupply?.MeterKind, out var meter) | look.Lacks(test.LargestPipeMm, out var pipe))
+                return look.Missing($"the gauge moved by {drop} mbar, and what is permitted hangs on meter and pipe, which are not both recorded");
+            table = EditionThree(meter, pipe, visit);
+            if (table is null)
+                return look.Missing($"the gauge moved by {drop} mbar, and no permitted drop is known for a meter of kind {meter}", "/gasSupply/meterKind");
         }
 
         var isByEditionThree = TightnessEditions.Governing(edition, TightnessEditions.DayOf(test, visit)) == TightnessEditions.Third;
@@ -64,12 +68,11 @@ internal static class PermittedDrop
             .Against(limit, drop).Advise("Find which appliance the gas escapes from.");
     }
 
-    /// <summary>Edition 3's figure for the recorded meter and pipe; null where it has none.</summary>
-    private static Limit? EditionThree(TightnessTest test, Visit visit, Look look)
+    /// <summary>Edition 3's figure for a meter and a pipe; null where it has no line for the meter.</summary>
+    private static Limit? EditionThree(MeterKind meter, decimal pipeMm, Visit visit)
     {
-        var meter = look.Note(visit.Record.GasSupply?.MeterKind);
-        var isNarrow = look.Note(test.LargestPipeMm) <= visit.Limits[LimitIds.TightnessTablePipe].Max;
-        return test.LargestPipeMm is null ? null : meter switch
+        var isNarrow = visit.Limits[LimitIds.TightnessTablePipe].Allows(pipeMm);
+        return meter switch
         {
             MeterKind.None or MeterKind.UltrasonicE6 => visit.Limits[isNarrow ? LimitIds.PermittedDropEdition3None28 : LimitIds.PermittedDropEdition3None35],
             MeterKind.DiaphragmU6 => visit.Limits[isNarrow ? LimitIds.PermittedDropEdition3U628 : LimitIds.PermittedDropEdition3U635],
