@@ -133,7 +133,6 @@ public static class RuleIds
     // Unsafe situations
     public const string EscapeMadeSafe = "escape-made-safe";
     public const string AlteredSinceLastVisit = "altered-since-last-visit";
-    public const string FittedPartForFuel = "fitted-part-for-fuel";
     public const string DefectClassed = "defect-classed";
     public const string DefectDescribed = "defect-described";
     public const string DefectNotified = "defect-notified";

@@ -6,7 +6,7 @@ using ServiceRecords;
 namespace Rules;
 
 [Name(RuleIds.TightnessFinerThanGauge), Topic(Topics.Plausibility), Cites("IGEM-UP-1B"), CommonPractice]
-[Description("No pressure of a tightness test is recorded more finely than its gauge can show")]
+[Description("No pressure of a tightness test is recorded more finely than its electronic gauge can show")]
 [Expects("/tightnessTests")]
 public sealed class TightnessFinerThanGaugeRule : ComplianceRule<TightnessTest>
 {
@@ -14,8 +14,10 @@ public sealed class TightnessFinerThanGaugeRule : ComplianceRule<TightnessTest>
 
     protected override Verdict Assess(TightnessTest test, Visit visit, Look look)
     {
-        if (look.Lacks(test.GaugeResolutionMbar, out var step))
+        if (look.Lacks(test.Gauge, out var gauge) | look.Lacks(test.GaugeResolutionMbar, out var step))
             return look.Missing();
+        if (gauge == PressureGaugeKind.Water)
+            return look.NotApplicable($"on a water gauge the eye reads between the marks");
 
         decimal?[] pressures =
         [

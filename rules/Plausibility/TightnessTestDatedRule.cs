@@ -6,7 +6,7 @@ using ServiceRecords;
 namespace Rules;
 
 [Name(RuleIds.TightnessTestDated), Topic(Topics.Plausibility), Cites("GSIUR-1998", "6(6)")]
-[Description("No tightness test is dated after the visit, and one that proves today's work is not dated before it")]
+[Description("No tightness test is dated after the visit")]
 [Expects("/tightnessTests")]
 public sealed class TightnessTestDatedRule : ComplianceRule<TightnessTest>
 {
@@ -14,15 +14,11 @@ public sealed class TightnessTestDatedRule : ComplianceRule<TightnessTest>
 
     protected override Verdict Assess(TightnessTest test, Visit visit, Look look)
     {
-        // Undated, a test is one of this visit.
+        // Undated, a test is one of this visit. That it is not older than the work is a rule on tightness.
         var testedOn = look.Note(test.TestedOn) ?? visit.Date;
-        if (testedOn > visit.Date)
-            return look.Missing($"the tightness test is dated {testedOn}, after the visit of {visit.Date}, so it shows nothing of it", $"{look.Subject}/testedOn");
-
-        // A job may run over several days.
-        var begun = visit.Record.StartedAt?.Date ?? visit.Date;
-        return testedOn < begun && look.Note(test.Stage) != WorkStage.BeforeWork
-            ? look.Missing($"the tightness test is dated {testedOn}, before the work of {begun}, so it cannot prove it", $"{look.Subject}/testedOn").Warn(Cautions.EscapingGas)
-            : look.Pass($"the tightness test is of {testedOn}");
+        return testedOn <= visit.Date
+            ? look.Pass($"the tightness test is of {testedOn}")
+            : look.Missing($"the tightness test is dated {testedOn}, after the visit of {visit.Date}, so it shows nothing of it", $"{look.Subject}/testedOn")
+                .Advise("Record the test that was made, with its own day.");
     }
 }
