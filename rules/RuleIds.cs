@@ -86,6 +86,7 @@ public static class RuleIds
     public const string WorkNoted = "work-noted";
     public const string DefectsNoted = "defects-noted";
     public const string ExaminationConfirmed = "examination-confirmed";
+    public const string ApplianceIdentified = "appliance-identified";
     public const string LandlordRecordAddress = "landlord-record-address";
     public const string LandlordRecordLandlord = "landlord-record-landlord";
     public const string LandlordRecordAppliance = "landlord-record-appliance";
@@ -133,6 +134,7 @@ public static class RuleIds
     // Unsafe situations
     public const string EscapeMadeSafe = "escape-made-safe";
     public const string AlteredSinceLastVisit = "altered-since-last-visit";
+    public const string StateOnLeavingRecorded = "state-on-leaving-recorded";
     public const string DefectClassed = "defect-classed";
     public const string DefectDescribed = "defect-described";
     public const string DefectNotified = "defect-notified";

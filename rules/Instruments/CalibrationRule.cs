@@ -12,7 +12,7 @@ public abstract class CalibrationRule : ComplianceRule<Instrument>
 
     protected sealed override Verdict Assess(Instrument instrument, Visit visit, Look look)
     {
-        if (look.Lacks(instrument.Kind, out var kind))
+        if (look.Lacks(instrument.Kind, out var kind) | look.Lacks(instrument.SerialNumber, out _))
             return look.Missing();
 
         var calibratedOn = look.Note(instrument.CalibratedOn);
