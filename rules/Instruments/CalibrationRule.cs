@@ -24,7 +24,7 @@ public abstract class CalibrationRule : ComplianceRule<Instrument>
 
         return visit.Date <= lastDay
             ? look.Pass($"the {kind} is within its calibration, which runs to {lastDay}")
-            : OutOfDate($"the calibration of the {kind} ran out on {lastDay}, {visit.Date.DayNumber - lastDay.DayNumber} days before the visit", visit, look)
+            : OutOfDate($"the calibration of the {kind} ran out on {lastDay}, {DayLimits.Days(visit.Date.DayNumber - lastDay.DayNumber)} before the visit", visit, look)
                 .Advise("Have the instrument calibrated, and repeat with one in date what decides.");
     }
 

@@ -1,3 +1,4 @@
+using Calculations;
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;

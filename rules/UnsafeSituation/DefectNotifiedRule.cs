@@ -20,7 +20,7 @@ public sealed class DefectNotifiedRule : DefectRule
         }
 
         return day > visit.Date
-            ? look.Advisory($"the defect was made known on {day}, {day.Value.DayNumber - visit.Date.DayNumber} days after the visit; the law says at once")
+            ? look.Advisory($"the defect was made known on {day}, {DayLimits.Days(day.Value.DayNumber - visit.Date.DayNumber)} after the visit; the law says at once")
             : look.Pass($"the defect was made known");
     }
 }

@@ -10,7 +10,8 @@ namespace Rules;
 [InForce(From = "2013-10-01")]
 public sealed class ReportInTimeRule : DefectRule
 {
-    protected override bool Concerns(Defect defect) => defect.Reportable?.Decision == ReportDecision.Yes;
+    protected override bool Concerns(Defect defect) =>
+        defect.Reportable is { Decision: ReportDecision.Yes } or { Decision: null, ReportedOn: not null };
 
     // Without the day of knowing the visit counts, the earliest day on which the engineer can have known.
     protected override Verdict Assess(Defect defect, Visit visit, Look look) => look.Within(
