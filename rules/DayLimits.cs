@@ -20,7 +20,7 @@ internal static class DayLimits
     /// <param name="visit">For the day from which deadlines are seen.</param>
     public static Verdict Within(this Look look, string what, string remedy, Limit limit, DateOnly from, DateOnly? doneOn, Visit visit)
     {
-        var last = from.AddDays((int)limit.Max!.Value);
+        var last = DateOnly.FromDayNumber(Math.Min(from.DayNumber + (int)limit.Max!.Value, DateOnly.MaxValue.DayNumber));
         if (doneOn is not { } day)
         {
             return visit.LookedAtOn <= last

@@ -90,7 +90,7 @@ public static class RuleIds
     public const string LandlordRecordAddress = "landlord-record-address";
     public const string LandlordRecordLandlord = "landlord-record-landlord";
     public const string LandlordRecordAppliance = "landlord-record-appliance";
-    public const string LandlordRecordPipework = "landlord-record-pipework";
+    public const string LandlordPipework = "landlord-pipework";
     public const string CopyToOccupier = "copy-to-occupier";
     public const string CopyToNewTenant = "copy-to-new-tenant";
     public const string ElectronicRecordIdentifiesEngineer = "electronic-record-identifies-engineer";

@@ -17,10 +17,10 @@ public abstract class CalibrationRule : ComplianceRule<Instrument>
 
         var calibratedOn = look.Note(instrument.CalibratedOn);
         var limit = visit.Limits[LimitIds.CalibrationMonths];
-        if ((look.Note(instrument.CalibrationDueOn) ?? calibratedOn?.AddMonths((int)limit.Max!.Value)) is not { } lastDay)
-            return look.Missing($"the record shows neither when the {kind} was calibrated nor when it is due again", $"{look.Subject}/calibrationDueOn");
         if (calibratedOn > visit.Date)
             return look.Missing($"the {kind} was calibrated on {calibratedOn}, after the visit; what held on the day is not on record", $"{look.Subject}/calibratedOn");
+        if ((look.Note(instrument.CalibrationDueOn) ?? calibratedOn?.AddMonths((int)limit.Max!.Value)) is not { } lastDay)
+            return look.Missing($"the record shows neither when the {kind} was calibrated nor when it is due again", $"{look.Subject}/calibrationDueOn");
 
         return visit.Date <= lastDay
             ? look.Pass($"the {kind} is within its calibration, which runs to {lastDay}")

@@ -16,6 +16,7 @@ public sealed class ApplianceIdentifiedRule : VisitRule
             & look.Note(visit.Record.Appliance.SerialNumber) is not null;
         return isIdentified
             ? look.Pass($"maker, model and serial number are recorded")
-            : look.Advisory($"maker, model and serial number are not all recorded, so this record may be taken for another appliance's").Advise("Copy the data plate.");
+            : look.Advisory($"maker, model and serial number are not all recorded, so this record may be taken for another appliance's")
+                .Advise("Copy the data plate.");
     }
 }

@@ -34,7 +34,8 @@ public sealed class Co2AgreesWithO2Rule : ComplianceRule<CombustionReading>
         var implied = FlueGas.Co2FromO2Percent(o2, visit.GasFamily, Air);
         return limit.Allows(Math.Abs(co2 - implied))
             ? look.Pass($"{co2} % CO2 goes with {o2} % O2, which implies {implied:0.00} %").Against(limit, Math.Abs(co2 - implied))
-            : look.Advisory($"{co2} % CO2 does not go with {o2} % O2, which implies {implied:0.00} % for {visit.Appliance.Fuel}, at most {limit.Max} apart").Against(limit, Math.Abs(co2 - implied))
+            : look.Advisory($"{co2} % CO2 does not go with {o2} % O2, which implies {implied:0.00} % for {visit.Appliance.Fuel}, at most {limit.Max} apart")
+                .Against(limit, Math.Abs(co2 - implied))
                 .Advise("Check the typing and the fuel set on the analyser, then read again.");
     }
 }

@@ -18,7 +18,8 @@ public sealed class PlateFuelRule : VisitRule
         if (plate == fuel)
             return look.Pass($"the data plate says {plate}, and that is what the appliance burns");
         if (visit.Record.PartsFitted?.Any(part => part.ForFuel == fuel) == true)
-            return look.Advisory($"the data plate says {plate}; parts for {fuel} were fitted on this visit").Advise("Fix the plate that the maker supplies with the conversion.");
+            return look.Advisory($"the data plate says {plate}; parts for {fuel} were fitted on this visit")
+                .Advise("Fix the plate that the maker supplies with the conversion.");
 
         return look.Unsafe($"the appliance burns {fuel}, its data plate says {plate}, and no part for {fuel} is recorded")
             .AndMissing(visit.Record.PartsFitted is null ? ["/partsFitted"] : [])

@@ -23,7 +23,8 @@ public sealed class PressureFinerThanGaugeRule : VisitRule
         ];
         var steps = instruments.Where(one => one.Kind == InstrumentKind.PressureGauge).Select(one => one.Resolution).OfType<decimal>().Where(step => step > 0).ToList();
         if (steps.Count == 0)
-            return look.Advisory($"no listed pressure gauge states the smallest step that it shows").Advise("Record the resolution of the gauge with the instrument.");
+            return look.Advisory($"no listed pressure gauge states the smallest step that it shows")
+                .Advise("Record the resolution of the gauge with the instrument.");
 
         // With several gauges nothing says which one was used.
         var tooFine = pressures.OfType<decimal>().Where(value => !steps.Exists(step => step.CanShow(value))).ToList();

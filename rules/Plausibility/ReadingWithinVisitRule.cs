@@ -24,7 +24,8 @@ public sealed class ReadingWithinVisitRule : ComplianceRule<CombustionReading>
 
         var day = DateOnly.FromDateTime(taken.Value.ToOffset(finished.Value.Offset).DateTime);
         return day >= started.Date && day <= visit.Date
-            ? look.Advisory($"the reading is timed {taken}, outside the visit from {started} to {finished}").Advise("Check the analyser's clock and the times of the visit.")
+            ? look.Advisory($"the reading is timed {taken}, outside the visit from {started} to {finished}")
+                .Advise("Check the analyser's clock and the times of the visit.")
             : look.Missing($"the reading is timed {taken}, on another day than the visit, so it does not belong to it", $"{look.Subject}/takenAt")
                 .Advise("Record a reading of this visit, or correct the analyser's clock and say so.");
     }

@@ -25,7 +25,8 @@ public sealed class StatedRatioAgreesRule : ComplianceRule<CombustionReading>
         var ratio = FlueGas.Ratio(co, co2);
         var limit = visit.Limits[LimitIds.StatedRatioDeviation];
         if (limit.Allows(Math.Abs(stated - ratio)))
-            return look.Pass($"the ratio of {stated} that was written down is that of the readings, {ratio:0.00000}").Against(limit, Math.Abs(stated - ratio));
+            return look.Pass($"the ratio of {stated} that was written down is that of the readings, {ratio:0.00000}")
+                .Against(limit, Math.Abs(stated - ratio));
 
         // The worse of the two may be the true one, and the verdict on the ratio rests on the other.
         return stated > ratio

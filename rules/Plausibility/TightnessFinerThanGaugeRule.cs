@@ -25,7 +25,8 @@ public sealed class TightnessFinerThanGaugeRule : ComplianceRule<TightnessTest>
             look.Note(test.PipeworkOnlyMovementMbar),
         ];
         return pressures.FirstOrDefault(value => !step.CanShow(value)) is { } tooFine
-            ? look.Advisory($"{tooFine} mbar is recorded, and the gauge goes by steps of {step} mbar").Advise("Record what the gauge shows and its true resolution.")
+            ? look.Advisory($"{tooFine} mbar is recorded, and the gauge goes by steps of {step} mbar")
+                .Advise("Record what the gauge shows and its true resolution.")
             : look.Pass($"every pressure of the test is a whole number of steps of {step} mbar");
     }
 }

@@ -17,7 +17,8 @@ public sealed class AtRiskRecordedRule : DangerousDefectRule
         return look.Note(defect.Action) switch
         {
             DefectAction.Rectified => look.Advisory($"the engineer classed a defect as at risk and put it right").Advise("See at the next visit whether it stayed right."),
-            null => Standing(look.Unsafe($"the engineer classed a defect as at risk, and no action is recorded").AndMissing($"{look.Subject}/action")),
+            null => Standing(look.Unsafe($"the engineer classed a defect as at risk, and no action is recorded")
+                .AndMissing($"{look.Subject}/action")),
             { } done => Standing(look.Unsafe($"the engineer classed a defect as at risk, and it was not put right; recorded action: {done}")),
         };
     }

@@ -13,7 +13,7 @@ internal static class Danger
 
     /// <summary>Unsafe, and neither put right nor left on by a refusal that was dealt with.</summary>
     public static bool Stands(Finding finding, Visit visit) => finding.Outcome == Outcome.Unsafe && !DefectsOf(visit).Any(defect =>
-        defect.Answers(finding) && (defect.IsRefusalDealtWith || defect.Settles(finding) && defect.Defect.Action == DefectAction.Rectified));
+        defect.Answers(finding) && (defect.IsRefusalDealtWith || (defect.Defect.Action == DefectAction.Rectified && defect.Settles(finding))));
 
     /// <summary>The defect answers an unsafe finding and is recorded lower than would be expected of it.</summary>
     public static bool IsRecordedLower(RecordedDefect defect, Finding finding) =>

@@ -10,6 +10,7 @@ namespace Rules;
 public sealed class DefectClassedRule : DefectRule
 {
     protected override Verdict Assess(Defect defect, Visit visit, Look look) => look.Lacks(defect.Class, out var classed)
-        ? look.Missing($"the defect is not classed").Advise("Class the situation by the unsafe-situations procedure; the competent person on site decides.")
+        ? look.Missing($"the defect is not classed")
+            .Advise("Class the situation by the unsafe-situations procedure; the competent person on site decides.")
         : look.Pass($"the engineer classed the defect as {classed}");
 }

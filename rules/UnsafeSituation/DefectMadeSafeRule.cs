@@ -30,12 +30,14 @@ public sealed class DefectMadeSafeRule : DangerousDefectRule
         if (mustDisconnect)
         {
             return look.Lacks(defect.EmergencyReference, out var reference)
-                ? look.Missing($"permission to disconnect was refused, and no reference of the gas emergency provider is recorded").Advise("Call the gas emergency provider, or the supplier of LPG, and record the reference.")
+                ? look.Missing($"permission to disconnect was refused, and no reference of the gas emergency provider is recorded")
+                    .Advise("Call the gas emergency provider, or the supplier of LPG, and record the reference.")
                 : look.Pass($"permission to disconnect was refused, and the gas emergency provider was called under {reference}");
         }
 
         return look.Note(defect.UserSigned) == true
             ? look.Pass($"permission to turn off was refused, and the responsible person signed for it")
-            : look.Missing($"permission to turn off was refused, and no signed acceptance of responsibility is recorded", $"{look.Subject}/userSigned").Advise("Have the responsible person sign for leaving the appliance on.");
+            : look.Missing($"permission to turn off was refused, and no signed acceptance of responsibility is recorded", $"{look.Subject}/userSigned")
+                .Advise("Have the responsible person sign for leaving the appliance on.");
     }
 }

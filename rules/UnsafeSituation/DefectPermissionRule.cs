@@ -14,7 +14,8 @@ public sealed class DefectPermissionRule : StandingDangerRule
         var action = look.Note(defect.Action);
         return look.Note(defect.Permission) switch
         {
-            null => look.Advisory($"the record does not say whether permission to act was given").Advise("Record whether permission was given, refused, or nobody was there."),
+            null => look.Advisory($"the record does not say whether permission to act was given")
+                .Advise("Record whether permission was given, refused, or nobody was there."),
             Consent.Refused when action is DefectAction.Disconnected or DefectAction.TurnedOff =>
                 look.Advisory($"permission is recorded as refused, and the action as {action}: one of the two is wrong").Advise("Correct the record."),
             { } permission => look.Pass($"permission is recorded: {permission}"),

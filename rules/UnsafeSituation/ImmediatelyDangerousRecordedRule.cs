@@ -17,7 +17,8 @@ public sealed class ImmediatelyDangerousRecordedRule : DangerousDefectRule
 
         return (action is { } done
                 ? look.Unsafe($"the engineer classed a defect as immediately dangerous; recorded action: {done}", ExpectedClass.ImmediatelyDangerous)
-                : look.Unsafe($"the engineer classed a defect as immediately dangerous, and no action is recorded", ExpectedClass.ImmediatelyDangerous).AndMissing($"{look.Subject}/action"))
+                : look.Unsafe($"the engineer classed a defect as immediately dangerous, and no action is recorded", ExpectedClass.ImmediatelyDangerous)
+                    .AndMissing($"{look.Subject}/action"))
             .Warn(Cautions.DangerStands).Advise("Put it right, or with permission disconnect the appliance from the gas; if permission is refused call the gas emergency provider.");
     }
 }

@@ -16,6 +16,7 @@ public sealed class NoticeSignedRule : StandingDangerRule
 
         return look.Note(defect.Permission) == Consent.NobodyPresent
             ? look.Pass($"nobody was there to sign the warning notice")
-            : look.Advisory($"no signature of the responsible person on the warning notice is recorded").Advise("Ask for the signature; where it is refused, note that.");
+            : look.Advisory($"no signature of the responsible person on the warning notice is recorded")
+                .Advise("Ask for the signature; where it is refused, note that.");
     }
 }
