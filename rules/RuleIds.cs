@@ -58,6 +58,7 @@ public static class RuleIds
     public const string CalorificValue = "calorific-value";
 
     // Heat exchanger
+    public const string ExchangerApproach = "exchanger-approach";
     public const string HeatExchangerInspected = "heat-exchanger-inspected";
     public const string HeatExchangerCleaned = "heat-exchanger-cleaned";
     public const string CleaningMethod = "cleaning-method";
@@ -121,6 +122,7 @@ public static class RuleIds
     public const string Co2AgreesWithO2 = "co2-agrees-with-o2";
     public const string StatedRatioAgrees = "stated-ratio-agrees";
     public const string ReadingWithinVisit = "reading-within-visit";
+    public const string RepeatedReadingsAgree = "repeated-readings-agree";
     public const string ReadingsDiffer = "readings-differ";
     public const string FlowAboveReturn = "flow-above-return";
     public const string FlueAboveReturn = "flue-above-return";
