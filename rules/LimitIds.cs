@@ -61,6 +61,8 @@ public static class LimitIds
     public const string HighestFlowTemperature = "highest-flow-temperature";
     public const string CondensingReturn = "condensing-return";
     public const string FlowReturnDifference = "flow-return-difference";
+    public const string ExchangerApproach = "exchanger-approach";
+    public const string RepeatedReadingDeviation = "repeated-reading-deviation";
     public const string StatedRatioDeviation = "stated-ratio-deviation";
     public const string NewBoilerEfficiency = "new-boiler-efficiency";
     public const string NewBoilerDesignFlow = "new-boiler-design-flow";

@@ -58,6 +58,7 @@ public static class RuleIds
     public const string CalorificValue = "calorific-value";
 
     // Heat exchanger
+    public const string ExchangerApproach = "exchanger-approach";
     public const string HeatExchangerInspected = "heat-exchanger-inspected";
     public const string HeatExchangerCleaned = "heat-exchanger-cleaned";
     public const string CleaningMethod = "cleaning-method";
@@ -86,10 +87,11 @@ public static class RuleIds
     public const string WorkNoted = "work-noted";
     public const string DefectsNoted = "defects-noted";
     public const string ExaminationConfirmed = "examination-confirmed";
+    public const string ApplianceIdentified = "appliance-identified";
     public const string LandlordRecordAddress = "landlord-record-address";
     public const string LandlordRecordLandlord = "landlord-record-landlord";
     public const string LandlordRecordAppliance = "landlord-record-appliance";
-    public const string LandlordRecordPipework = "landlord-record-pipework";
+    public const string LandlordPipework = "landlord-pipework";
     public const string CopyToOccupier = "copy-to-occupier";
     public const string CopyToNewTenant = "copy-to-new-tenant";
     public const string ElectronicRecordIdentifiesEngineer = "electronic-record-identifies-engineer";
@@ -120,6 +122,7 @@ public static class RuleIds
     public const string Co2AgreesWithO2 = "co2-agrees-with-o2";
     public const string StatedRatioAgrees = "stated-ratio-agrees";
     public const string ReadingWithinVisit = "reading-within-visit";
+    public const string RepeatedReadingsAgree = "repeated-readings-agree";
     public const string ReadingsDiffer = "readings-differ";
     public const string FlowAboveReturn = "flow-above-return";
     public const string FlueAboveReturn = "flue-above-return";
@@ -133,7 +136,7 @@ public static class RuleIds
     // Unsafe situations
     public const string EscapeMadeSafe = "escape-made-safe";
     public const string AlteredSinceLastVisit = "altered-since-last-visit";
-    public const string FittedPartForFuel = "fitted-part-for-fuel";
+    public const string StateOnLeavingRecorded = "state-on-leaving-recorded";
     public const string DefectClassed = "defect-classed";
     public const string DefectDescribed = "defect-described";
     public const string DefectNotified = "defect-notified";

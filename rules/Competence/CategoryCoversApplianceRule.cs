@@ -1,4 +1,3 @@
-using Calculations;
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
@@ -17,14 +16,13 @@ public sealed class CategoryCoversApplianceRule : VisitRule
     protected override Verdict Assess(Visit visit, Look look)
     {
         look.Note(visit.Record.Engineer?.SupervisedBy);
-        var hasSize = !(look.Lacks(visit.Record.Appliance.RatedInputKw, out var inputKw) | look.Lacks(visit.Record.Appliance.RatedInputBasis, out var basis));
+        var hasSize = !(look.Lacks(visit.Record.Appliance.RatedInputKw, out _) | look.Lacks(visit.Record.Appliance.RatedInputBasis, out _));
         if (visit.Record.Engineer?.Categories is not { } held)
             return look.Missing($"the record does not say which categories the engineer holds", Categories);
-        if (!hasSize)
+        if (!hasSize || visit.RatedInputNetKw is not { } netKw)
             return look.Missing($"without the heat input and its basis nobody can say which category the work needs");
 
         var limit = visit.Limits[LimitIds.DomesticScopeInput];
-        var netKw = basis == InputBasis.Net ? inputKw : HeatInput.NetKw(inputKw, visit.GasFamily);
         var scope = limit.Allows(netKw) ? CategoryScope.Domestic : CategoryScope.NonDomestic;
         var needed = new NeededCategory(visit.Appliance.Fuel, scope, visit.Date);
         var demand = WireText.Sentence($"{visit.Appliance.Fuel} work at {netKw:0.##} kW net asks for a {scope} category");

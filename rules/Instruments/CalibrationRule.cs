@@ -12,19 +12,19 @@ public abstract class CalibrationRule : ComplianceRule<Instrument>
 
     protected sealed override Verdict Assess(Instrument instrument, Visit visit, Look look)
     {
-        if (look.Lacks(instrument.Kind, out var kind))
+        if (look.Lacks(instrument.Kind, out var kind) | look.Lacks(instrument.SerialNumber, out _))
             return look.Missing();
 
         var calibratedOn = look.Note(instrument.CalibratedOn);
         var limit = visit.Limits[LimitIds.CalibrationMonths];
-        if ((look.Note(instrument.CalibrationDueOn) ?? calibratedOn?.AddMonths((int)limit.Max!.Value)) is not { } lastDay)
-            return look.Missing($"the record shows neither when the {kind} was calibrated nor when it is due again", $"{look.Subject}/calibrationDueOn");
         if (calibratedOn > visit.Date)
             return look.Missing($"the {kind} was calibrated on {calibratedOn}, after the visit; what held on the day is not on record", $"{look.Subject}/calibratedOn");
+        if ((look.Note(instrument.CalibrationDueOn) ?? calibratedOn?.AddMonths((int)limit.Max!.Value)) is not { } lastDay)
+            return look.Missing($"the record shows neither when the {kind} was calibrated nor when it is due again", $"{look.Subject}/calibrationDueOn");
 
         return visit.Date <= lastDay
             ? look.Pass($"the {kind} is within its calibration, which runs to {lastDay}")
-            : OutOfDate($"the calibration of the {kind} ran out on {lastDay}, {visit.Date.DayNumber - lastDay.DayNumber} days before the visit", visit, look)
+            : OutOfDate($"the calibration of the {kind} ran out on {lastDay}, {DayLimits.Days(visit.Date.DayNumber - lastDay.DayNumber)} before the visit", visit, look)
                 .Advise("Have the instrument calibrated, and repeat with one in date what decides.");
     }
 

@@ -24,7 +24,7 @@ internal static class EarlierVisit
         {
             { } deemed when deemed < madeOn => $"the previous visit counts as made on {deemed}, before it was made on {madeOn}",
             { } deemed when deemed > madeOn?.AddMonths(2) => $"the previous visit of {madeOn} counts as made on {deemed}, more than two months later",
-            { } deemed when deemed.AddMonths(-2) > visit.Date => $"the previous visit counts as made on {deemed}, more than two months after this one",
+            { } deemed when deemed > visit.Date.AddMonths(2) => $"the previous visit counts as made on {deemed}, more than two months after this one",
             _ => null,
         };
     }

@@ -32,7 +32,7 @@ public sealed class LandlordDeadlineRule : VisitRule
     {
         if (dates.DaysLate > 0)
         {
-            return look.Advisory($"the check of {visit.Date} is {dates.DaysLate} days after the deadline of {dates.Deadline}{Because(dates, visit)}; it counts on its own date")
+            return look.Advisory($"the check of {visit.Date} is {DayLimits.Days(dates.DaysLate)} after the deadline of {dates.Deadline}{Because(dates, visit)}; it counts on its own date")
                 .Advise("Tell the landlord that the interval was exceeded, and plan the next check before its deadline.");
         }
 

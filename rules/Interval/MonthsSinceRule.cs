@@ -24,7 +24,7 @@ public abstract class MonthsSinceRule : VisitRule
         var since = isDated ? "the visit before" : "the installation, since no earlier visit is dated";
         return visit.Date <= dueBy
             ? look.Pass($"this visit was due by {dueBy}, {limit.Max} months after {since}").Against(limit)
-            : look.Advisory($"this visit is {visit.Date.DayNumber - dueBy.DayNumber} days late: it was due by {dueBy}, {limit.Max} months after {since}")
+            : look.Advisory($"this visit is {DayLimits.Days(visit.Date.DayNumber - dueBy.DayNumber)} late: it was due by {dueBy}, {limit.Max} months after {since}")
                 .Against(limit).Advise("Tell the responsible person that the interval was exceeded, and note the next date.");
     }
 }

@@ -20,7 +20,8 @@ public sealed class NextDueRecordedRule : VisitRule
 
         var latest = Latest(visit, look);
         if (next <= visit.Date)
-            return look.Advisory($"the next visit is recorded as due on {next}, which is not after this visit").Advise("Work out the next date again.");
+            return look.Advisory($"the next visit is recorded as due on {next}, which is not after this visit")
+                .Advise("Work out the next date again.");
 
         return next <= latest
             ? look.Pass($"the next visit is recorded as due on {next}, not later than {latest}").DueBy(next, "the next visit")

@@ -29,7 +29,7 @@ public sealed class CopyToNewTenantRule : VisitRule
         {
             return day <= startsOn
                 ? look.Pass($"{Duty} was given on {day}, and the tenancy starts on {startsOn}")
-                : look.Advisory($"{Duty} was given on {day}, {day.DayNumber - startsOn.DayNumber} days after the tenancy started on {startsOn}")
+                : look.Advisory($"{Duty} was given on {day}, {DayLimits.Days(day.DayNumber - startsOn.DayNumber)} after the tenancy started on {startsOn}")
                     .Advise("Give the copy before the tenant moves in.");
         }
 

@@ -18,12 +18,14 @@ public sealed class NewBoilerDesignFlowRule : NewBoilerRule
     protected override Verdict Assess(Visit visit, Look look)
     {
         if (look.Note(visit.Record.Commissioning?.DesignFlowC) is not { } flow)
-            return look.Advisory($"no design flow temperature is recorded with the new boiler").Advise("Record the flow temperature for which the system is designed.");
+            return look.Advisory($"no design flow temperature is recorded with the new boiler")
+                .Advise("Record the flow temperature for which the system is designed.");
 
         var limit = visit.Limits[LimitIds.NewBoilerDesignFlow];
         return limit.Allows(flow)
             ? look.Pass($"the system is designed for a flow of {flow} C, at most {limit.Max} C").Against(limit, flow)
-            : look.Advisory($"the system is designed for a flow of {flow} C; a new or wholly replaced one goes to at most {limit.Max} C where feasible").Against(limit, flow)
+            : look.Advisory($"the system is designed for a flow of {flow} C; a new or wholly replaced one goes to at most {limit.Max} C where feasible")
+                .Against(limit, flow)
                 .Advise("Where the whole system is new, size it for a lower flow temperature or record why that is not feasible.");
     }
 }

@@ -22,7 +22,8 @@ public sealed class NewBoilerEfficiencyRule : NewBoilerRule
         var limit = visit.Limits[LimitIds.NewBoilerEfficiency];
         return limit.Allows(efficiency)
             ? look.Pass($"the seasonal efficiency is {efficiency} %, at least {limit.Min} %").Against(limit, efficiency)
-            : look.Advisory($"the seasonal efficiency is {efficiency} %, and at least {limit.Min} % is asked of a new boiler in an existing dwelling").Against(limit, efficiency)
+            : look.Advisory($"the seasonal efficiency is {efficiency} %, and at least {limit.Min} % is asked of a new boiler in an existing dwelling")
+                .Against(limit, efficiency)
                 .Advise("Check the product label; where the boiler falls short, tell building control and the customer.");
     }
 }

@@ -21,6 +21,7 @@ public sealed class NewBoilerInterlockRule : NewBoilerRule
 
         return isThere
             ? look.Pass($"the controls stop the boiler when nothing asks for heat")
-            : look.Advisory($"the new boiler has no interlock, so it may run when nothing asks for heat").Advise("Wire the controls so that the boiler stops when no room and no cylinder asks for heat.");
+            : look.Advisory($"the new boiler has no interlock, so it may run when nothing asks for heat")
+                .Advise("Wire the controls so that the boiler stops when no room and no cylinder asks for heat.");
     }
 }

@@ -9,5 +9,6 @@ public abstract class StatementRule : VisitRule
 
     protected static Verdict Stated(bool isThere, string what, Look look) => isThere
         ? look.Pass($"the paper carries {what}")
-        : look.Advisory($"by the record the paper does not carry {what}").Advise("Complete the paper and give the corrected copy to those who got the first.");
+        : look.Advisory($"by the record the paper does not carry {what}")
+            .Advise("Complete the paper and give the corrected copy to those who got the first.");
 }

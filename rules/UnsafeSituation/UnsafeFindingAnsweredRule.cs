@@ -24,6 +24,6 @@ public sealed class UnsafeFindingAnsweredRule : InferenceRule
 
     private static Verdict Unanswered(Finding finding) => new Look(finding.Subject)
         .Missing($"'{finding.RuleId}' is unsafe and no recorded defect answers it: class, action, label and notice are not on record", "/defects")
-        .Warn(Cautions.CarbonMonoxide)
+        .Warn(finding.Caution ?? Cautions.DangerStands)
         .Advise("Classify the situation by the unsafe-situations procedure, make it safe with permission, label it, give the notice, and record all of it.");
 }

@@ -17,6 +17,7 @@ public sealed class FillingLoopDisconnectedRule : WaterRule
 
         return isOff
             ? look.Pass($"the filling loop was left disconnected")
-            : look.Advisory($"the filling loop was left connected: it can overfill the system and foul the drinking water").Advise("Disconnect the filling loop and cap both ends.");
+            : look.Advisory($"the filling loop was left connected: it can overfill the system and foul the drinking water")
+                .Advise("Disconnect the filling loop and cap both ends.");
     }
 }

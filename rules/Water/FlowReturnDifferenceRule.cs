@@ -16,7 +16,8 @@ public sealed class FlowReturnDifferenceRule : WaterRule
         var limit = visit.Limits[LimitIds.FlowReturnDifference];
         return limit.Allows(flow - back)
             ? look.Pass($"flow and return lie {flow - back} degrees apart, at most {limit.Max}").Against(limit, flow - back)
-            : look.Advisory($"flow and return lie {flow - back} degrees apart, more than {limit.Max}: too little water moves").Against(limit, flow - back)
+            : look.Advisory($"flow and return lie {flow - back} degrees apart, more than {limit.Max}: too little water moves")
+                .Against(limit, flow - back)
                 .Advise("Check pump, valves, filter and balance of the system.");
     }
 }

@@ -17,7 +17,8 @@ public sealed class HotPressureRule : WaterRule
 
         var limit = visit.Limits[LimitIds.HotPressure];
         if (hot < look.Note(visit.Record.Water?.ColdFillBar))
-            return look.Advisory($"the hot system shows {hot} bar, less than cold: water is lost or one of the readings is wrong").Advise("Read both pressures again and look for a leak.");
+            return look.Advisory($"the hot system shows {hot} bar, less than cold: water is lost or one of the readings is wrong")
+                .Advise("Read both pressures again and look for a leak.");
 
         return limit.Allows(hot)
             ? look.Pass($"the hot system shows {hot} bar, at most {limit.Max} bar").Against(limit, hot)

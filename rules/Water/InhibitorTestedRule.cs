@@ -22,6 +22,7 @@ public sealed class InhibitorTestedRule : WaterRule
 
         return isOk
             ? look.Pass($"the inhibitor was tested and in order")
-            : look.Advisory($"the inhibitor was tested and is not in order").Advise("Clean the system where needed and dose inhibitor by its maker's instructions.");
+            : look.Advisory($"the inhibitor was tested and is not in order")
+                .Advise("Clean the system where needed and dose inhibitor by its maker's instructions.");
     }
 }

@@ -21,7 +21,8 @@ public sealed class ReliefMarginRule : WaterRule
         var share = 100m * (setting - hot) / setting;
         return limit.Allows(share)
             ? look.Pass($"{hot} bar is {share:0.#} % below the relief setting of {setting} bar, at least {limit.Min} %").Against(limit, share)
-            : look.Advisory($"{hot} bar is {share:0.#} % below the relief setting of {setting} bar, and at least {limit.Min} % keeps the valve shut").Against(limit, share)
+            : look.Advisory($"{hot} bar is {share:0.#} % below the relief setting of {setting} bar, and at least {limit.Min} % keeps the valve shut")
+                .Against(limit, share)
                 .Warn(Cautions.HotWater).Advise("Check precharge and size of the expansion vessel and the cold fill before the valve lifts.");
     }
 }

@@ -26,7 +26,8 @@ public sealed class VesselPrechargeOverHeadRule : VesselPrechargeRule
         };
         return limit.Allows(precharge)
             ? look.Pass($"the precharge of {precharge} bar carries the static head of {limit.Min:0.00} bar").Against(limit, precharge)
-            : look.Advisory($"the precharge of {precharge} bar is below the static head of {limit.Min:0.00} bar, so the vessel is full before the system warms up").Against(limit, precharge)
+            : look.Advisory($"the precharge of {precharge} bar is below the static head of {limit.Min:0.00} bar, so the vessel is full before the system warms up")
+                .Against(limit, precharge)
                 .Warn(Cautions.HotWater).Advise("Recharge the vessel with no pressure on the water side; if it does not hold, find out why.");
     }
 

@@ -16,7 +16,8 @@ public sealed class VesselPrechargeToFillRule : VesselPrechargeRule
         var limit = visit.Limits[LimitIds.PrechargeOverColdFill];
         return limit.Allows(precharge - fill)
             ? look.Pass($"the precharge of {precharge} bar goes with the cold fill of {fill} bar").Against(limit, precharge - fill)
-            : look.Advisory($"the precharge of {precharge} bar is {precharge - fill} bar over the cold fill of {fill} bar, and {limit.Min} to {limit.Max} bar is usual").Against(limit, precharge - fill)
+            : look.Advisory($"the precharge of {precharge} bar is {precharge - fill} bar over the cold fill of {fill} bar, and {limit.Min} to {limit.Max} bar is usual")
+                .Against(limit, precharge - fill)
                 .Advise("Set precharge and cold fill to each other, the precharge with no pressure on the water side.");
     }
 }

@@ -16,7 +16,8 @@ public sealed class VesselVolumeRule : WaterRule
         var vessel = look.Note(visit.Record.Water?.VesselVolumeL);
         var system = look.Note(visit.Record.Water?.SystemVolumeL);
         if (vessel is null || system is null)
-            return look.Advisory($"the size of the expansion vessel was not judged, because its volume or that of the system is not recorded").Advise("Read the vessel's label and estimate the system content.");
+            return look.Advisory($"the size of the expansion vessel was not judged, because its volume or that of the system is not recorded")
+                .Advise("Read the vessel's label and estimate the system content.");
         if (look.Lacks(visit.Record.Water?.ColdFillBar, out var fill) | look.Lacks(visit.Record.Water?.ReliefSettingBar, out var setting))
             return look.Missing();
 

@@ -56,7 +56,7 @@ internal sealed class EvaluationBuilder(
         var defects = (visit.Defects ?? []).Select(defect => new RecordedDefect(defect.Pointer, defect.Value)).ToList();
         var blocking = findings
             .Where(finding => finding.Outcome is Outcome.Missing or Outcome.Error
-                || (finding.Outcome is Outcome.Unsafe && !defects.Exists(defect => defect.IsDealtWith && defect.Answers(finding))))
+                || (finding.Outcome is Outcome.Unsafe && !defects.Exists(defect => defect.Settles(finding))))
             .Select(finding => finding.RuleId)
             .Concat(answers.Where(pair => pair.Answer.Verdict.Missing.Count > 0).Select(pair => pair.Rule.Info.Id))
             .Distinct(StringComparer.Ordinal)

@@ -45,17 +45,30 @@ public sealed class RecordedDefect(string pointer, Defect defect)
 
     /// <summary>
     /// Does this defect answer <paramref name="finding"/>? By its subject, which may be a section that holds the finding's; a defect
-    /// that names no subject answers by topic.
+    /// that names no subject answers by topic. What is found about the defect itself it answers by being there.
     /// </summary>
     public bool Answers(Finding finding)
     {
         ArgumentNullException.ThrowIfNull(finding);
+        if (finding.Subject == Pointer)
+            return true;
+
         return Defect.Subject is { Length: > 0 } subject
             ? finding.Subject == subject || finding.Subject.StartsWith(subject + "/", StringComparison.Ordinal)
             : Defect.Topic == finding.Topic;
     }
 
-    /// <summary>Does the record show that the appliance cannot go on endangering anyone as it was left?</summary>
-    public bool IsDealtWith => Defect.Action is DefectAction.Disconnected or DefectAction.TurnedOff
-        || (Defect.Permission is Consent.Refused && !string.IsNullOrWhiteSpace(Defect.EmergencyReference));
+    /// <summary>
+    /// Does it stand no longer in the way of closing the job? Put right settles what is found about the defect itself; it does not
+    /// settle a measurement, which still stands.
+    /// </summary>
+    public bool Settles(Finding finding) =>
+        Answers(finding) && (IsDealtWith || (finding.Subject == Pointer && Defect.Action == DefectAction.Rectified));
+
+    /// <summary>Does the record show that the appliance cannot go on endangering anyone as it was left, or that the procedure was gone through to its end?</summary>
+    public bool IsDealtWith => Defect.Action is DefectAction.Disconnected or DefectAction.TurnedOff || IsRefusalDealtWith;
+
+    /// <summary>Permission was refused, and what the procedure then asks is there: the emergency provider's reference, or for At Risk the signed acceptance.</summary>
+    public bool IsRefusalDealtWith => Defect.Permission is Consent.Refused
+        && (!string.IsNullOrWhiteSpace(Defect.EmergencyReference) || (Defect.Class == DefectClass.AtRisk && Defect.UserSigned == true));
 }

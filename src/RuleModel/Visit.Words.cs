@@ -101,9 +101,12 @@ public sealed partial class Visit
     /// <summary>A joint that carries gas was disturbed.</summary>
     public bool? GasJointsWereDisturbed => DisturbedGasJoints?.Any();
 
+    /// <summary>Every tightness test; null when the record does not say, empty when it states none.</summary>
+    public IEnumerable<Subject<TightnessTest>>? TightnessTests => Subjects.Of("/tightnessTests", Record.TightnessTests);
+
     /// <summary>Tightness tests made after the work. A test that does not say when is among them and is asked.</summary>
     public IEnumerable<Subject<TightnessTest>>? TestsAfterWork =>
-        Subjects.Of("/tightnessTests", Record.TightnessTests)?.Where(test => test.Value.Stage != WorkStage.BeforeWork);
+        TightnessTests?.Where(test => test.Value.Stage != WorkStage.BeforeWork);
 
     /// <summary>Defects that the engineer recorded.</summary>
     public IEnumerable<Subject<Defect>>? Defects => Subjects.Of("/defects", Record.Defects);

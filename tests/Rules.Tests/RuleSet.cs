@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Findings;
 using RuleEngine;
 using RuleModel;
@@ -17,6 +18,14 @@ internal static class RuleSet
 
     /// <summary>The record of a case; a case whose record has faults is itself at fault.</summary>
     public static ServiceRecord RecordOf(RuleCase one) => Read(one.RecordFrom(Catalogue.ExampleRecord));
+
+    /// <summary>The example record with members set, written as a case writes them.</summary>
+    public static ServiceRecord Example(string set) => RecordOf(new RuleCase
+    {
+        Name = "",
+        Set = JsonSerializer.Deserialize<Dictionary<string, JsonElement>>(set),
+        Expect = new Expectation { Outcome = Outcome.Pass },
+    });
 
     public static ServiceRecord Read(byte[] json)
     {

@@ -4,10 +4,10 @@ using RuleModel;
 
 namespace Rules;
 
-[Name(RuleIds.LandlordRecordPipework), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(2)"), CommonPractice]
+[Name(RuleIds.LandlordPipework), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(2)"), CommonPractice]
 [Description("At a landlord's check the pipework is looked at and tested for tightness: recommended, not part of the statutory check")]
 [AppliesBy("/premises/use")]
-public sealed class LandlordRecordPipeworkRule : VisitRule
+public sealed class LandlordPipeworkRule : VisitRule
 {
     protected override string SubjectPointer => "/pipework";
 

@@ -1,0 +1,31 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.ExchangerApproach), Topic(Topics.HeatExchanger), CommonPractice]
+[Description("At maximum rate the flue gas of a condensing boiler leaves little warmer than the return water comes in")]
+[Expects("/combustion/readings"), AppliesBy("/appliance/condensing")]
+public sealed class ExchangerApproachRule : ComplianceRule<CombustionReading>
+{
+    protected override bool? Applies(Visit visit) => visit.IsMoreThanALandlordCheck & visit.Appliance.Condensing;
+
+    protected override IEnumerable<Subject<CombustionReading>>? Subjects(Visit visit) =>
+        visit.ReadingsAfterWork?.Where(reading => reading.Value.Rate != FiringRate.Minimum);
+
+    protected override Verdict WhenNone(Visit visit, Look look) => look.Missing($"the flue was not read at maximum rate after the work", "/combustion/readings");
+
+    protected override Verdict Assess(CombustionReading reading, Visit visit, Look look)
+    {
+        if (look.Lacks(reading.Rate, out _) | look.Lacks(reading.FlueTemperatureC, out var flue) | look.Lacks(visit.Record.Water?.ReturnTemperatureC, out var back))
+            return look.Missing();
+
+        var limit = visit.Limits[LimitIds.ExchangerApproach];
+        return limit.Allows(flue - back)
+            ? look.Pass($"the flue gas leaves {flue - back} degrees above the return, at most {limit.Max}").Against(limit, flue - back)
+            : look.Advisory($"the flue gas leaves {flue - back} degrees above the return, more than {limit.Max}: the heat exchanger takes up less heat than it should")
+                .Against(limit, flue - back).Advise("Inspect the heat exchanger for deposits on the fire side and the water side, by the maker's instructions.");
+    }
+}

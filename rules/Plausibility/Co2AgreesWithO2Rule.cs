@@ -1,0 +1,41 @@
+using Calculations;
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.Co2AgreesWithO2), Topic(Topics.Plausibility), CommonPractice]
+[Description("The CO2 reading goes with the O2 reading for this fuel")]
+[Expects("/combustion/readings")]
+public sealed class Co2AgreesWithO2Rule : ComplianceRule<CombustionReading>
+{
+    protected override IEnumerable<Subject<CombustionReading>>? Subjects(Visit visit) => visit.Readings;
+
+    protected override Verdict Assess(CombustionReading reading, Visit visit, Look look)
+    {
+        if (look.Lacks(reading.Co2Percent, out var co2) | look.Lacks(reading.O2Percent, out var o2))
+            return look.Missing();
+
+        var limit = visit.Limits[LimitIds.Co2FromO2Deviation];
+        var most = visit.GasFamily.Co2MaxPercent();
+        if (co2 > most + limit.Max)
+        {
+            return look.Missing($"no flue gas of {visit.Appliance.Fuel} holds {co2} % CO2, the most is {most} %: nothing that rests on this reading counts", $"{look.Subject}/co2Percent")
+                .Advise("Check the fuel set on the analyser and read again.");
+        }
+
+        // The maximum CO2 of each fuel rests on this oxygen content of air.
+        const decimal Air = OxygenInAir.PhysicalPercent;
+        if (o2 > Air)
+            return look.Advisory($"{o2} % O2 is more than air holds").Advise("Zero the analyser in outside air and read again.");
+
+        var implied = FlueGas.Co2FromO2Percent(o2, visit.GasFamily, Air);
+        return limit.Allows(Math.Abs(co2 - implied))
+            ? look.Pass($"{co2} % CO2 goes with {o2} % O2, which implies {implied:0.00} %").Against(limit, Math.Abs(co2 - implied))
+            : look.Advisory($"{co2} % CO2 does not go with {o2} % O2, which implies {implied:0.00} % for {visit.Appliance.Fuel}, at most {limit.Max} apart")
+                .Against(limit, Math.Abs(co2 - implied))
+                .Advise("Check the typing and the fuel set on the analyser, then read again.");
+    }
+}

@@ -1,0 +1,25 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.FlowAboveReturn), Topic(Topics.Plausibility), CommonPractice]
+[Description("The flow of the running boiler is not colder than its return")]
+public sealed class FlowAboveReturnRule : VisitRule
+{
+    protected override string SubjectPointer => "/water";
+
+    protected override bool? Applies(Visit visit) => visit.IsMoreThanALandlordCheck;
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Water?.FlowTemperatureC, out var flow) | look.Lacks(visit.Record.Water?.ReturnTemperatureC, out var back))
+            return look.Missing();
+
+        return flow >= back
+            ? look.Pass($"the flow of {flow} C is not colder than the return of {back} C")
+            : look.Advisory($"the flow of {flow} C is colder than the return of {back} C: the two are mixed up, or the boiler was not firing")
+                .Advise("Read both again with the boiler firing.");
+    }
+}

@@ -1,0 +1,27 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.FlueAboveReturn), Topic(Topics.Plausibility), CommonPractice]
+[Description("The flue gas is not colder than the water that cools it")]
+[Expects("/combustion/readings")]
+public sealed class FlueAboveReturnRule : ComplianceRule<CombustionReading>
+{
+    protected override bool? Applies(Visit visit) => visit.IsMoreThanALandlordCheck;
+
+    protected override IEnumerable<Subject<CombustionReading>>? Subjects(Visit visit) => visit.ReadingsAfterWork;
+
+    protected override Verdict Assess(CombustionReading reading, Visit visit, Look look)
+    {
+        if (look.Lacks(reading.FlueTemperatureC, out var flue) | look.Lacks(visit.Record.Water?.ReturnTemperatureC, out var back))
+            return look.Missing();
+
+        return flue >= back
+            ? look.Pass($"the flue gas at {flue} C is not colder than the return at {back} C")
+            : look.Advisory($"the flue gas at {flue} C is colder than the return at {back} C: a reading is wrong, or false air reached the probe")
+                .Advise("Check the position of the probe and the sampling point, then read again.");
+    }
+}

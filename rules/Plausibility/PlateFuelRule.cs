@@ -1,0 +1,29 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.PlateFuel), Topic(Topics.Plausibility), Cites("GSIUR-1998", "5(1)"), Cites("GSIUR-1998", "26(7)")]
+[Description("The appliance burns the gas for which its data plate says it is made or converted")]
+public sealed class PlateFuelRule : VisitRule
+{
+    protected override string SubjectPointer => "/appliance/plateFuel";
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        var fuel = look.Note(visit.Record.Appliance.Fuel);
+        if (look.Lacks(visit.Record.Appliance.PlateFuel, out var plate))
+            return look.Missing();
+        if (plate == fuel)
+            return look.Pass($"the data plate says {plate}, and that is what the appliance burns");
+        if (visit.Record.PartsFitted?.Any(part => part.ForFuel == fuel) == true)
+            return look.Advisory($"the data plate says {plate}; parts for {fuel} were fitted on this visit")
+                .Advise("Fix the plate that the maker supplies with the conversion.");
+
+        return look.Unsafe($"the appliance burns {fuel}, its data plate says {plate}, and no part for {fuel} is recorded")
+            .AndMissing(visit.Record.PartsFitted is null ? ["/partsFitted"] : [])
+            .Warn(Cautions.CarbonMonoxide)
+            .Advise("Do not leave the boiler in use. Find out whether it was converted with the maker's parts and set by the maker's instructions.");
+    }
+}

@@ -1,0 +1,32 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.TightnessFinerThanGauge), Topic(Topics.Plausibility), Cites("IGEM-UP-1B"), CommonPractice]
+[Description("No pressure of a tightness test is recorded more finely than its electronic gauge can show")]
+[Expects("/tightnessTests")]
+public sealed class TightnessFinerThanGaugeRule : ComplianceRule<TightnessTest>
+{
+    protected override IEnumerable<Subject<TightnessTest>>? Subjects(Visit visit) => visit.TightnessTests;
+
+    protected override Verdict Assess(TightnessTest test, Visit visit, Look look)
+    {
+        if (look.Lacks(test.Gauge, out var gauge) | look.Lacks(test.GaugeResolutionMbar, out var step))
+            return look.Missing();
+        if (gauge == PressureGaugeKind.Water)
+            return look.NotApplicable($"on a water gauge the eye reads between the marks");
+
+        decimal?[] pressures =
+        [
+            look.Note(test.LetByPressureMbar), look.Note(test.LetByRiseMbar), look.Note(test.TestPressureMbar), look.Note(test.DropMbar),
+            look.Note(test.PipeworkOnlyMovementMbar),
+        ];
+        return pressures.FirstOrDefault(value => !step.CanShow(value)) is { } tooFine
+            ? look.Advisory($"{tooFine} mbar is recorded, and the gauge goes by steps of {step} mbar")
+                .Advise("Record what the gauge shows and its true resolution.")
+            : look.Pass($"every pressure of the test is a whole number of steps of {step} mbar");
+    }
+}

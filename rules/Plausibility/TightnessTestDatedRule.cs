@@ -1,0 +1,24 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.TightnessTestDated), Topic(Topics.Plausibility), Cites("GSIUR-1998", "6(6)")]
+[Description("No tightness test is dated after the visit")]
+[Expects("/tightnessTests")]
+public sealed class TightnessTestDatedRule : ComplianceRule<TightnessTest>
+{
+    protected override IEnumerable<Subject<TightnessTest>>? Subjects(Visit visit) => visit.TightnessTests;
+
+    protected override Verdict Assess(TightnessTest test, Visit visit, Look look)
+    {
+        // Undated, a test is one of this visit. That it is not older than the work is a rule on tightness.
+        var testedOn = look.Note(test.TestedOn) ?? visit.Date;
+        return testedOn <= visit.Date
+            ? look.Pass($"the tightness test is of {testedOn}")
+            : look.Missing($"the tightness test is dated {testedOn}, after the visit of {visit.Date}, so it shows nothing of it", $"{look.Subject}/testedOn")
+                .Advise("Record the test that was made, with its own day.");
+    }
+}

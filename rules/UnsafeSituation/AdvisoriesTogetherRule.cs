@@ -1,0 +1,39 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.AdvisoriesTogether), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), CommonPractice]
+[Description("Defects of combustion, flue and air that are harmless alone are classed together")]
+public sealed class AdvisoriesTogetherRule : InferenceRule
+{
+    public override void Define()
+    {
+        Visit visit = default!;
+        IEnumerable<Finding> advisories = default!;
+
+        When()
+            .Match(() => visit)
+            .Query(() => advisories, q => q
+                .Match<Finding>(f => Danger.IsAdviceOnAirPath(f))
+                .Collect())
+            .Having(() => AreMany(visit, advisories));
+
+        Then()
+            .Do(context => Conclude(context, visit, "", Review(visit, advisories)));
+    }
+
+    private static bool AreMany(Visit visit, IEnumerable<Finding> advisories) => !visit.Limits[LimitIds.AdvisoriesTogether].Allows(RulesOf(advisories).Count);
+
+    private static Verdict Review(Visit visit, IEnumerable<Finding> advisories)
+    {
+        var rules = RulesOf(advisories);
+        return new Look("").Advisory($"{rules.Count} rules on combustion, flue and air advise on this appliance ({string.Join(", ", rules)}); together they may endanger")
+            .Against(visit.Limits[LimitIds.AdvisoriesTogether], rules.Count).Warn(Cautions.CarbonMonoxide)
+            .Advise("Review the class of the situation as a whole by the unsafe-situations procedure.");
+    }
+
+    private static List<string> RulesOf(IEnumerable<Finding> advisories) =>
+        [.. advisories.Select(advisory => advisory.RuleId).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+}

@@ -1,0 +1,28 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.AtRiskRecorded), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
+[Description("No defect is recorded as at risk; one that was not put right keeps the record unsafe")]
+public sealed class AtRiskRecordedRule : DangerousDefectRule
+{
+    protected override Verdict Judge(Defect defect, DefectClass classed, Visit visit, Look look)
+    {
+        if (classed != DefectClass.AtRisk)
+            return look.NotApplicable($"the defect is classed as {classed}");
+
+        return look.Note(defect.Action) switch
+        {
+            DefectAction.Rectified => look.Advisory($"the engineer classed a defect as at risk and put it right").Advise("See at the next visit whether it stayed right."),
+            null => Standing(look.Unsafe($"the engineer classed a defect as at risk, and no action is recorded")
+                .AndMissing($"{look.Subject}/action")),
+            { } done => Standing(look.Unsafe($"the engineer classed a defect as at risk, and it was not put right; recorded action: {done}")),
+        };
+    }
+
+    private static Verdict Standing(Verdict verdict) =>
+        verdict.Warn(Cautions.DangerStands).Advise("Put it right, or with permission turn the appliance off; if permission is refused have the responsible person sign for it.");
+}

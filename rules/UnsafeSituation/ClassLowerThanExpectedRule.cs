@@ -1,0 +1,40 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.ClassLowerThanExpected), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
+[Description("No defect is recorded in a lower class than would be expected of the finding that it answers; the competent person on site decides")]
+public sealed class ClassLowerThanExpectedRule : InferenceRule
+{
+    public override void Define()
+    {
+        Visit visit = default!;
+        RecordedDefect defect = default!;
+        IEnumerable<Finding> graver = default!;
+
+        When()
+            .Match(() => visit)
+            .Match(() => defect)
+            .Query(() => graver, q => q
+                .Match<Finding>(f => Danger.IsRecordedLower(defect, f))
+                .Collect()
+                .Where(found => found.Any()));
+
+        Then()
+            .Do(context => Conclude(context, visit, defect.Pointer, Lower(defect, graver)));
+    }
+
+    private static Verdict Lower(RecordedDefect recorded, IEnumerable<Finding> graver)
+    {
+        var look = new Look(recorded.Pointer);
+        var defect = recorded.Defect;
+        look.Note(defect.Class);
+        var expected = graver.Max(finding => finding.ExpectedClass);
+        var rules = string.Join(", ", graver.Select(finding => finding.RuleId).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
+        return look.Advisory($"the defect is recorded as {defect.Class}, and {expected} would be expected of what it answers: {rules}")
+            .Warn(Cautions.DangerStands)
+            .Advise("Review the class by the unsafe-situations procedure; where it stays, note why.");
+    }
+}

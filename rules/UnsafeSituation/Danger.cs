@@ -1,0 +1,32 @@
+using Findings;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+/// <summary>What the inference rules ask of findings and defects, as plain calls: the engine compares conditions and overlooks parts of richer ones.</summary>
+internal static class Danger
+{
+    /// <summary>Unsafe by what was measured or seen, not by a class on record.</summary>
+    public static bool IsObserved(Finding finding) =>
+        finding.Outcome == Outcome.Unsafe && !finding.Subject.StartsWith("/defects/", StringComparison.Ordinal);
+
+    /// <summary>Unsafe, and neither put right nor left on by a refusal that was dealt with.</summary>
+    public static bool Stands(Finding finding, Visit visit) => finding.Outcome == Outcome.Unsafe && !DefectsOf(visit).Any(defect =>
+        defect.Answers(finding) && (defect.IsRefusalDealtWith || (defect.Defect.Action == DefectAction.Rectified && defect.Settles(finding))));
+
+    /// <summary>The defect answers an unsafe finding and is recorded lower than would be expected of it.</summary>
+    public static bool IsRecordedLower(RecordedDefect defect, Finding finding) =>
+        IsObserved(finding) && defect.Answers(finding) && (finding.ExpectedClass, defect.Defect.Class) is
+            (ExpectedClass.ImmediatelyDangerous, DefectClass.AtRisk or DefectClass.Other) or (ExpectedClass.AtRisk, DefectClass.Other);
+
+    /// <summary>Nothing is recorded as done about it.</summary>
+    public static bool IsLeftAlone(RecordedDefect defect) => defect.Defect.Action is null or DefectAction.None;
+
+    /// <summary>Advice on how the appliance burns and gets rid of its products.</summary>
+    public static bool IsAdviceOnAirPath(Finding finding) =>
+        finding.Outcome == Outcome.Advisory && finding.Topic is Topics.Combustion or Topics.Flue or Topics.Ventilation or Topics.AmbientAir;
+
+    private static IEnumerable<RecordedDefect> DefectsOf(Visit visit) =>
+        (visit.Defects ?? []).Select(defect => new RecordedDefect(defect.Pointer, defect.Value));
+}

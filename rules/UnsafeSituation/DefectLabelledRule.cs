@@ -1,0 +1,16 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.DefectLabelled), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
+[Description("A dangerous appliance that is not put right bears a warning label")]
+public sealed class DefectLabelledRule : StandingDangerRule
+{
+    protected override Verdict Judge(Defect defect, DefectClass classed, Visit visit, Look look) => look.Note(defect.Labelled) == true
+        ? look.Pass($"a warning label was fixed")
+        : look.Advisory($"no warning label is recorded for a defect classed as {classed}")
+            .Warn(Cautions.DangerStands).Advise("Fix the label that forbids use to the appliance.");
+}

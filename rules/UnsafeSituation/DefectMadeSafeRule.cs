@@ -1,0 +1,43 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.DefectMadeSafe), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
+[Description("A dangerous appliance is put right, disconnected or, where at risk, turned off; after a refusal the record shows what the procedure then asks")]
+public sealed class DefectMadeSafeRule : DangerousDefectRule
+{
+    protected override Verdict Judge(Defect defect, DefectClass classed, Visit visit, Look look)
+    {
+        look.Note(defect.Permission);
+        if (look.Lacks(defect.Action, out var action))
+            return look.Missing($"the record does not say what was done about a defect classed as {classed}").Warn(Cautions.DangerStands);
+
+        var mustDisconnect = classed == DefectClass.ImmediatelyDangerous;
+        if (action is DefectAction.Rectified or DefectAction.Disconnected || (action == DefectAction.TurnedOff && !mustDisconnect))
+            return look.Pass($"a defect classed as {classed} was answered: {action}");
+
+        return (defect.Permission == Consent.Refused ? Refused(defect, mustDisconnect, look)
+                : look.Missing($"a defect classed as {classed} was left at '{action}', with no refusal on record; {(mustDisconnect ? "disconnecting" : "turning off")} is the least",
+                    defect.Permission is null ? [$"{look.Subject}/permission"] : [$"{look.Subject}/action"]))
+            .Warn(Cautions.DangerStands);
+    }
+
+    private static Verdict Refused(Defect defect, bool mustDisconnect, Look look)
+    {
+        if (mustDisconnect)
+        {
+            return look.Lacks(defect.EmergencyReference, out var reference)
+                ? look.Missing($"permission to disconnect was refused, and no reference of the gas emergency provider is recorded")
+                    .Advise("Call the gas emergency provider, or the supplier of LPG, and record the reference.")
+                : look.Pass($"permission to disconnect was refused, and the gas emergency provider was called under {reference}");
+        }
+
+        return look.Note(defect.UserSigned) == true
+            ? look.Pass($"permission to turn off was refused, and the responsible person signed for it")
+            : look.Missing($"permission to turn off was refused, and no signed acceptance of responsibility is recorded", $"{look.Subject}/userSigned")
+                .Advise("Have the responsible person sign for leaving the appliance on.");
+    }
+}

@@ -1,0 +1,26 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.DefectNotified), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "26(9)")]
+[Description("Each defect is made known at once to the responsible person, the owner, or failing both the gas transporter or supplier")]
+public sealed class DefectNotifiedRule : DefectRule
+{
+    protected override Verdict Assess(Defect defect, Visit visit, Look look)
+    {
+        var day = look.Note(defect.NotifiedOn);
+        if (look.Note(defect.ReportedTo) is null && day is null)
+        {
+            var provider = visit.BurnsNaturalGas ? "the gas transporter" : "the gas supplier";
+            return look.Missing($"the record shows neither to whom nor when the defect was made known", $"{look.Subject}/notifiedOn", $"{look.Subject}/reportedTo")
+                .Advise($"Tell the responsible person and the owner at once; where neither can be reached, {provider}.");
+        }
+
+        return day > visit.Date
+            ? look.Advisory($"the defect was made known on {day}, {DayLimits.Days(day.Value.DayNumber - visit.Date.DayNumber)} after the visit; the law says at once")
+            : look.Pass($"the defect was made known");
+    }
+}

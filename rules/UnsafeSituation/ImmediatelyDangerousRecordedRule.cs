@@ -1,0 +1,24 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.ImmediatelyDangerousRecorded), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
+[Description("No defect is recorded as immediately dangerous; one that is keeps the record unsafe whatever was done about it")]
+public sealed class ImmediatelyDangerousRecordedRule : DangerousDefectRule
+{
+    protected override Verdict Judge(Defect defect, DefectClass classed, Visit visit, Look look)
+    {
+        var action = look.Note(defect.Action);
+        if (classed != DefectClass.ImmediatelyDangerous)
+            return look.NotApplicable($"the defect is classed as {classed}");
+
+        return (action is { } done
+                ? look.Unsafe($"the engineer classed a defect as immediately dangerous; recorded action: {done}", ExpectedClass.ImmediatelyDangerous)
+                : look.Unsafe($"the engineer classed a defect as immediately dangerous, and no action is recorded", ExpectedClass.ImmediatelyDangerous)
+                    .AndMissing($"{look.Subject}/action"))
+            .Warn(Cautions.DangerStands).Advise("Put it right, or with permission disconnect the appliance from the gas; if permission is refused call the gas emergency provider.");
+    }
+}

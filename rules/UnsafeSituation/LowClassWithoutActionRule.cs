@@ -1,0 +1,29 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.LowClassWithoutAction), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
+[Description("A defect that is recorded lower than would be expected is at least acted on")]
+public sealed class LowClassWithoutActionRule : InferenceRule
+{
+    public override void Define()
+    {
+        Visit visit = default!;
+        RecordedDefect defect = default!;
+
+        When()
+            .Match(() => visit)
+            .Match(() => defect, d => Danger.IsLeftAlone(d))
+            .Exists<Conclusion>(c => c.RuleId == RuleIds.ClassLowerThanExpected, c => c.Subject == defect.Pointer);
+
+        Then()
+            .Do(context => Conclude(context, visit, defect.Pointer, LeftAlone(defect)));
+    }
+
+    private static Verdict LeftAlone(RecordedDefect defect) => new Look(defect.Pointer)
+        .Missing($"the defect is recorded lower than would be expected of an unsafe finding, and nothing is recorded as done about it", $"{defect.Pointer}/class", $"{defect.Pointer}/action")
+        .Warn(Cautions.DangerStands)
+        .Advise("Review the class, make the appliance safe with permission, and record what was done.");
+}

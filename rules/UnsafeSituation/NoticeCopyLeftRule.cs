@@ -1,0 +1,15 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.NoticeCopyLeft), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
+[Description("A copy of the warning notice is left at the premises")]
+public sealed class NoticeCopyLeftRule : StandingDangerRule
+{
+    protected override Verdict Judge(Defect defect, DefectClass classed, Visit visit, Look look) => look.Note(defect.CopyLeft) == true
+        ? look.Pass($"a copy of the warning notice was left")
+        : look.Advisory($"no copy of the warning notice is recorded as left").Advise("Leave a copy of the notice and keep one.");
+}

@@ -1,0 +1,24 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.ReportInTime), Topic(Topics.UnsafeSituation), Cites("RIDDOR-2013", "11(2)")]
+[Description("A dangerous fitting that must be reported is reported within 14 days of knowing of it")]
+[InForce(From = "2013-10-01")]
+public sealed class ReportInTimeRule : DefectRule
+{
+    protected override bool Concerns(Defect defect) =>
+        defect.Reportable is { Decision: ReportDecision.Yes } or { Decision: null, ReportedOn: not null };
+
+    // Without the day of knowing the visit counts, the earliest day on which the engineer can have known.
+    protected override Verdict Assess(Defect defect, Visit visit, Look look) => look.Within(
+        "the report of the dangerous fitting to the authority",
+        "Report it now, and keep date and method of the report.",
+        visit.Limits[LimitIds.ReportableDays],
+        look.Note(defect.Reportable?.KnownOn) ?? visit.Date,
+        look.Note(defect.Reportable?.ReportedOn),
+        visit);
+}

@@ -1,0 +1,39 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+
+namespace Rules;
+
+[Name(RuleIds.UnsafeLeftInUse), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "26(5)"), Cites("GSIUR-1998", "34"), Cites("IGEM-G-11")]
+[Description("An appliance with a danger that stands is not left in use")]
+public sealed class UnsafeLeftInUseRule : InferenceRule
+{
+    private const string State = "/appliance/stateOnLeaving";
+
+    public override void Define()
+    {
+        Visit visit = default!;
+        IEnumerable<Finding> dangers = default!;
+
+        When()
+            .Match(() => visit, v => !v.IsLeftOutOfUse)
+            .Query(() => dangers, q => q
+                .Match<Finding>(f => Danger.Stands(f, visit))
+                .Collect()
+                .Where(found => found.Any()));
+
+        Then()
+            .Do(context => Conclude(context, visit, State, LeftInUse(visit, dangers)));
+    }
+
+    private static Verdict LeftInUse(Visit visit, IEnumerable<Finding> dangers)
+    {
+        var look = new Look(State);
+        var rules = string.Join(", ", dangers.Select(danger => danger.RuleId).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
+        var verdict = look.Lacks(visit.Record.Appliance.StateOnLeaving, out var state)
+            ? look.Missing($"a danger stands ({rules}), and the record does not say how the appliance was left")
+            : look.Unsafe($"a danger stands ({rules}), and the appliance was left {state}", dangers.Max(danger => danger.ExpectedClass) ?? ExpectedClass.AtRisk);
+        return verdict.Warn(Cautions.DangerStands)
+            .Advise("With permission turn the appliance off, or disconnect it where it is immediately dangerous; after a refusal call the gas emergency provider or take the signed acceptance.");
+    }
+}

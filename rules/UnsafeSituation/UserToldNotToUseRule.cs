@@ -1,0 +1,27 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.UserToldNotToUse), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "34(3)"), Cites("IGEM-G-11")]
+[Description("The responsible person is told not to use a dangerous appliance; where nobody is there, the notice is left")]
+public sealed class UserToldNotToUseRule : StandingDangerRule
+{
+    protected override Verdict Judge(Defect defect, DefectClass classed, Visit visit, Look look)
+    {
+        if (look.Note(defect.Permission) == Consent.NobodyPresent)
+        {
+            return look.Note(defect.CopyLeft) == true
+                ? look.Pass($"nobody was there, and a copy of the notice was left")
+                : Untold(look.Missing($"nobody was there to be told, and no copy of the notice is recorded as left", $"{look.Subject}/copyLeft"));
+        }
+
+        return look.Note(defect.UserToldNotToUse) == true
+            ? look.Pass($"the responsible person was told not to use the appliance")
+            : Untold(look.Missing($"the record does not show that the responsible person was told not to use an appliance classed as {classed}", $"{look.Subject}/userToldNotToUse"));
+    }
+
+    private static Verdict Untold(Verdict verdict) => verdict.Warn(Cautions.DangerStands).Advise("Tell the responsible person now, or leave the notice where it is found, and record it.");
+}

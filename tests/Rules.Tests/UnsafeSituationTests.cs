@@ -1,0 +1,68 @@
+using Findings;
+
+namespace Rules.Tests;
+
+/// <summary>What an unsafe situation does to the whole record, by IGEM/G/11 as the rules have it. Invented scenarios.</summary>
+public sealed class UnsafeSituationTests
+{
+    private const string Documented = """
+        "description": "products in the room", "location": "kitchen", "topic": "flue", "cause": "wear", "mechanism": "other", "permission": "given",
+        "userToldNotToUse": true, "labelled": true, "noticeNumber": "N-31", "copyLeft": true, "userSigned": true, "notifiedOn": "2026-09-14"
+        """;
+
+    [Fact]
+    public void Propane_work_with_a_natural_gas_category_is_unsafe_by_its_ratio_and_cannot_be_closed()
+    {
+        var evaluation = Evaluate("""
+            { "/appliance/fuel": "propane", "/appliance/plateFuel": "propane", "/combustion/readings/0/coPpm": 1610, "/combustion/readings/0/co2Percent": 10.0 }
+            """);
+
+        Assert.Equal(OverallOutcome.Unsafe, evaluation.Outcome);
+        Assert.Contains("0.0161", RuleSet.AnswersOf(RuleIds.CombustionRatio, evaluation)[0].Message, StringComparison.Ordinal);
+        Assert.Equal(Outcome.Missing, Assert.Single(RuleSet.AnswersOf(RuleIds.CategoryCoversAppliance, evaluation)).Outcome);
+        Assert.False(evaluation.Closing.Allowed);
+        Assert.Contains(RuleIds.CategoryCoversAppliance, evaluation.Closing.BlockedBy);
+    }
+
+    [Theory]
+    [InlineData("rectified", "inUse", true)]
+    [InlineData("disconnected", "disconnected", true)]
+    [InlineData("turnedOff", "turnedOff", false)]
+    [InlineData("none", "inUse", false)]
+    public void Immediately_dangerous_stays_unsafe_and_closes_only_when_dealt_with(string action, string state, bool closes)
+    {
+        var evaluation = Evaluate($$"""
+            { "/appliance/stateOnLeaving": "{{state}}", "/defects/-": { "class": "immediatelyDangerous", "action": "{{action}}", {{Documented}} } }
+            """);
+
+        Assert.Equal(OverallOutcome.Unsafe, evaluation.Outcome);
+        Assert.Equal((closes, evaluation.Closing.BlockedBy), (evaluation.Closing.Allowed, evaluation.Closing.BlockedBy));
+    }
+
+    [Theory]
+    [InlineData("true", true)]
+    [InlineData("false", false)]
+    public void At_risk_left_on_against_advice_closes_only_with_a_signature(string isSigned, bool closes)
+    {
+        var refused = Documented.Replace("\"given\"", "\"refused\"", StringComparison.Ordinal)
+            .Replace("\"userSigned\": true", $"\"userSigned\": {isSigned}", StringComparison.Ordinal);
+
+        var evaluation = Evaluate($$"""{ "/defects/-": { "class": "atRisk", "action": "none", {{refused}} } }""");
+
+        Assert.Equal(OverallOutcome.Unsafe, evaluation.Outcome);
+        Assert.Equal((closes, evaluation.Closing.BlockedBy), (evaluation.Closing.Allowed, evaluation.Closing.BlockedBy));
+    }
+
+    [Fact]
+    public void A_defect_put_right_does_not_settle_a_reading_that_is_still_unsafe()
+    {
+        var evaluation = Evaluate($$"""
+            { "/combustion/readings/0/coPpm": 900, "/defects/-": { "class": "atRisk", "action": "rectified", {{Documented.Replace("flue", "combustion", StringComparison.Ordinal)}} } }
+            """);
+
+        Assert.Contains(RuleIds.CombustionRatio, evaluation.Closing.BlockedBy);
+        Assert.Contains(RuleIds.UnsafeLeftInUse, evaluation.Closing.BlockedBy);
+    }
+
+    private static Evaluation Evaluate(string set) => RuleSet.Engine.Evaluate(RuleSet.Example(set));
+}
