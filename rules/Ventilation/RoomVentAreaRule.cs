@@ -27,9 +27,9 @@ public sealed class RoomVentAreaRule : VisitRule
             return look.Pass($"the vents have {area} cm2, and {own + others:0.0} kW of open flues need {needed.Min:0.0}").Against(needed, area);
 
         FormattableString message = $"the vents have {area} cm2, and {own + others:0.0} kW of open flues need {needed.Min:0.0}";
-        return (visit.Limits[LimitIds.VentAreaShare].Allows(100 * area / needed.Min!.Value) && look.ClassOfEscapingProducts(visit) == ExpectedClass.AtRisk
-            ? look.Advisory(message)
-            : look.Unsafe(message, look.ClassOfEscapingProducts(visit)))
+        var expected = look.ClassOfEscapingProducts(visit);
+        var isNearlyEnough = visit.Limits[LimitIds.VentAreaShare].Allows(100 * area / needed.Min!.Value);
+        return (isNearlyEnough && expected == ExpectedClass.AtRisk ? look.Advisory(message) : look.Unsafe(message, expected))
             .Against(needed, area).Warn(Cautions.CarbonMonoxide).Advise("Fit vents of the missing area that cannot be closed, and test for spillage again.");
     }
 }
