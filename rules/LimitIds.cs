@@ -125,4 +125,8 @@ public static class LimitIds
     public const string ClearanceNaturalBesideOpeningTo7 = "clearance-natural-beside-opening-to-7";
     public const string ClearanceNaturalBesideOpeningTo14 = "clearance-natural-beside-opening-to-14";
     public const string ClearanceNaturalBesideOpeningOver14 = "clearance-natural-beside-opening-over-14";
+    public const string PlantRoomHigh = "plant-room-high";
+    public const string PlantRoomLow = "plant-room-low";
+    public const string BoilerEnclosureHigh = "boiler-enclosure-high";
+    public const string BoilerEnclosureLow = "boiler-enclosure-low";
 }

@@ -19,8 +19,9 @@ internal static class CoAlarmState
         if (look.Lacks(visit.Record.CoAlarm?.ReplaceBy, out var replaceBy))
             return look.Missing();
 
-        return replaceBy < visit.Date
-            ? Without(look.Advisory($"the carbon monoxide alarm was to be replaced by {replaceBy} (days since: {visit.Date.DayNumber - replaceBy.DayNumber}) and counts as absent; {duty}"))
+        var daysSince = visit.Date.DayNumber - replaceBy.DayNumber;
+        return daysSince > 0
+            ? Without(look.Advisory($"the carbon monoxide alarm was to be replaced by {replaceBy} (days since: {daysSince}) and counts as absent; {duty}"))
             : look.Pass($"there is a carbon monoxide alarm, to be replaced by {replaceBy}");
     }
 
