@@ -29,15 +29,18 @@ public sealed class AirInletCheckRule : VisitRule
     // One of the two values is enough to show it.
     private static Verdict Recirculates(Visit visit, Look look)
     {
+        var inlet = visit.Record.Combustion!.AirInlet!;
         var o2Limit = visit.Limits[LimitIds.AirInletO2];
         var co2Limit = visit.Limits[LimitIds.AirInletCo2];
-        var verdict = visit.Record.Combustion!.AirInlet!.O2Percent is { } o2 && !o2Limit.Allows(o2)
-            ? Say($"the air inlet shows {o2} % oxygen (at least {o2Limit.Min}): products recirculate, and the flue reading does not count").Against(o2Limit, o2)
-            : Say($"the air inlet shows {visit.Record.Combustion.AirInlet.Co2Percent} % carbon dioxide (below {co2Limit.Max}): products recirculate, and the flue reading does not count")
-                .Against(co2Limit, visit.Record.Combustion.AirInlet.Co2Percent);
-        return verdict.Warn(Cautions.CarbonMonoxide)
-            .Advise("Find where products reach the air side: inner flue duct, joints, seals, terminal. Put it right and sample the air inlet again before reading the flue.");
+        var (limit, value) = inlet.O2Percent is { } o2 && !o2Limit.Allows(o2) ? (o2Limit, o2) : (co2Limit, inlet.Co2Percent!.Value);
+        var shown = string.Join(" and ", new[]
+        {
+            inlet.O2Percent is { } oxygen ? WireText.Sentence($"{oxygen} % oxygen (at least {o2Limit.Min})") : null,
+            inlet.Co2Percent is { } dioxide ? WireText.Sentence($"{dioxide} % carbon dioxide (below {co2Limit.Max})") : null,
+        }.OfType<string>());
 
-        Verdict Say(FormattableString message) => look.Unsafe(message, look.ClassOfEscapingProducts(visit));
+        return look.Unsafe($"the air inlet shows {shown}: products recirculate, and the flue reading does not count", look.ClassOfEscapingProducts(visit))
+            .Against(limit, value).Warn(Cautions.CarbonMonoxide)
+            .Advise("Find where products reach the air side: inner flue duct, joints, seals, terminal. Put it right and sample the air inlet again before reading the flue.");
     }
 }

@@ -26,8 +26,8 @@ public sealed class FlueCo2Rule : MaximumReadingRule
         var band = LimitSheet.Maker(min, max, "%", visit.Maker.Source);
         return band.Allows(co2)
             ? look.Pass($"the flue gas at maximum rate shows {co2} % carbon dioxide, within the maker's {min} to {max}").Against(band, co2)
-            : look.OverLimit(visit, $"the flue gas at maximum rate shows {co2} % carbon dioxide, outside the maker's {min} to {max}",
-                    needsDecision: true, isMeasuredAgain: visit.After(reading).Any(later => later.Co2Percent is { } again && band.Allows(again)))
+            : look.OffTheSetting(visit, $"the flue gas at maximum rate shows {co2} % carbon dioxide, outside the maker's {min} to {max}",
+                    isMeasuredAgain: visit.After(reading).Any(later => later.Co2Percent is { } again && band.Allows(again)))
                 .Against(band, co2);
     }
 }

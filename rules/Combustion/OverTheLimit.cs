@@ -15,10 +15,17 @@ internal static class OverTheLimit
     /// </summary>
     public static Verdict OverLimit(this Look look, Visit visit, FormattableString message, bool needsDecision, bool isMeasuredAgain)
     {
-        IReadOnlyList<string> asked = look.Note(visit.Maker.DecisionReference) is null && !isMeasuredAgain ? ["/makerLimits/decisionReference"] : [];
+        var asked = look.DecisionAsked(visit, isMeasuredAgain);
         var verdict = visit.Record.JobType == JobType.Commissioning && asked.Count > 0
             ? visit.IsLeftOutOfUse ? look.Missing(message, asked) : look.Unsafe(message).AndMissing(asked)
             : look.Advisory(message).AndMissing(needsDecision ? asked : []);
         return verdict.Warn(Cautions.CarbonMonoxide).Advise(Remedy);
     }
+
+    /// <summary>As above for a reading that sets no danger by itself: an advisory at every visit.</summary>
+    public static Verdict OffTheSetting(this Look look, Visit visit, FormattableString message, bool isMeasuredAgain) =>
+        look.Advisory(message).AndMissing(look.DecisionAsked(visit, isMeasuredAgain)).Warn(Cautions.CarbonMonoxide).Advise(Remedy);
+
+    private static IReadOnlyList<string> DecisionAsked(this Look look, Visit visit, bool isMeasuredAgain) =>
+        look.Note(visit.Maker.DecisionReference) is null && !isMeasuredAgain ? ["/makerLimits/decisionReference"] : [];
 }
