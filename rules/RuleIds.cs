@@ -187,6 +187,7 @@ public static class RuleIds
     public const string CompartmentVentLabel = "compartment-vent-label";
     public const string AirtightHomeVent = "airtight-home-vent";
     public const string LpgBelowGround = "lpg-below-ground";
+    public const string PlantRoomVentArea = "plant-room-vent-area";
 
     // Safety devices
     public const string SafetyDeviceProved = "safety-device-proved";

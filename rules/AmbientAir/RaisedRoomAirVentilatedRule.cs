@@ -20,6 +20,7 @@ public sealed class RaisedRoomAirVentilatedRule : VisitRule
 
         return ventilated
             ? look.Pass($"the room was aired")
-            : look.Advisory($"carbon monoxide was found in the room, and the room was not aired").Warn(Cautions.RoomAir).Advise("Open windows and doors, and sweep the room again.");
+            : look.Advisory($"carbon monoxide was found in the room, and the room was not aired")
+                .Warn(Cautions.RoomAir).Advise("Open windows and doors, and sweep the room again.");
     }
 }

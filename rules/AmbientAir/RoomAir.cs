@@ -38,15 +38,15 @@ internal static class RoomAir
 
         IReadOnlyList<string> cause = look.Note(visit.Record.AmbientCo?.Cause) is null ? ["/ambientCo/cause"] : [];
         if (look.Note(visit.Record.AmbientCo?.BeforePpm) is not { } before)
-            return Raised(look.Unsafe($"{sweep} the room air shows {ppm} ppm carbon monoxide (below {limit.Max}), and what it showed before is not recorded").AndMissing(["/ambientCo/beforePpm", .. cause]));
+            return Raised(look.Unsafe($"{sweep} the room air shows {ppm} ppm carbon monoxide (below {limit.Max}); no sweep before is recorded"), ["/ambientCo/beforePpm", .. cause]);
         if (!visit.Limits[LimitIds.AmbientCoRise].Allows(ppm - before))
-            return Raised(look.Unsafe($"carbon monoxide in the room air rose from {before} to {ppm} ppm with the boiler running: products enter the room", ExpectedClass.ImmediatelyDangerous));
+            return Raised(look.Unsafe($"with the boiler running carbon monoxide in the room air rose from {before} to {ppm} ppm", ExpectedClass.ImmediatelyDangerous), []);
 
-        return Raised((limit.Allows(before)
-            ? look.Unsafe($"{sweep} the room air shows {ppm} ppm carbon monoxide (below {limit.Max}), from {before} before")
-            : look.Advisory($"{sweep} the room air shows {ppm} ppm carbon monoxide, no more than the {before} from before the boiler ran")).AndMissing(cause));
+        return limit.Allows(before)
+            ? Raised(look.Unsafe($"{sweep} the room air shows {ppm} ppm carbon monoxide (below {limit.Max}), from {before} before"), cause)
+            : Raised(look.Advisory($"{sweep} the room air shows {ppm} ppm carbon monoxide, as before the boiler ran ({before})"), cause);
 
-        Verdict Raised(Verdict verdict) => verdict.Against(limit, ppm).Warn(Cautions.RoomAir)
+        Verdict Raised(Verdict verdict, IReadOnlyList<string> missing) => verdict.AndMissing(missing).Against(limit, ppm).Warn(Cautions.RoomAir)
             .Advise("Let air in, turn the boiler off, find where the carbon monoxide comes from and put it right; sweep the room again.");
     }
 

@@ -20,7 +20,8 @@ public sealed class ElectrodeGapRule : VisitRule
         var limit = visit.Limits[LimitIds.ElectrodeGap];
         return (limit.Allows(gap)
             ? look.Pass($"the spark gap is {gap} mm, within {limit.Min} to {limit.Max}")
-            : look.Advisory($"the spark gap is {gap} mm, outside {limit.Min} to {limit.Max}").Warn(Cautions.MakerDecides).Advise("Set the gap by the maker's instructions, or renew the electrode."))
+            : look.Advisory($"the spark gap is {gap} mm, outside {limit.Min} to {limit.Max}")
+                .Warn(Cautions.MakerDecides).Advise("Set the gap by the maker's instructions, or renew the electrode."))
             .Against(limit, gap);
     }
 }

@@ -14,5 +14,5 @@ public sealed class CoAlarmEnglandNewBoilerRule : VisitRule
 
     protected override bool? Applies(Visit visit) => visit.IsIn(Jurisdiction.England) & visit.Record.JobType == JobType.Commissioning & visit.Record.Commissioning?.NewBoiler;
 
-    protected override Verdict Assess(Visit visit, Look look) => look.JudgeAlarm(visit, $"one goes in with every new boiler");
+    protected override Verdict Assess(Visit visit, Look look) => look.JudgeAlarm(visit, "one goes in with every new boiler");
 }

@@ -14,5 +14,5 @@ public sealed class CoAlarmEnglandRentedRule : VisitRule
 
     protected override bool? Applies(Visit visit) => visit.IsIn(Jurisdiction.England) & visit.IsUnderLandlordDuty & visit.Record.Premises?.RoomIsLivingSpace;
 
-    protected override Verdict Assess(Visit visit, Look look) => look.JudgeAlarm(visit, $"the landlord has had to provide one since 1 October 2022");
+    protected override Verdict Assess(Visit visit, Look look) => look.JudgeAlarm(visit, "the landlord has had to provide one since 1 October 2022");
 }

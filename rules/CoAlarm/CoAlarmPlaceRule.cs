@@ -21,7 +21,8 @@ public sealed class CoAlarmPlaceRule : VisitRule
         var limit = visit.Limits[LimitIds.CoAlarmDistance];
         return (limit.Allows(distance)
             ? look.Pass($"the carbon monoxide alarm is {distance} mm from the boiler, within {limit.Min} to {limit.Max}")
-            : look.Advisory($"the carbon monoxide alarm is {distance} mm from the boiler, outside {limit.Min} to {limit.Max}").Advise("Move the alarm as its own instructions say."))
+            : look.Advisory($"the carbon monoxide alarm is {distance} mm from the boiler, outside {limit.Min} to {limit.Max}")
+                .Advise("Move the alarm as its own instructions say."))
             .Against(limit, distance);
     }
 }

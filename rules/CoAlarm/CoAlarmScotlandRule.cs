@@ -14,5 +14,5 @@ public sealed class CoAlarmScotlandRule : VisitRule
 
     protected override bool? Applies(Visit visit) => visit.IsIn(Jurisdiction.Scotland) & visit.IsAHome;
 
-    protected override Verdict Assess(Visit visit, Look look) => look.JudgeAlarm(visit, $"the tolerable standard asks every home with a boiler for one");
+    protected override Verdict Assess(Visit visit, Look look) => look.JudgeAlarm(visit, "the tolerable standard asks every home with a boiler for one");
 }

@@ -9,19 +9,19 @@ internal static class CoAlarmState
     /// Judges that there is an alarm within its life. What today's visit cannot undo does not keep the job open: an alarm that is not
     /// there, or past its day, is an advisory, and <paramref name="duty"/> says what asks for it.
     /// </summary>
-    public static Verdict JudgeAlarm(this Look look, Visit visit, FormattableString duty)
+    public static Verdict JudgeAlarm(this Look look, Visit visit, string duty)
     {
         if (look.Lacks(visit.Record.CoAlarm?.Present, out var present))
             return look.Missing();
 
-        var asked = WireText.Sentence(duty);
         if (!present)
-            return Without(look.Advisory($"there is no carbon monoxide alarm; {asked}"));
+            return Without(look.Advisory($"there is no carbon monoxide alarm; {duty}"));
         if (look.Lacks(visit.Record.CoAlarm?.ReplaceBy, out var replaceBy))
             return look.Missing();
 
-        return replaceBy < visit.Date
-            ? Without(look.Advisory($"the carbon monoxide alarm was to be replaced by {replaceBy}, {visit.Date.DayNumber - replaceBy.DayNumber} days ago, and counts as absent; {asked}"))
+        var daysSince = visit.Date.DayNumber - replaceBy.DayNumber;
+        return daysSince > 0
+            ? Without(look.Advisory($"the carbon monoxide alarm was to be replaced by {replaceBy} (days since: {daysSince}) and counts as absent; {duty}"))
             : look.Pass($"there is a carbon monoxide alarm, to be replaced by {replaceBy}");
     }
 

@@ -14,5 +14,5 @@ public sealed class CoAlarmWalesRentedRule : VisitRule
 
     protected override bool? Applies(Visit visit) => visit.IsIn(Jurisdiction.Wales) & visit.IsUnderLandlordDuty;
 
-    protected override Verdict Assess(Visit visit, Look look) => look.JudgeAlarm(visit, $"without one the dwelling is treated as unfit to live in");
+    protected override Verdict Assess(Visit visit, Look look) => look.JudgeAlarm(visit, "without one the dwelling is treated as unfit to live in");
 }

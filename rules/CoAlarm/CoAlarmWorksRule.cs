@@ -14,7 +14,7 @@ public sealed class CoAlarmWorksRule : VisitRule
 
     protected override Verdict Assess(Visit visit, Look look)
     {
-        var alarm = look.JudgeAlarm(visit, $"one is good practice wherever a boiler burns");
+        var alarm = look.JudgeAlarm(visit, "one is good practice wherever a boiler burns");
         if (alarm.IsProblem)
             return alarm;
         if (look.Lacks(visit.Record.CoAlarm?.Tested, out var tested) | look.Lacks(visit.Record.CoAlarm?.Standard, out var standard))

@@ -15,18 +15,32 @@ public sealed class AirInletCheckRule : VisitRule
 
     protected override Verdict Assess(Visit visit, Look look)
     {
-        if (look.Note(visit.Record.Combustion?.AirInlet?.NotPracticableReason) is { } reason && visit.Record.Combustion?.AirInlet?.O2Percent is null)
+        var lacks = look.Lacks(visit.Record.Combustion?.AirInlet?.O2Percent, out var o2) | look.Lacks(visit.Record.Combustion?.AirInlet?.Co2Percent, out var co2);
+        if (visit.ProductsReachTheAirInlet())
+            return Recirculates(visit, look);
+        if (visit.Record.Combustion?.AirInlet is { O2Percent: null, Co2Percent: null } && look.Note(visit.Record.Combustion.AirInlet.NotPracticableReason) is { } reason)
             return look.Advisory($"the air inlet was not sampled, for a stated reason: {reason}").Warn(Cautions.CarbonMonoxide);
-        if (look.Lacks(visit.Record.Combustion?.AirInlet?.O2Percent, out var o2) | look.Lacks(visit.Record.Combustion?.AirInlet?.Co2Percent, out var co2))
-            return look.Missing();
 
+        return lacks
+            ? look.Missing()
+            : look.Pass($"the air inlet shows {o2} % oxygen and {co2} % carbon dioxide: outside air").Against(visit.Limits[LimitIds.AirInletO2], o2);
+    }
+
+    // One of the two values is enough to show it.
+    private static Verdict Recirculates(Visit visit, Look look)
+    {
+        var inlet = visit.Record.Combustion!.AirInlet!;
         var o2Limit = visit.Limits[LimitIds.AirInletO2];
         var co2Limit = visit.Limits[LimitIds.AirInletCo2];
-        var (limit, value) = o2Limit.Allows(o2) ? (co2Limit, co2) : (o2Limit, o2);
-        return limit.Allows(value)
-            ? look.Pass($"the air inlet shows {o2} % oxygen and {co2} % carbon dioxide: outside air").Against(o2Limit, o2)
-            : look.Unsafe($"the air inlet shows {o2} % oxygen (at least {o2Limit.Min}) and {co2} % carbon dioxide (below {co2Limit.Max}): products recirculate, and the flue reading does not count", look.ClassOfEscapingProducts(visit))
-                .Against(limit, value).Warn(Cautions.CarbonMonoxide)
-                .Advise("Find where products reach the air side: inner flue duct, joints, seals, terminal. Put it right and sample the air inlet again before reading the flue.");
+        var (limit, value) = inlet.O2Percent is { } o2 && !o2Limit.Allows(o2) ? (o2Limit, o2) : (co2Limit, inlet.Co2Percent!.Value);
+        var shown = string.Join(" and ", new[]
+        {
+            inlet.O2Percent is { } oxygen ? WireText.Sentence($"{oxygen} % oxygen (at least {o2Limit.Min})") : null,
+            inlet.Co2Percent is { } dioxide ? WireText.Sentence($"{dioxide} % carbon dioxide (below {co2Limit.Max})") : null,
+        }.OfType<string>());
+
+        return look.Unsafe($"the air inlet shows {shown}: products recirculate, and the flue reading does not count", look.ClassOfEscapingProducts(visit))
+            .Against(limit, value).Warn(Cautions.CarbonMonoxide)
+            .Advise("Find where products reach the air side: inner flue duct, joints, seals, terminal. Put it right and sample the air inlet again before reading the flue.");
     }
 }

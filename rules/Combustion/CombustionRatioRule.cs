@@ -29,11 +29,18 @@ public sealed class CombustionRatioRule : FlueReadingRule
         }
 
         if (!limit.Allows(ratio))
-            return look.OverLimit(visit, $"the CO/CO2 ratio after the work is {ratio.Beside(limit, 4)}, above {limit.Max:0.0000}", needsDecision: true).Against(limit, ratio);
+        {
+            return look.OverLimit(visit, $"the CO/CO2 ratio after the work is {ratio.Beside(limit, 4)}, above {limit.Max:0.0000}",
+                    needsDecision: true, isMeasuredAgain: visit.After(reading).Any(later => IsWithin(limit, later)))
+                .Against(limit, ratio);
+        }
 
         return visit.Limits[LimitIds.CoCo2Ratio] is var standard && standard.Allows(ratio)
             ? look.Pass($"the CO/CO2 ratio is {ratio.Beside(limit, 4)}, at most {limit.Max:0.0000}").Against(limit, ratio)
             : look.Advisory($"the CO/CO2 ratio is {ratio.Beside(limit, 4)}: within the maker's {limit.Max:0.0000}, above the usual {standard.Max:0.0000}")
                 .Against(limit, ratio).Warn(Cautions.CarbonMonoxide).Advise("Make sure of the maker's figure in its source, and clean and check the burner.");
     }
+
+    private static bool IsWithin(Limit limit, CombustionReading reading) =>
+        reading is { CoPpm: { } co, Co2Percent: > 0 and { } co2 } && limit.Allows(FlueGas.Ratio(co, co2));
 }

@@ -8,13 +8,11 @@ namespace Rules;
 [Name(RuleIds.FlueCo2), Topic(Topics.Combustion), Cites("BS-7967"), Cites("GSIUR-1998", "26(9)(ca)")]
 [Description("Carbon dioxide in the flue gas at maximum rate is within the maker's band")]
 [Expects("/combustion/readings")]
-public sealed class FlueCo2Rule : FlueReadingRule
+public sealed class FlueCo2Rule : MaximumReadingRule
 {
-    protected override IEnumerable<Subject<CombustionReading>>? Subjects(Visit visit) => visit.ReadingsAtMaximum();
-
-    protected override Verdict Judge(CombustionReading reading, Visit visit, Look look)
+    protected override Verdict JudgeAtMaximum(CombustionReading reading, Visit visit, Look look)
     {
-        if (look.Lacks(reading.Rate, out _) | look.Lacks(reading.Co2Percent, out var co2))
+        if (look.Lacks(reading.Co2Percent, out var co2))
             return look.Missing();
 
         // Only the maker can set this band. Boilers without a premix burner often have none.
@@ -28,10 +26,8 @@ public sealed class FlueCo2Rule : FlueReadingRule
         var band = LimitSheet.Maker(min, max, "%", visit.Maker.Source);
         return band.Allows(co2)
             ? look.Pass($"the flue gas at maximum rate shows {co2} % carbon dioxide, within the maker's {min} to {max}").Against(band, co2)
-            : look.OverLimit(visit, $"the flue gas at maximum rate shows {co2} % carbon dioxide, outside the maker's {min} to {max}", needsDecision: true)
+            : look.OffTheSetting(visit, $"the flue gas at maximum rate shows {co2} % carbon dioxide, outside the maker's {min} to {max}",
+                    isMeasuredAgain: visit.After(reading).Any(later => later.Co2Percent is { } again && band.Allows(again)))
                 .Against(band, co2);
     }
-
-    protected override Verdict WhenNone(Visit visit, Look look) =>
-        look.Missing($"no flue reading at maximum rate was taken after the work", "/combustion/readings");
 }

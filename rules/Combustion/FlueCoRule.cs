@@ -8,20 +8,19 @@ namespace Rules;
 [Name(RuleIds.FlueCo), Topic(Topics.Combustion), Cites("BS-7967"), Cites("GSIUR-1998", "26(9)(ca)")]
 [Description("Carbon monoxide in the flue gas at maximum rate is within the maker's limit, or the trade's default where the maker gives none")]
 [Expects("/combustion/readings")]
-public sealed class FlueCoRule : FlueReadingRule
+public sealed class FlueCoRule : MaximumReadingRule
 {
-    protected override IEnumerable<Subject<CombustionReading>>? Subjects(Visit visit) => visit.ReadingsAtMaximum();
-
-    protected override Verdict Judge(CombustionReading reading, Visit visit, Look look)
+    protected override Verdict JudgeAtMaximum(CombustionReading reading, Visit visit, Look look)
     {
-        if (look.Lacks(reading.Rate, out _) | look.Lacks(reading.CoPpm, out var co))
+        if (look.Lacks(reading.CoPpm, out var co))
             return look.Missing();
 
         var standard = visit.Limits[LimitIds.CoPpm];
         var limit = visit.Limits.MakerMax(look.Note(visit.Maker.CoPpmMax), visit.Maker.Source, LimitIds.CoPpm);
         if (!limit.Allows(co))
         {
-            return look.OverLimit(visit, $"the flue gas at maximum rate shows {co} ppm carbon monoxide, above {limit.Max}", limit.Origin == LimitOrigin.Maker)
+            return look.OverLimit(visit, $"the flue gas at maximum rate shows {co} ppm carbon monoxide, above {limit.Max}",
+                    needsDecision: limit.Origin == LimitOrigin.Maker, isMeasuredAgain: visit.After(reading).Any(later => later.CoPpm is { } again && limit.Allows(again)))
                 .Against(limit, co);
         }
 
@@ -30,7 +29,4 @@ public sealed class FlueCoRule : FlueReadingRule
             : look.Advisory($"the flue gas at maximum rate shows {co} ppm carbon monoxide: within the maker's {limit.Max}, above the usual {standard.Max}")
                 .Against(limit, co).Warn(Cautions.CarbonMonoxide).Advise("Make sure of the maker's figure in its source, and clean and check the burner.");
     }
-
-    protected override Verdict WhenNone(Visit visit, Look look) =>
-        look.Missing($"no flue reading at maximum rate was taken after the work", "/combustion/readings");
 }

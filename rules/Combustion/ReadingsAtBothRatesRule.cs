@@ -20,6 +20,7 @@ public sealed class ReadingsAtBothRatesRule : AnalysisRule
 
         return look.Note(visit.Record.Appliance.Condensing) == false
             ? look.Pass($"the flue was read at maximum rate after the work")
-            : look.Advisory($"the flue was not read at minimum rate after the work").Advise("Read the flue at minimum rate as well where the maker's instructions ask for it.");
+            : look.Advisory($"the flue was not read at minimum rate after the work")
+                .Advise("Read the flue at minimum rate as well where the maker's instructions ask for it.");
     }
 }

@@ -20,7 +20,8 @@ public sealed class CondensatePipeRule : VisitRule
 
         var limit = visit.Limits[outside ? LimitIds.CondensatePipeOutside : LimitIds.CondensatePipeInside];
         if (!limit.Allows(diameter))
-            return look.Advisory($"the condensate pipe is {diameter} mm wide inside, less than {limit.Min}").Against(limit, diameter).Warn(Cautions.MakerDecides).Advise("Lay a wider condensate pipe, enlarged before it goes through the wall.");
+            return look.Advisory($"the condensate pipe is {diameter} mm wide inside, less than {limit.Min}")
+                .Against(limit, diameter).Warn(Cautions.MakerDecides).Advise("Lay a wider condensate pipe, enlarged before it goes through the wall.");
 
         return outside && look.Note(visit.Record.Condensate?.Insulated) != true
             ? look.Advisory($"the condensate pipe runs outdoors or in the cold, and no insulation is recorded").Advise("Insulate the pipe, or end it indoors.")

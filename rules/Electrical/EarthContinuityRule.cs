@@ -23,7 +23,8 @@ public sealed class EarthContinuityRule : VisitRule
         var limit = visit.Limits[LimitIds.EarthContinuity];
         return (limit.Allows(ohm)
             ? look.Pass($"the earth path measures {ohm} ohm, at most {limit.Max}")
-            : look.Advisory($"the earth path measures {ohm} ohm, above {limit.Max}, and is recorded as right").Warn(Cautions.ElectricShock).Advise("Find the poor connection and measure again."))
+            : look.Advisory($"the earth path measures {ohm} ohm, above {limit.Max}, and is recorded as right")
+                .Warn(Cautions.ElectricShock).Advise("Find the poor connection and measure again."))
             .Against(limit, ohm);
     }
 }

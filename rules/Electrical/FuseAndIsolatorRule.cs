@@ -20,7 +20,8 @@ public sealed class FuseAndIsolatorRule : VisitRule
         var limit = visit.Limits[LimitIds.FuseRating];
         return (limit.Allows(amps) && bothPoles
             ? look.Pass($"the boiler is fused at {amps} A and can be cut off in both poles")
-            : look.Advisory($"the boiler is fused at {amps} A (at most {limit.Max}); cut off in both poles: {bothPoles}").Warn(Cautions.MakerDecides).Advise("Fit the fuse and the isolator that the maker's instructions ask for."))
+            : look.Advisory($"the boiler is fused at {amps} A (at most {limit.Max}); cut off in both poles: {bothPoles}")
+                .Warn(Cautions.MakerDecides).Advise("Fit the fuse and the isolator that the maker's instructions ask for."))
             .Against(limit, amps);
     }
 }

@@ -12,14 +12,19 @@ public sealed class InsulationRule : VisitRule
 
     protected override Verdict Assess(Visit visit, Look look)
     {
-        // Measured when something gives cause; polarity and earth are what every visit proves.
+        // Measured when something gives cause; polarity and earth are what every visit looks at.
         if (look.Note(visit.Record.Electrical?.InsulationMegohm) is not { } megohm)
-            return look.Lacks(visit.Record.Electrical?.PolarityOk, out _) | look.Lacks(visit.Record.Electrical?.EarthOk, out _) ? look.Missing() : look.Pass($"polarity and earth were proved; insulation was not measured");
+        {
+            return look.Lacks(visit.Record.Electrical?.PolarityOk, out _) | look.Lacks(visit.Record.Electrical?.EarthOk, out _)
+                ? look.Missing()
+                : look.Pass($"insulation was not measured; polarity and earth are judged on their own");
+        }
 
         var limit = visit.Limits[LimitIds.InsulationResistance];
         return (limit.Allows(megohm)
             ? look.Pass($"the insulation measures {megohm} megohm, at least {limit.Min}")
-            : look.Advisory($"the insulation measures {megohm} megohm, below {limit.Min}").Warn(Cautions.ElectricShock).Advise("Isolate the boiler, find the damp or damaged part and measure again."))
+            : look.Advisory($"the insulation measures {megohm} megohm, below {limit.Min}")
+                .Warn(Cautions.ElectricShock).Advise("Isolate the boiler, find the damp or damaged part and measure again."))
             .Against(limit, megohm);
     }
 }

@@ -28,14 +28,16 @@ public sealed class CaseSealRule : VisitRule
         if (!isTight)
             return Leaking(visit, look);
         if (pressure == CasePressure.Negative)
-            return isChecked ? look.Pass($"the case, under negative pressure, was checked and is tight") : look.Advisory($"the seal of the case was not checked").Advise("Check the seal of the case.");
+            return isChecked ? look.Pass($"the case, under negative pressure, was checked and is tight") : look.Advisory($"the seal of the case was not checked")
+                .Advise("Check the seal of the case.");
         if (!isChecked)
             return Unchecked(look);
         if (look.Lacks(visit.Record.Flue?.CaseSealMethod, out var method))
             return look.Missing($"how the seal of a case under positive pressure was checked is not recorded");
 
         return method == CaseSealMethod.Other
-            ? look.Advisory($"the seal of a case under positive pressure was checked neither by touch and smoke nor by a flame").Warn(Cautions.CarbonMonoxide).Advise("Feel round the case with the fan running, then go round its seal with smoke.")
+            ? look.Advisory($"the seal of a case under positive pressure was checked neither by touch and smoke nor by a flame")
+                .Warn(Cautions.CarbonMonoxide).Advise("Feel round the case with the fan running, then go round its seal with smoke.")
             : look.Pass($"the case, under positive pressure, was checked ({method}) and is tight");
     }
 

@@ -28,13 +28,18 @@ public sealed class OpenFlueRoomRule : VisitRule
 
         var limit = visit.Limits[LimitIds.SleepingRoomInput];
         var gross = HeatInput.GrossKwFromNet(visit.RatedInputNetKw!.Value, visit.GasFamily);
+        var shown = gross.Beside(limit, 1);
         if (!limit.Allows(gross))
-            return Forbidden(look.Unsafe($"an open-flued boiler of {gross:0.0} kW gross stands in a sleeping room (at most {limit.Max})", look.ClassOfEscapingProducts(visit))).Against(limit, gross);
+        {
+            return Forbidden(look.Unsafe($"an open-flued boiler of {shown} kW gross stands in a sleeping room (at most {limit.Max})", look.ClassOfEscapingProducts(visit)))
+                .Against(limit, gross);
+        }
+
         if (look.Lacks(visit.Record.Appliance.VitiationDevice, out var guarded))
             return look.Missing($"an open-flued boiler stands in a sleeping room, and whether it guards against vitiated air is not recorded");
 
         return guarded
-            ? look.Pass($"the open-flued boiler of {gross:0.0} kW gross in a sleeping room has a device against vitiated air").Against(limit, gross)
+            ? look.Pass($"the open-flued boiler of {shown} kW gross in a sleeping room has a device against vitiated air").Against(limit, gross)
             : Forbidden(look.Unsafe($"an open-flued boiler in a sleeping room has no device against vitiated air", look.ClassOfEscapingProducts(visit)));
     }
 

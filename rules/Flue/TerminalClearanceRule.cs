@@ -21,7 +21,7 @@ public sealed class TerminalClearanceRule : ComplianceRule<TerminalClearance>
             return look.Missing();
 
         var isFanned = visit.IsFanned == true;
-        if (Clearances.InputClasses(to, isFanned).Count > 0
+        if (Clearances.DependsOnInput(to, isFanned)
             && (look.Lacks(visit.Record.Appliance.RatedInputKw, out _) | look.Lacks(visit.Record.Appliance.RatedInputBasis, out _)))
         {
             return look.Missing($"the distance to keep depends on the heat input, which is not recorded");

@@ -15,6 +15,8 @@ public sealed class SafetyDevicesListedRule : VisitRule
     {
         if (!Has(visit, SafetyDeviceKind.FlameSupervision) || !Has(visit, SafetyDeviceKind.OverheatThermostat))
             return look.Missing($"flame supervision and overheat thermostat are not both recorded", "/safetyDevices");
+        if (look.Lacks(visit.Record.Appliance.FlueType, out _))
+            return look.Missing($"which safety devices this boiler must have depends on its flue, whose type is not recorded");
         if (visit.IsFanned == false || Has(visit, SafetyDeviceKind.AirPressureProving))
             return look.Pass($"the safety devices that this boiler must have are recorded");
 

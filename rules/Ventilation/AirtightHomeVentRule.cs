@@ -6,12 +6,12 @@ namespace Rules;
 
 [Name(RuleIds.AirtightHomeVent), Topic(Topics.Ventilation), Cites("BUILDING-REGS-2010", "Approved Document J"), Cites("BS-5440", "2")]
 [Description("In a very airtight home the vents feed an open flue without counting on leakage")]
-[AppliesBy("/appliance/flueType", "/ventilation/compartment")]
+[AppliesBy("/appliance/flueType", "/ventilation/compartment", "/appliance/ratedInputKw", "/appliance/ratedInputBasis")]
 public sealed class AirtightHomeVentRule : VisitRule
 {
     protected override string SubjectPointer => "/premises";
 
-    protected override bool? Applies(Visit visit) => visit.IsOpenFlued & !visit.Record.Ventilation?.Compartment;
+    protected override bool? Applies(Visit visit) => visit.IsOpenFlued & !visit.Record.Ventilation?.Compartment & visit.IsOfDomesticSize();
 
     protected override Verdict Assess(Visit visit, Look look)
     {
@@ -21,13 +21,16 @@ public sealed class AirtightHomeVentRule : VisitRule
         var airtight = visit.Limits[LimitIds.AirtightHome];
         if (!airtight.Allows(permeability))
             return look.Pass($"the home leaks {permeability} m3 an hour for each m2, more than {airtight.Max}: leakage counts");
-        if (look.LacksInput(visit, out var own) | look.Lacks(visit.Record.Ventilation?.OtherOpenFluedNetKw, out var others) | look.Lacks(visit.Record.Ventilation?.FreeAreaCm2, out var area))
+        if (look.LacksInput(visit, out var own) | look.Lacks(visit.Record.Ventilation?.OtherOpenFluedNetKw, out var others)
+            | look.Lacks(visit.Record.Ventilation?.FreeAreaCm2, out var area))
+        {
             return look.Missing();
+        }
 
         var needed = VentArea.For(visit.Limits[LimitIds.OpenFlueVentPerKw], own + others);
         return needed.Allows(area)
             ? look.Pass($"the home is very airtight, and the vents of {area} cm2 feed the open flues without leakage").Against(needed, area)
-            : look.Advisory($"the home is very airtight ({permeability}), and the vents have {area} cm2 where {needed.Min:0.0} would do without leakage")
+            : look.Advisory($"the home is very airtight ({permeability}), and the vents have {area} cm2 where {needed.Min} would do without leakage")
                 .Against(needed, area).Warn(Cautions.CarbonMonoxide).Advise("Look up the extra vent area for an airtight home and fit it.");
     }
 }

@@ -7,12 +7,12 @@ namespace Rules;
 
 [Name(RuleIds.CompartmentVentArea), Topic(Topics.Ventilation), Cites("BS-5440", "2")]
 [Description("A boiler compartment has a high and a low vent of sufficient area")]
-[AppliesBy("/ventilation/compartment", "/appliance/flueType", "/appliance/condensing")]
+[AppliesBy("/ventilation/compartment", "/appliance/flueType", "/appliance/condensing", "/appliance/ratedInputKw", "/appliance/ratedInputBasis")]
 public sealed class CompartmentVentAreaRule : VisitRule
 {
     protected override string SubjectPointer => "/ventilation";
 
-    protected override bool? Applies(Visit visit) => visit.NeedsCompartmentVents();
+    protected override bool? Applies(Visit visit) => visit.NeedsCompartmentVents() & visit.IsOfDomesticSize();
 
     protected override Verdict Assess(Visit visit, Look look)
     {
@@ -37,10 +37,11 @@ public sealed class CompartmentVentAreaRule : VisitRule
         var highNeed = VentArea.For(visit.Limits[highId], input);
         var lowNeed = VentArea.For(visit.Limits[lowId], input);
         var (limit, area) = highNeed.Allows(high) ? (lowNeed, low) : (highNeed, high);
-        FormattableString message = $"the compartment's vents ({to}) have {high} cm2 high (at least {highNeed.Min:0.0}) and {low} cm2 low (at least {lowNeed.Min:0.0})";
+        FormattableString message = $"the compartment's vents ({to}) have {high} cm2 high (at least {highNeed.Min}) and {low} cm2 low (at least {lowNeed.Min})";
 
         return (limit.Allows(area) ? look.Pass(message)
-            : isOpenFlued ? look.Unsafe(message, look.ClassOfEscapingProducts(visit)).Warn(Cautions.CarbonMonoxide).Advise("Fit vents of the missing area, both into the same space.")
+            : isOpenFlued ? look.Unsafe(message, look.ClassOfEscapingProducts(visit))
+                .Warn(Cautions.CarbonMonoxide).Advise("Fit vents of the missing area, both into the same space.")
             : look.Advisory(message).Warn(Cautions.MakerDecides).Advise("Fit vents of the missing area, unless the maker's instructions ask for less.")).Against(limit, area);
     }
 }

@@ -6,12 +6,12 @@ namespace Rules;
 
 [Name(RuleIds.RoomVentArea), Topic(Topics.Ventilation), Cites("BS-5440", "2"), Cites("GSIUR-1998", "26(9)(b)")]
 [Description("The room of an open-flued boiler has vents enough for all open flues in it")]
-[AppliesBy("/appliance/flueType", "/ventilation/compartment")]
+[AppliesBy("/appliance/flueType", "/ventilation/compartment", "/appliance/ratedInputKw", "/appliance/ratedInputBasis")]
 public sealed class RoomVentAreaRule : VisitRule
 {
     protected override string SubjectPointer => "/ventilation";
 
-    protected override bool? Applies(Visit visit) => visit.IsOpenFlued & !visit.Record.Ventilation?.Compartment;
+    protected override bool? Applies(Visit visit) => visit.IsOpenFlued & !visit.Record.Ventilation?.Compartment & visit.IsOfDomesticSize();
 
     protected override Verdict Assess(Visit visit, Look look)
     {
@@ -24,12 +24,12 @@ public sealed class RoomVentAreaRule : VisitRule
         var share = through ? visit.Limits[LimitIds.InnerRoomShare].Min!.Value / 100 : 1;
         var needed = VentArea.For(visit.Limits[LimitIds.OpenFlueVentPerKw], own + others - visit.Limits[LimitIds.LeakageInput].Max!.Value, share);
         if (needed.Allows(area))
-            return look.Pass($"the vents have {area} cm2, and {own + others:0.0} kW of open flues need {needed.Min:0.0}").Against(needed, area);
+            return look.Pass($"the vents have {area} cm2, and {own + others:0.0} kW of open flues need {needed.Min}").Against(needed, area);
 
-        FormattableString message = $"the vents have {area} cm2, and {own + others:0.0} kW of open flues need {needed.Min:0.0}";
-        return (visit.Limits[LimitIds.VentAreaShare].Allows(100 * area / needed.Min!.Value) && look.ClassOfEscapingProducts(visit) == ExpectedClass.AtRisk
-            ? look.Advisory(message)
-            : look.Unsafe(message, look.ClassOfEscapingProducts(visit)))
+        FormattableString message = $"the vents have {area} cm2, and {own + others:0.0} kW of open flues need {needed.Min}";
+        var expected = look.ClassOfEscapingProducts(visit);
+        var isNearlyEnough = visit.Limits[LimitIds.VentAreaShare].Allows(100 * area / needed.Min!.Value);
+        return (isNearlyEnough && expected == ExpectedClass.AtRisk ? look.Advisory(message) : look.Unsafe(message, expected))
             .Against(needed, area).Warn(Cautions.CarbonMonoxide).Advise("Fit vents of the missing area that cannot be closed, and test for spillage again.");
     }
 }

@@ -12,6 +12,10 @@ internal static class VentArea
     public static bool? NeedsCompartmentVents(this Visit visit) =>
         visit.Record.Ventilation?.Compartment & (visit.IsOpenFlued | !visit.Appliance.Condensing);
 
+    /// <summary>Of the size for which the domestic standard is written; null while the plate's input is not recorded.</summary>
+    public static bool? IsOfDomesticSize(this Visit visit) =>
+        visit.RatedInputNetKw is { } netKw ? visit.Limits[LimitIds.DomesticScopeInput].Allows(netKw) : null;
+
     /// <summary>True, and asks, while the plate's input is not recorded.</summary>
     public static bool LacksInput(this Look look, Visit visit, out decimal netKw)
     {
@@ -22,10 +26,11 @@ internal static class VentArea
     /// <summary>The area that <paramref name="netKw"/> needs by <paramref name="perKw"/>, as a limit of its own.</summary>
     public static Limit For(Limit perKw, decimal netKw, decimal share = 1) => new()
     {
-        Min = perKw.Min * Math.Max(0, netKw) * share,
+        // Rounded where nobody measures, so that what a sentence shows is what is compared.
+        Min = decimal.Round(perKw.Min!.Value * Math.Max(0, netKw) * share, 4),
         Unit = "cm2",
         Origin = perKw.Origin,
-        Source = $"{perKw.Source}: {WireText.Of(perKw.Min!.Value)} cm2 for each kW net",
+        Source = $"{perKw.Source}: {WireText.Of(perKw.Min.Value)} cm2 for each kW net",
         Verified = perKw.Verified,
     };
 }
