@@ -16,22 +16,24 @@ public sealed class CaseSealRule : VisitRule
 
     protected override Verdict Assess(Visit visit, Look look)
     {
-        if (look.Lacks(visit.Record.Appliance.CasePressure, out var pressure) | look.Lacks(visit.Record.Flue?.CaseSealChecked, out var isChecked)
-            | look.Lacks(visit.Record.Flue?.CaseSealOk, out var isTight))
+        var lacks = look.Lacks(visit.Record.Appliance.CasePressure, out var pressure) | look.Lacks(visit.Record.Flue?.CaseSealChecked, out var isChecked)
+            | look.Lacks(visit.Record.Flue?.CaseSealOk, out _);
+        if (visit.Record.Flue?.CaseSealOk == false)
+            return Leaking(visit, look);
+
+        // Products press out of a case above room pressure: unchecked, it counts as a danger.
+        if (visit.Record.Appliance.CasePressure == CasePressure.Positive && (lacks || !isChecked))
+            return Unchecked(look);
+        if (lacks)
+            return look.Missing();
+
+        if (pressure == CasePressure.Negative)
         {
-            // Products press out of a case above room pressure: unchecked, it counts as a danger.
-            return visit.Record.Flue?.CaseSealOk == false ? Leaking(visit, look)
-                : visit.Record.Appliance.CasePressure == CasePressure.Positive ? Unchecked(look)
-                : look.Missing();
+            return isChecked
+                ? look.Pass($"the case, under negative pressure, was checked and is tight")
+                : look.Advisory($"the seal of the case was not checked").Advise("Check the seal of the case.");
         }
 
-        if (!isTight)
-            return Leaking(visit, look);
-        if (pressure == CasePressure.Negative)
-            return isChecked ? look.Pass($"the case, under negative pressure, was checked and is tight") : look.Advisory($"the seal of the case was not checked")
-                .Advise("Check the seal of the case.");
-        if (!isChecked)
-            return Unchecked(look);
         if (look.Lacks(visit.Record.Flue?.CaseSealMethod, out var method))
             return look.Missing($"how the seal of a case under positive pressure was checked is not recorded");
 
