@@ -5,14 +5,17 @@ namespace Findings;
 /// </summary>
 public static class Outcomes
 {
-    /// <summary>What <paramref name="counts"/> say of the whole record. A record for which no rule passed is never a pass.</summary>
-    public static OverallOutcome Combine(OutcomeCounts counts)
+    /// <summary>What <paramref name="counts"/> say of the whole record.</summary>
+    /// <param name="counts">The answers by outcome. A record for which no rule passed is never a pass.</param>
+    /// <param name="isAnythingAsked">Whether anything is asked for, be it by a finding that is an advisory for the time being.</param>
+    public static OverallOutcome Combine(OutcomeCounts counts, bool isAnythingAsked)
     {
         ArgumentNullException.ThrowIfNull(counts);
         return counts switch
         {
             { Unsafe: > 0 } => OverallOutcome.Unsafe,
             { Missing: > 0 } or { Error: > 0 } or { Pass: 0 } => OverallOutcome.Incomplete,
+            _ when isAnythingAsked => OverallOutcome.Incomplete,
             { Advisory: > 0 } => OverallOutcome.Advisory,
             _ => OverallOutcome.Pass,
         };

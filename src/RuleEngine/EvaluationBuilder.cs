@@ -10,10 +10,11 @@ internal sealed class EvaluationBuilder(
     public Evaluation Build(string engineVersion)
     {
         var counts = OutcomeCounts.Of(findings);
+        var questions = Questions();
         var evaluation = new Evaluation
         {
             RecordId = visit.Record.RecordId,
-            Outcome = Outcomes.Combine(counts),
+            Outcome = Outcomes.Combine(counts, questions.Count > 0),
             Closing = Closing(),
             AsOf = visit.AsOf,
             LookedAtOn = visit.LookedAtOn,
@@ -23,7 +24,7 @@ internal sealed class EvaluationBuilder(
             InputHash = Hashes.OfInput(visit),
             Counts = counts,
             Findings = [.. findings.Order(FindingOrder.Instance)],
-            Missing = Questions(),
+            Missing = questions,
             Due = Due(),
             Figures = FigureSheet.Of(visit),
             Cautions = UsualCautions.All,
@@ -48,17 +49,20 @@ internal sealed class EvaluationBuilder(
     ];
 
     /// <summary>
-    /// A job can be closed on a dangerous boiler, too, once the record shows that it was made safe: what blocks is a gap in the record,
-    /// a rule that failed, or an unsafe finding that no recorded defect answers.
+    /// What stands in the way: a rule that failed, evidence that is missing, an unsafe finding that no recorded defect answers. A job can
+    /// be closed on a dangerous boiler once the record shows that it was made safe; what only a boiler in use can show is then not waited for.
     /// </summary>
     private Closing Closing()
     {
         var defects = (visit.Defects ?? []).Select(defect => new RecordedDefect(defect.Pointer, defect.Value)).ToList();
-        var blocking = findings
-            .Where(finding => finding.Outcome is Outcome.Missing or Outcome.Error
-                || (finding.Outcome is Outcome.Unsafe && !defects.Exists(defect => defect.Settles(finding))))
-            .Select(finding => finding.RuleId)
-            .Concat(answers.Where(pair => pair.Answer.Verdict.Missing.Count > 0).Select(pair => pair.Rule.Info.Id))
+        var isMadeSafe = visit.IsLeftOutOfUse && defects.Exists(defect => defect.IsDangerous && defect.IsDealtWith);
+        bool IsWaitedFor(Finding finding) => !(isMadeSafe && Topics.NeedAnApplianceInUse.Contains(finding.Topic));
+
+        var blocking = findings.Zip(answers, (finding, pair) => (finding, isAsking: pair.Answer.Verdict.Missing.Count > 0))
+            .Where(pair => pair.finding.Outcome is Outcome.Error
+                || (pair.finding.Outcome is Outcome.Unsafe && !defects.Exists(defect => defect.Settles(pair.finding)))
+                || ((pair.finding.Outcome is Outcome.Missing || pair.isAsking) && IsWaitedFor(pair.finding)))
+            .Select(pair => pair.finding.RuleId)
             .Distinct(StringComparer.Ordinal)
             .Order(StringComparer.Ordinal)
             .ToList();

@@ -65,6 +65,9 @@ public sealed class RecordedDefect(string pointer, Defect defect)
     public bool Settles(Finding finding) =>
         Answers(finding) && (IsDealtWith || (finding.Subject == Pointer && Defect.Action == DefectAction.Rectified));
 
+    /// <summary>Did the engineer class it as at risk or immediately dangerous?</summary>
+    public bool IsDangerous => Defect.Class is DefectClass.AtRisk or DefectClass.ImmediatelyDangerous;
+
     /// <summary>Does the record show that the appliance cannot go on endangering anyone as it was left, or that the procedure was gone through to its end?</summary>
     public bool IsDealtWith => Defect.Action is DefectAction.Disconnected or DefectAction.TurnedOff || IsRefusalDealtWith;
 

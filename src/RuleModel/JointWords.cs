@@ -19,10 +19,10 @@ public static class JointWords
     }
 
     /// <summary>
-    /// Lies behind the gas valve, which is shut during a tightness test: only a leak check with the burner alight can prove it.
+    /// Lies behind the gas valve, or may: the valve is shut during a tightness test, so only a leak check with the burner alight can prove it.
     /// </summary>
     public static bool IsBehindTheGasValve(this DisturbedJoint joint) =>
-        joint.CarriesGasOrMay() && joint.Place is not (JointPlace.GasValveInlet or null);
+        joint.CarriesGasOrMay() && joint.Place is not JointPlace.GasValveInlet;
 
     /// <summary>Part of the combustion circuit: products or mixture are behind it.</summary>
     public static bool IsOfTheCombustionCircuit(this DisturbedJoint joint) =>
