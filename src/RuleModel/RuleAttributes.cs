@@ -42,6 +42,14 @@ public sealed class ExpectsAttribute(string pointer) : Attribute
     public string Pointer { get; } = pointer;
 }
 
+/// <summary>The inference rule whose conclusions this one matches: it can say nothing without it.</summary>
+[AttributeUsage(AttributeTargets.Class, AllowMultiple = true)]
+public sealed class FollowsAttribute(string ruleId) : Attribute
+{
+    /// <summary>Id of that rule.</summary>
+    public string RuleId { get; } = ruleId;
+}
+
 /// <summary>The days on which the rule is in force, both included; without this attribute, always. Dates as yyyy-MM-dd.</summary>
 [AttributeUsage(AttributeTargets.Class)]
 public sealed class InForceAttribute : Attribute

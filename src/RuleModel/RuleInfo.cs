@@ -16,6 +16,7 @@ public sealed class RuleInfo
         Citations = [.. type.GetCustomAttributes<CitesAttribute>()];
         IsCommonPractice = type.IsDefined(typeof(CommonPracticeAttribute));
         AppliesBy = type.GetCustomAttribute<AppliesByAttribute>()?.Pointers ?? [];
+        Follows = [.. type.GetCustomAttributes<FollowsAttribute>().Select(follows => follows.RuleId)];
         Expects = type.GetCustomAttribute<ExpectsAttribute>()?.Pointer;
         var inForce = type.GetCustomAttribute<InForceAttribute>();
         InForceFrom = Day(inForce?.From) ?? DateOnly.MinValue;
@@ -42,6 +43,9 @@ public sealed class RuleInfo
 
     /// <summary>The members that settle whether it applies.</summary>
     public IReadOnlyList<string> AppliesBy { get; }
+
+    /// <summary>Ids of the inference rules whose conclusions it matches.</summary>
+    public IReadOnlyList<string> Follows { get; }
 
     /// <summary>Where its subjects come from.</summary>
     public string? Expects { get; }
