@@ -42,11 +42,11 @@ public sealed class ExpectsAttribute(string pointer) : Attribute
     public string Pointer { get; } = pointer;
 }
 
-/// <summary>An inference rule that matches the conclusions of another one.</summary>
+/// <summary>The inference rule whose conclusions this one matches: it can say nothing without it.</summary>
 [AttributeUsage(AttributeTargets.Class, AllowMultiple = true)]
-public sealed class ChainsOnAttribute(string ruleId) : Attribute
+public sealed class FollowsAttribute(string ruleId) : Attribute
 {
-    /// <summary>Id of the other rule.</summary>
+    /// <summary>Id of that rule.</summary>
     public string RuleId { get; } = ruleId;
 }
 

@@ -16,7 +16,7 @@ public sealed class RuleInfo
         Citations = [.. type.GetCustomAttributes<CitesAttribute>()];
         IsCommonPractice = type.IsDefined(typeof(CommonPracticeAttribute));
         AppliesBy = type.GetCustomAttribute<AppliesByAttribute>()?.Pointers ?? [];
-        ChainsOn = [.. type.GetCustomAttributes<ChainsOnAttribute>().Select(chain => chain.RuleId)];
+        Follows = [.. type.GetCustomAttributes<FollowsAttribute>().Select(follows => follows.RuleId)];
         Expects = type.GetCustomAttribute<ExpectsAttribute>()?.Pointer;
         var inForce = type.GetCustomAttribute<InForceAttribute>();
         InForceFrom = Day(inForce?.From) ?? DateOnly.MinValue;
@@ -44,8 +44,8 @@ public sealed class RuleInfo
     /// <summary>The members that settle whether it applies.</summary>
     public IReadOnlyList<string> AppliesBy { get; }
 
-    /// <summary>The inference rules whose conclusions it matches.</summary>
-    public IReadOnlyList<string> ChainsOn { get; }
+    /// <summary>Ids of the inference rules whose conclusions it matches.</summary>
+    public IReadOnlyList<string> Follows { get; }
 
     /// <summary>Where its subjects come from.</summary>
     public string? Expects { get; }

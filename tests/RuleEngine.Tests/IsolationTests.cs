@@ -4,7 +4,7 @@ namespace RuleEngine.Tests;
 
 /// <summary>
 /// The engine may share work between rules that it takes for equal. A rule compiled alone must say what it says in company; an
-/// inference rule is alone among its kind but for those it chains on, with all the rules whose findings it reads.
+/// inference rule is alone among its kind, with all the rules whose findings it reads and those whose conclusions it follows.
 /// </summary>
 public sealed class IsolationTests
 {
@@ -28,6 +28,6 @@ public sealed class IsolationTests
     }
 
     private static List<ComplianceRule> Company(ComplianceRule rule) => rule is InferenceRule
-        ? [.. Samples.Catalogue.Rules.Where(other => other is not InferenceRule || other == rule || rule.Info.ChainsOn.Contains(other.Info.Id))]
+        ? [.. Samples.Catalogue.Rules.Where(other => other is not InferenceRule || rule.Info.Follows.Contains(other.Info.Id, StringComparer.Ordinal)), rule]
         : [rule];
 }
