@@ -1,3 +1,5 @@
+using System.Collections.Immutable;
+
 namespace Findings;
 
 /// <summary>The subject areas in the order in which an answer lists them.</summary>
@@ -28,7 +30,7 @@ public static class Topics
 #pragma warning restore CS1591
 
     /// <summary>All of them, in that order.</summary>
-    public static IReadOnlyList<string> All { get; } =
+    public static ImmutableArray<string> All { get; } =
     [
         AmbientAir, Combustion, Tightness, Joints, Flue, Ventilation, GasPressure, HeatInput, SafetyDevices, HeatExchanger,
         Burner, Water, Condensate, Electrical, CoAlarm, UnsafeSituation, Competence, Instruments, Interval, Paperwork, Plausibility,
