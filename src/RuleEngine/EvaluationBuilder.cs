@@ -26,7 +26,7 @@ internal sealed class EvaluationBuilder(
             Findings = InOrder(),
             Missing = questions,
             Due = Due(),
-            Figures = FigureSheet.Of(visit),
+            Figures = visit.Figures,
             Cautions = UsualCautions.All,
         };
         return evaluation with { ResultHash = Hashes.OfResult(evaluation) };

@@ -88,6 +88,7 @@ public sealed class RuleCatalogue
         Evidence = answer.Verdict.Evidence.Count > 0 ? answer.Verdict.Evidence : null,
         Limit = answer.Verdict.Limit,
         Margin = answer.Verdict.Margin,
+        Conformity = answer.Verdict.Conformity,
         ExpectedClass = answer.Verdict.ExpectedClass,
         Caution = answer.Verdict.Caution,
         Remedy = answer.Verdict.Remedy,
