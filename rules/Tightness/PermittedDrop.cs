@@ -23,18 +23,18 @@ internal static class PermittedDrop
         {
             if (look.Lacks(visit.Record.GasSupply?.MeterKind, out var meter) | look.Lacks(test.LargestPipeMm, out var pipe))
                 return look.Missing($"the gauge moved by {drop} mbar, and what is permitted hangs on meter and pipe, which are not both recorded");
-            table = EditionThree(meter, pipe, visit);
+            table = EditionThreeTable.PermittedDrop(meter, pipe, visit.Limits);
             if (table is null)
                 return look.Missing($"the gauge moved by {drop} mbar, and no permitted drop is known for a meter of kind {meter}", "/gasSupply/meterKind");
         }
 
         var isByEditionThree = TightnessEditions.Governing(edition, TightnessEditions.DayOf(test, visit)) == TightnessEditions.Third;
-        return isByEditionThree && table is not null ? ByTable(drop, table, look) : ByStatement(test, drop, table, look);
+        return isByEditionThree && table is not null ? ByTable(drop, table, look, look.DoubtOf(visit, test.DropMbar)) : ByStatement(test, drop, table, look);
     }
 
-    private static Verdict ByTable(decimal drop, Limit table, Look look) => table.Allows(drop)
-        ? look.Pass($"no smell, and a drop of {drop} mbar; edition 3 permits {table.Max} mbar here").Against(table, drop)
-        : Leak(look, $"the pressure dropped by {drop} mbar; edition 3 permits {table.Max} mbar here").Against(table, drop);
+    private static Verdict ByTable(decimal drop, Limit table, Look look, Doubt? doubt) => table.Allows(drop)
+        ? look.Pass($"no smell, and a drop of {drop} mbar; edition 3 permits {table.Max} mbar here").Against(table, drop, doubt)
+        : Leak(look, $"the pressure dropped by {drop} mbar; edition 3 permits {table.Max} mbar here").Against(table, drop, doubt);
 
     private static Verdict ByStatement(TightnessTest test, decimal drop, Limit? table, Look look)
     {
@@ -66,19 +66,6 @@ internal static class PermittedDrop
 
         return look.Advisory($"the pressure dropped by {drop} mbar, within the {stated} mbar that the engineer took from the standard; the figure is not verified here, and the pipework alone did not move")
             .Against(limit, drop).Advise("Find which appliance the gas escapes from.");
-    }
-
-    /// <summary>Edition 3's figure for a meter and a pipe; null where it has no line for the meter.</summary>
-    private static Limit? EditionThree(MeterKind meter, decimal pipeMm, Visit visit)
-    {
-        var isNarrow = visit.Limits[LimitIds.TightnessTablePipe].Allows(pipeMm);
-        return meter switch
-        {
-            MeterKind.None or MeterKind.UltrasonicE6 => visit.Limits[isNarrow ? LimitIds.PermittedDropEdition3None28 : LimitIds.PermittedDropEdition3None35],
-            MeterKind.DiaphragmU6 => visit.Limits[isNarrow ? LimitIds.PermittedDropEdition3U628 : LimitIds.PermittedDropEdition3U635],
-            MeterKind.DiaphragmU16 => visit.Limits[isNarrow ? LimitIds.PermittedDropEdition3U1628 : LimitIds.PermittedDropEdition3U1635],
-            _ => null,
-        };
     }
 
     private static Verdict Leak(Look look, FormattableString message) => look.Unsafe(message, ExpectedClass.ImmediatelyDangerous).IsALeak();

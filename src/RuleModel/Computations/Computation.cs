@@ -25,7 +25,10 @@ public sealed partial class Computation
     /// <summary>Unit (UCUM) of the result; null where it is a day.</summary>
     public string? Unit { get; init; }
 
-    /// <summary>The formula in words, each input as its name in braces.</summary>
+    /// <summary>
+    /// The formula in words, each input as its name in braces: <c>{o2Percent}</c> where its value stands in an expression,
+    /// <c>{o2Percent:}</c> where it is named in a sentence.
+    /// </summary>
     public required string Template { get; init; }
 
     /// <summary>Where the formula stands.</summary>
@@ -81,7 +84,12 @@ public sealed partial class Computation
     /// <summary>The formula with the values put in, and what comes out.</summary>
     public string WorkingOf(InputValues values)
     {
-        var filled = Placeholder().Replace(Template, match => values.Find(match.Groups["name"].Value) is { } value ? Text(value) : "not given");
+        var filled = Placeholder().Replace(Template, match =>
+        {
+            var name = match.Groups["name"].Value;
+            var value = values.Find(name) is { } given ? Text(given) : null;
+            return match.Groups["named"].Length == 0 ? value ?? name : value is null ? $"{name} not given" : $"{name} {value}";
+        });
         return DayOf(values) is { } day ? $"{filled} = {Text(day)}" : $"{filled} = {Text(NumberOf(values)!.Value)} {Unit}";
     }
 
@@ -89,6 +97,6 @@ public sealed partial class Computation
     internal static string Text(object value) =>
         value is decimal number ? number.ToString("0.############################", CultureInfo.InvariantCulture) : WireText.Of(value);
 
-    [GeneratedRegex(@"\{(?<name>\w+)\}", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"\{(?<name>\w+)(?<named>:?)\}", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Placeholder();
 }

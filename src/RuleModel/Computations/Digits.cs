@@ -7,5 +7,5 @@ internal static class Digits
 {
     /// <summary><paramref name="value"/> with <paramref name="count"/> significant digits.</summary>
     public static decimal Keep(double value, int count) =>
-        decimal.Parse(value.ToString($"E{count - 1}", CultureInfo.InvariantCulture), NumberStyles.Float, CultureInfo.InvariantCulture);
+        decimal.Parse(value.ToString($"G{count}", CultureInfo.InvariantCulture), NumberStyles.Float, CultureInfo.InvariantCulture);
 }

@@ -8,7 +8,7 @@ public static class FlueLossComputations
 {
     private const double HighestRatio = 10;
     private const string Balance = "energy balance over the flue gas (NASA polynomials, ISO 6976:2016 calorific values at 25 Cel), saturated where it condenses, no casing loss: an upper bound";
-    private const string AtFlue = " of {fuel} at O2 {o2Percent} %, CO2 {co2Percent} %, flue {flueTemperatureC} Cel, air {airTemperatureC} Cel";
+    private const string AtFlue = ", from {fuel:}, {o2Percent:}, {co2Percent:}, {flueTemperatureC:} and {airTemperatureC:}";
 
     private static readonly CombustionAir Air = CombustionAir.Of((double)OxygenInAir.PhysicalPercent);
 
@@ -38,7 +38,7 @@ public static class FlueLossComputations
         What = "air supplied beyond what the fuel needs, exact",
         Inputs = [Fuel, O2, Co2],
         Unit = "%",
-        Template = "100 x (air supplied / air needed - 1) of {fuel} at O2 {o2Percent} %, CO2 {co2Percent} %",
+        Template = "100 x (air supplied / air needed - 1), from {fuel:}, {o2Percent:} and {co2Percent:}",
         Source = "stoichiometry of the reference gas of EN 437, dry air",
         Constants = OfAir,
         Demands = Limited(OneReading),
@@ -51,7 +51,7 @@ public static class FlueLossComputations
 
     /// <summary>Efficiency on net calorific value.</summary>
     public static readonly Computation EfficiencyNet = OfBalance("efficiencyNet", "combustion efficiency on net calorific value; above 100 where enough water condenses",
-        "100 - sensible loss + heat regained by condensing, of net heat input,", "%", balance => balance.NetPercent);
+        "100 - sensible loss + heat regained by condensing, of net heat input", "%", balance => balance.NetPercent);
 
     /// <summary>Flue loss on gross calorific value.</summary>
     public static readonly Computation FlueLossGross = OfBalance("flueLossGross", "heat that leaves with the flue gas, of the gross heat input",
@@ -63,7 +63,7 @@ public static class FlueLossComputations
 
     /// <summary>Condensate for each kWh.</summary>
     public static readonly Computation CondensatePerKwh = OfBalance("condensatePerKwh", "water that condenses for each kWh of gross heat input",
-        "water formed less the vapour that saturated flue gas carries, for each kWh of gross heat input,", "kg/(kW.h)", balance => balance.CondensateKgPerKwhGross);
+        "water formed less the vapour that saturated flue gas carries, for each kWh of gross heat input", "kg/(kW.h)", balance => balance.CondensateKgPerKwhGross);
 
     /// <summary>Condensate in an hour.</summary>
     public static readonly Computation CondensateRate = new()
@@ -72,7 +72,7 @@ public static class FlueLossComputations
         What = "water that condenses in an hour",
         Inputs = [Fuel, O2, Co2, Flue, AirC, Within("heatInputGrossKw", "kW", 0, 100_000, 28.8m, "gross heat input")],
         Unit = "kg/h",
-        Template = "condensate for each kWh" + AtFlue + " x {heatInputGrossKw}",
+        Template = "{heatInputGrossKw} x condensate for each kWh" + AtFlue,
         Source = Balance,
         Constants = OfAir,
         Demands = Limited(OneReadingAndWarmFlue),
@@ -86,7 +86,7 @@ public static class FlueLossComputations
         What = "temperature at which water begins to condense from the flue gas; humid air lifts it by about 1 to 1.5 K",
         Inputs = [Fuel, O2, Co2],
         Unit = "Cel",
-        Template = "saturation temperature at the partial pressure of water in the flue gas of {fuel} at O2 {o2Percent} %, CO2 {co2Percent} %",
+        Template = "saturation temperature at the partial pressure of water in the flue gas, from {fuel:}, {o2Percent:} and {co2Percent:}",
         Source = "vapour-pressure equation of Wagner and Pruss (2002); stoichiometry of the reference gas of EN 437",
         Constants = v => [.. OfAir(v), "pressure = 101325 Pa"],
         Demands = Limited(OneReading),

@@ -16,14 +16,16 @@ internal static class GasRateFigures
     public static HeatInputFigures AddTo(Worksheet sheet)
     {
         var visit = sheet.Visit;
-        sheet.Add(GasRateComputations.PressureLoss, "/gasSupply",
+        sheet.Add(GasRateComputations.PressureLoss, "/gasSupply/applianceInletMbar",
             [sheet.Read(visit.Record.GasSupply?.MeterOperatingMbar), sheet.Read(visit.Record.GasSupply?.ApplianceInletMbar)]);
 
         var seconds = sheet.Read(visit.Record.GasSupply?.Rate?.Seconds);
         var rate = visit.Record.GasSupply?.Rate?.VolumeM3 is not null
             ? sheet.Add(GasRateComputations.GasRateM3, Subject, [sheet.Read(visit.Record.GasSupply?.Rate?.VolumeM3), seconds])
             : sheet.Add(GasRateComputations.GasRateFt3, Subject, [sheet.Read(visit.Record.GasSupply?.Rate?.VolumeFt3), seconds], GasRateComputations.GasRateM3.Name);
-        var metered = Given.Of("gasRateM3PerHour", rate);
+
+        // A gas rate that no boiler could have gives no heat input, as in the rules.
+        var metered = Given.Of("gasRateM3PerHour", visit.MeasuredGrossKw is null ? null : rate);
         var calorificValue = sheet.Read(visit.Record.GasSupply?.Rate?.CalorificValueMjPerM3);
         var gross = sheet.Add(GasRateComputations.HeatInputGross, Subject, [metered, calorificValue]);
         var net = sheet.Add(GasRateComputations.HeatInputNet, Subject, [Given.Fuel(visit), Given.Of("heatInputGrossKw", gross)]);

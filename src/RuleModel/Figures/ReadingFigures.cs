@@ -1,4 +1,3 @@
-using Calculations;
 using Findings;
 using ServiceRecords;
 

@@ -1,5 +1,3 @@
-using ServiceRecords;
-
 namespace RuleModel;
 
 /// <summary>The vents that open flues in a room need.</summary>
