@@ -75,6 +75,13 @@ public sealed partial class Computation
         return new InputValues(values);
     }
 
+    /// <summary>The constants that went in, and the value of every input that was <paramref name="isGiven"/> by nobody.</summary>
+    public IReadOnlyList<string> ConstantsOf(InputValues values, Func<string, bool> isGiven) =>
+    [
+        .. Inputs.Where(input => values.Has(input.Name) && !isGiven(input.Name)).Select(input => $"{input.Name} = {Text(values.Find(input.Name)!)} {input.Unit}"),
+        .. Constants(values),
+    ];
+
     /// <summary>The number, for <paramref name="values"/> without faults; null where the result is a day.</summary>
     public decimal? NumberOf(InputValues values) => Exact is not null ? Exact(values) : Real is not null ? Digits.Keep(Real(values), DigitsOfReal) : null;
 

@@ -41,9 +41,6 @@ public sealed record ComputationInput
     /// <summary>True where the number must lie above <see cref="Min"/>.</summary>
     public bool MinExcluded { get; private init; }
 
-    /// <summary>True where the number must lie below <see cref="Max"/>.</summary>
-    public bool MaxExcluded { get; private init; }
-
     /// <summary>The number taken where none is given.</summary>
     public decimal? Default { get; init; }
 
@@ -64,10 +61,6 @@ public sealed record ComputationInput
     public static ComputationInput Above(string name, string unit, decimal floor, decimal max, decimal example, string what) =>
         Within(name, unit, floor, max, example, what) with { MinExcluded = true };
 
-    /// <summary>A number below <paramref name="ceiling"/>.</summary>
-    public static ComputationInput Below(string name, string unit, decimal min, decimal ceiling, decimal example, string what) =>
-        Within(name, unit, min, ceiling, example, what) with { MaxExcluded = true };
-
     /// <summary>The fuel.</summary>
     public static ComputationInput Fuel { get; } = new() { Name = "fuel", Kind = InputKind.Fuel, Example = GasFamily.NaturalGas, What = "the fuel" };
 
@@ -81,7 +74,7 @@ public sealed record ComputationInput
         : null;
 
     private bool Allows(decimal number) =>
-        (MinExcluded ? number > Min : number >= Min) && (MaxExcluded ? number < Max : number <= Max);
+        (MinExcluded ? number > Min : number >= Min) && number <= Max;
 
-    private string Range => string.Create(CultureInfo.InvariantCulture, $"{(MinExcluded ? "above " : "")}{Min} to {(MaxExcluded ? "below " : "")}{Max}");
+    private string Range => string.Create(CultureInfo.InvariantCulture, $"{(MinExcluded ? "above " : "")}{Min} to {Max}");
 }

@@ -7,9 +7,9 @@ namespace RuleModel;
 public static class FlueGasComputations
 {
     private static readonly ComputationInput Co = Within("coPpm", "[ppm]", 0, 1_000_000, 96, "CO in dry flue gas");
-    private static readonly ComputationInput Co2 = Above("co2Percent", "%", 0, 100, 9.2m, "CO2 in dry flue gas");
-    private static readonly ComputationInput Co2OfFuel = Above("co2Percent", "%", 0, 15, 9.2m, "CO2 in dry flue gas, at most what the fuel gives without excess air");
-    private static readonly ComputationInput O2 = Below("o2Percent", "%", 0, 20.9m, 4.5m, "O2 in dry flue gas, below that of air");
+    private static readonly ComputationInput Co2 = Within("co2Percent", "%", 0.0001m, 100, 9.2m, "CO2 in dry flue gas");
+    private static readonly ComputationInput Co2OfFuel = Within("co2Percent", "%", 0.0001m, 15, 9.2m, "CO2 in dry flue gas, at most what the fuel gives without excess air");
+    private static readonly ComputationInput O2 = Within("o2Percent", "%", 0, 20.89m, 4.5m, "O2 in dry flue gas, below that of air");
 
     /// <summary>The CO/CO2 ratio.</summary>
     public static readonly Computation CoCo2Ratio = new()
@@ -94,7 +94,7 @@ public static class FlueGasComputations
     {
         Name = "fuelFactor",
         What = "fuel factor of a pair of readings, about 1.79 for natural gas, 1.52 for propane, 1.49 for butane",
-        Inputs = [O2, Above("co2Percent", "%", 0, 25, 9.2m, "CO2 in dry flue gas"), Within("coPpm", "[ppm]", 0, 100_000, 96, "CO in dry flue gas") with { Default = 0m }],
+        Inputs = [O2, Within("co2Percent", "%", 0.0001m, 25, 9.2m, "CO2 in dry flue gas"), Within("coPpm", "[ppm]", 0, 100_000, 96, "CO in dry flue gas") with { Default = 0m }],
         Unit = "1",
         Template = "(20.9 - ({o2Percent} - CO/2)) / ({co2Percent} + CO), CO = {coPpm} / 10000",
         Source = "40 CFR part 60 appendix A, method 3B",

@@ -13,9 +13,9 @@ public static class FlueLossComputations
     private static readonly CombustionAir Air = CombustionAir.Of((double)OxygenInAir.PhysicalPercent);
 
     private static readonly ComputationInput O2 =
-        Below("o2Percent", "%", 0, 20.95m, 4.5m, "O2 in dry flue gas; this or co2Percent") with { IsOptional = true };
+        Within("o2Percent", "%", 0, 20.89m, 4.5m, "O2 in dry flue gas; this or co2Percent") with { IsOptional = true };
     private static readonly ComputationInput Co2 =
-        Above("co2Percent", "%", 0, 15, 9.2m, "CO2 in dry flue gas, where O2 is not given") with { IsOptional = true };
+        Within("co2Percent", "%", 0.0001m, 15, 9.2m, "CO2 in dry flue gas, where O2 is not given") with { IsOptional = true };
     private static readonly ComputationInput Flue = Within("flueTemperatureC", "Cel", 5, 370, 60, "flue temperature");
     private static readonly ComputationInput AirC = Within("airTemperatureC", "Cel", -20, 50, 18, "temperature of the combustion air, at most the flue's");
 

@@ -6,7 +6,7 @@ namespace RuleModel;
 /// <summary>Gas rate and heat input from a timed meter.</summary>
 public static class GasRateComputations
 {
-    private static readonly ComputationInput Seconds = Above("seconds", "s", 0, 86_400, 120, "timed interval");
+    private static readonly ComputationInput Seconds = Within("seconds", "s", 0.1m, 86_400, 120, "timed interval");
     private static readonly ComputationInput RateM3 = Above("gasRateM3PerHour", "m3/h", 0, 10_000, 2.649m, "gas rate as metered");
     private static readonly ComputationInput Cv = Within("calorificValueMjPerM3", "MJ/m3", 10, 150, 39.2m, "gross calorific value");
     private static readonly ComputationInput MeterC = Within("meterTemperatureC", "Cel", -20, 50, 15, "gas temperature at the meter");
@@ -105,7 +105,7 @@ public static class GasRateComputations
     {
         Name = "heatInputDeviation",
         What = "deviation of the measured heat input from the plate, or from the rate to which the boiler is range rated, on the plate's basis",
-        Inputs = [Within("measuredKw", "kW", 0, 100_000, 25.99m, "measured heat input"), Above("plateKw", "kW", 0, 100_000, 26, "heat input of the plate")],
+        Inputs = [Within("measuredKw", "kW", 0, 100_000, 25.99m, "measured heat input"), Within("plateKw", "kW", 0.1m, 100_000, 26, "heat input of the plate")],
         Unit = "%",
         Template = "100 x ({measuredKw} - {plateKw}) / {plateKw}",
         Source = "definition",

@@ -1,3 +1,4 @@
+using System.Globalization;
 using Calculations;
 
 namespace RuleModel;
@@ -14,8 +15,12 @@ public sealed class InputValues(IReadOnlyDictionary<string, object> byName)
     /// <summary>A number as it was given.</summary>
     public decimal Exact(string name) => (decimal)byName[name];
 
-    /// <summary>A number for a scientific function.</summary>
-    public double Real(string name) => (double)Exact(name);
+    /// <summary>
+    /// A number for a scientific function: the nearest double. The framework's own conversion can end a step beyond it, which would
+    /// leave a value that lies inside a range outside.
+    /// </summary>
+    public double Real(string name) =>
+        double.Parse(Exact(name).ToString(CultureInfo.InvariantCulture), NumberStyles.Float, CultureInfo.InvariantCulture);
 
     /// <summary>A fuel.</summary>
     public GasFamily Gas(string name = "fuel") => (GasFamily)byName[name];

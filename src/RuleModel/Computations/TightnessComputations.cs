@@ -18,7 +18,7 @@ public static class TightnessComputations
         [
             Above("installationVolumeM3", "m3", 0, 100, 0.012m, "installation volume"),
             Within("dropMbar", "mbar", 0, 100, 1, "pressure drop"),
-            Above("durationMinutes", "min", 0, 1440, 2, "length of the test"),
+            Within("durationMinutes", "min", 0.01m, 1440, 2, "length of the test"),
             Atmosphere,
         ],
         Unit = "L/h",

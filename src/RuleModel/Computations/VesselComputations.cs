@@ -8,6 +8,9 @@ public static class VesselComputations
 {
     private const string Standard = "form of EN 12828 annex D, from memory";
 
+    // Nearer than any gauge can tell; between equal pressures a vessel takes nothing.
+    private const decimal Least = 0.01m;
+
     private static readonly ComputationInput Height = Within("staticHeadM", "m", 0, 200, 5, "height of the highest point above the vessel");
     private static readonly ComputationInput MaxFlow = Above("highestFlowC", "Cel", 10, 110, 80, "highest flow temperature");
     private static readonly ComputationInput System = Above("systemVolumeL", "L", 0, 100_000, 60, "water content of the system");
@@ -50,7 +53,7 @@ public static class VesselComputations
         Unit = "L",
         Template = "expansion of {systemVolumeL} L from 10 to {highestFlowC} Cel / (1 - ({coldFillBar} + 1) / ({reliefSettingBar} x (1 - {reliefMarginPercent} / 100) + 1))",
         Source = "common practice; Boyle's law",
-        Demands = [("coldFillBar", "must lie below the relief setting less its margin", v => v.Exact("coldFillBar") < Final(v))],
+        Demands = [("coldFillBar", "must lie at least 0.01 bar below the relief setting less its margin", v => v.Exact("coldFillBar") + Least <= Final(v)), SomethingExpands],
         Exact = v => ExpansionVessel.TradeVolumeLitre(ExpansionVessel.ExpansionFromTenC(v.Exact("highestFlowC")), v.Exact("systemVolumeL"), v.Exact("coldFillBar"), Final(v)),
     };
 
@@ -65,8 +68,8 @@ public static class VesselComputations
         Source = Standard,
         Demands =
         [
-            ("vesselPrechargeBar", "must lie below the highest working pressure", v => v.Exact("vesselPrechargeBar") < ExpansionVessel.HighestWorkingBar(v.Exact("reliefSettingBar"))),
-            ("highestFlowC", "is so little above 10 Cel that nothing expands", v => ExpansionLitre(v) > 0),
+            ("vesselPrechargeBar", "must lie at least 0.01 bar below the highest working pressure", v => v.Exact("vesselPrechargeBar") + Least <= ExpansionVessel.HighestWorkingBar(v.Exact("reliefSettingBar"))),
+            SomethingExpands,
         ],
         Exact = v => ExpansionVessel.VolumeWithReserveLitre(
             ExpansionLitre(v), ExpansionVessel.ReserveLitre(v.Exact("systemVolumeL")), v.Exact("vesselPrechargeBar"), ExpansionVessel.HighestWorkingBar(v.Exact("reliefSettingBar"))),
@@ -81,7 +84,7 @@ public static class VesselComputations
         Unit = "L",
         Template = "{vesselVolumeL} x ({vesselPrechargeBar} + 1) / (pa + 1) x (pe - pa) / (pe + 1), pa the larger of precharge and fill ({coldFillBar}), pe = {reliefSettingBar} x (1 - {reliefMarginPercent} / 100)",
         Source = "Boyle's law",
-        Demands = [("coldFillBar", "and precharge must lie below the relief setting less its margin", v => Math.Max(v.Exact("vesselPrechargeBar"), v.Exact("coldFillBar")) < Final(v))],
+        Demands = [("coldFillBar", "and precharge must lie at least 0.01 bar below the relief setting less its margin", v => Math.Max(v.Exact("vesselPrechargeBar"), v.Exact("coldFillBar")) + Least <= Final(v))],
         Exact = v => ExpansionVessel.AcceptanceLitre(v.Exact("vesselVolumeL"), v.Exact("vesselPrechargeBar"), v.Exact("coldFillBar"), Final(v)),
     };
 
@@ -94,12 +97,15 @@ public static class VesselComputations
         Unit = "bar",
         Template = "(pa + 1) x Vg / (Vg - expansion of {systemVolumeL} L from 10 to {highestFlowC} Cel) - 1, Vg = {vesselVolumeL} x ({vesselPrechargeBar} + 1) / (pa + 1), pa the larger of precharge and fill ({coldFillBar})",
         Source = "Boyle's law",
-        Demands = [("vesselVolumeL", "is too small to take the expansion at any pressure", v => ExpansionLitre(v) < GasWhenCold(v))],
+        Demands = [("vesselVolumeL", "is too small: the expansion would leave less than a hundredth of the gas", v => ExpansionLitre(v) <= 0.99m * GasWhenCold(v))],
         Exact = v => ExpansionVessel.FinalBar(v.Exact("vesselVolumeL"), v.Exact("vesselPrechargeBar"), v.Exact("coldFillBar"), ExpansionLitre(v)),
     };
 
     /// <summary>All of them.</summary>
     public static IReadOnlyList<Computation> All { get; } = [StaticHead, Expansion, VolumeNeeded, VolumeWithReserve, Acceptance, FinalPressure];
+
+    private static (string, string, Func<InputValues, bool>) SomethingExpands =>
+        ("highestFlowC", "is so little above 10 Cel that nothing expands", v => ExpansionLitre(v) > 0);
 
     private static decimal Final(InputValues v) => v.Exact("reliefSettingBar") * (100m - v.Exact("reliefMarginPercent")) / 100m;
 

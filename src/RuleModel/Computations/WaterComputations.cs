@@ -74,8 +74,8 @@ public static class WaterComputations
         Source = "effectiveness-NTU method, capacity ratio 0; the burnt-gas temperature is an assumption",
         Demands =
         [
-            ("flueTemperatureC", "must be above the return temperature", v => v.Exact("flueTemperatureC") > v.Exact("returnTemperatureC")),
-            ("flueTemperatureC", "must be below the temperature of the burnt gas", v => v.Exact("flueTemperatureC") < v.Exact("burntGasC")),
+            ("flueTemperatureC", "must be at least 0.1 K above the return temperature", v => v.Exact("flueTemperatureC") >= v.Exact("returnTemperatureC") + 0.1m),
+            ("flueTemperatureC", "must be at least 1 K below the temperature of the burnt gas", v => v.Exact("flueTemperatureC") + 1 <= v.Exact("burntGasC")),
         ],
         Real = v => HeatExchange.TransferUnits(v.Real("burntGasC"), v.Real("flueTemperatureC"), v.Real("returnTemperatureC")),
     };

@@ -41,11 +41,7 @@ internal sealed class Worksheet(Visit visit)
         if (computation.FaultsOf(values).Count > 0)
             return null;
 
-        var constants = computation.Inputs
-            .Where(input => values.Has(input.Name) && !givens.Any(given => given.Name == input.Name && given.Pointers.Count > 0))
-            .Select(input => $"{input.Name} = {Computation.Text(values.Find(input.Name)!)} {input.Unit}")
-            .Concat(computation.Constants(values))
-            .ToList();
+        var constants = computation.ConstantsOf(values, name => givens.Any(given => given.Name == name && given.Pointers.Count > 0));
         var figure = new Figure
         {
             Name = name ?? computation.Name,
