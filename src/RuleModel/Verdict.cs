@@ -74,7 +74,7 @@ public sealed class Verdict
         {
             Outcome = Outcome.Advisory;
             Message = $"{Message}; by the stated accuracy of the instrument the true value is within the limit with a probability of {sure.Beside(doubt.Guard, 2)} only (a plain pass asks for {doubt.Guard.Min})";
-            Remedy ??= "Measure again with a better instrument, or adjust away from the limit as the maker's instructions allow.";
+            Remedy ??= "Measure again with an instrument of better stated accuracy; while the value stays this close, treat it as being on its limit.";
         }
 
         return this;

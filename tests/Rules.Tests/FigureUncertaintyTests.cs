@@ -106,6 +106,16 @@ public sealed class FigureUncertaintyTests
         Assert.All(sure, rule => Assert.Contains(RuleSet.AnswersOf(rule, evaluation), finding => finding.Conformity >= 0.95m));
     }
 
+    [Fact]
+    public void Being_unsure_of_many_readings_is_no_dangerous_situation()
+    {
+        var evaluation = RuleSet.Engine.Evaluate(Example((Accuracies,
+            """[{"quantity":"beforePpm","absolute":20},{"quantity":"runningPeakPpm","absolute":20},{"quantity":"afterPpm","absolute":20},{"quantity":"co2Percent","absolute":0.5}]""")));
+
+        Assert.True(evaluation.Findings.Count(finding => finding.Outcome == Outcome.Advisory) >= 4);
+        Assert.DoesNotContain(evaluation.Findings, finding => finding.RuleId == RuleIds.AdvisoriesTogether && finding.Outcome == Outcome.Advisory);
+    }
+
     private static Finding FlueCo(string co) =>
         Assert.Single(RuleSet.AnswersOf(RuleIds.FlueCo, RuleSet.Engine.Evaluate(Example((Accuracies, AnalyserAccuracies), (Reading + "/coPpm", co)))), finding => finding.Subject == Reading);
 }
