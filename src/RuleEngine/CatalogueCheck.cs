@@ -35,8 +35,8 @@ internal static class CatalogueCheck
         foreach (var twins in catalogue.Rules.GroupBy(rule => rule.Info.Id, StringComparer.Ordinal).Where(group => group.Skip(1).Any()))
             yield return $"the id '{twins.Key}' belongs to {string.Join(" and ", twins.Select(rule => rule.Info.Type.Name))}";
 
-        foreach (var limit in catalogue.Limits.Definitions.Where(limit => limit.Min is null && limit.Max is null))
-            yield return $"limit '{limit.Id}' has neither min nor max";
+        foreach (var fault in LimitProof.Faults(catalogue.Limits))
+            yield return fault;
 
         foreach (var gap in catalogue.Rules.SelectMany(rule => GapsOf(rule, catalogue).Select(gap => $"{rule.Info.Type.Name} {gap}")))
             yield return gap;

@@ -58,6 +58,9 @@ public sealed class RuleSetSummary
     /// <summary>How many limits.</summary>
     public required int Limits { get; init; }
 
+    /// <summary>How many limits the organisation that runs this service has set over them.</summary>
+    public required int Overrides { get; init; }
+
     /// <summary>How many laws and standards it cites.</summary>
     public required int References { get; init; }
 }
