@@ -25,6 +25,22 @@ public sealed class ReferenceDocument
 
     /// <summary>Last day in force.</summary>
     public DateOnly? InForceTo { get; init; }
+
+    /// <summary>Its editions by the days on which work may follow them, where that matters.</summary>
+    public IReadOnlyList<DocumentEdition>? Editions { get; init; }
+}
+
+/// <summary>An edition of a standard.</summary>
+public sealed class DocumentEdition
+{
+    /// <summary>Number or name.</summary>
+    public required string Edition { get; init; }
+
+    /// <summary>First day on which work may follow it; absent: long ago.</summary>
+    public DateOnly? InForceFrom { get; init; }
+
+    /// <summary>Last day; absent: no end known.</summary>
+    public DateOnly? InForceTo { get; init; }
 }
 
 /// <summary>Every law and standard cited.</summary>
