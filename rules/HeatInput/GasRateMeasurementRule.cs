@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.GasRateMeasurement), Topic(Topics.HeatInput), CommonPractice]
 [Description("The gas rate is timed long enough, at maximum rate, with the boiler warm and all other appliances off")]
+[Coverage(Coverage.MayUnderReport, "whole turns of an imperial dial are no member")]
 public sealed class GasRateMeasurementRule : VisitRule
 {
     protected override string SubjectPointer => "/gasSupply/rate";

@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.PlateBasis), Topic(Topics.HeatInput), CommonPractice]
 [Description("The rated input is recorded with its basis, net or gross, and the two are not mixed up")]
+[Coverage(Coverage.MayOverReport, "a real deviation of the same size looks like a mix-up")]
 public sealed class PlateBasisRule : VisitRule
 {
     protected override string SubjectPointer => "/appliance/ratedInputBasis";

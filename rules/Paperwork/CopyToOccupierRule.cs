@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.CopyToOccupier), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(6)"), Cites("GSIUR-1998", "36(7)")]
 [Description("Each existing tenant gets a copy of the landlord's record within 28 days of the check")]
 [AppliesBy("/premises/use")]
+[Coverage(Coverage.MayOverReport, "the length of a stay is no member")]
 public sealed class CopyToOccupierRule : VisitRule
 {
     protected override string SubjectPointer => "/paperwork/copyToOccupierOn";

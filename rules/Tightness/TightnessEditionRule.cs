@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.TightnessEdition), Topic(Topics.Tightness), Cites("IGEM-UP-1B")]
 [Description("A tightness test follows an edition of the standard that is in force on the day of the test")]
 [Expects("/tightnessTests")]
+[Coverage(Coverage.Full, "the day of the test is held against the days of both editions")]
 public sealed class TightnessEditionRule : TightnessTestRule
 {
     protected override Verdict Judge(TightnessTest test, Visit visit, Look look)

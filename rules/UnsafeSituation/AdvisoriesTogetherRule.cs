@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.AdvisoriesTogether), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), CommonPractice]
 [Description("Defects of combustion, flue and air that are harmless alone are classed together")]
+[Coverage(Coverage.MayUnderReport, "advisories are counted and not weighed")]
 public sealed class AdvisoriesTogetherRule : InferenceRule
 {
     public override void Define()

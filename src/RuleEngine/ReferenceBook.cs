@@ -14,7 +14,7 @@ public sealed class ReferenceDocument
     /// <summary>Title.</summary>
     public required string Title { get; init; }
 
-    /// <summary>law, standard, procedure or guidance.</summary>
+    /// <summary>law, standard, procedure, guidance or practice.</summary>
     public required string Kind { get; init; }
 
     /// <summary>Where it applies.</summary>
@@ -28,6 +28,9 @@ public sealed class ReferenceDocument
 
     /// <summary>Its editions by the days on which work may follow them, where that matters.</summary>
     public IReadOnlyList<DocumentEdition>? Editions { get; init; }
+
+    /// <summary>What of it is covered, and what is not and why.</summary>
+    public required IReadOnlyList<LedgerEntry> Clauses { get; init; }
 }
 
 /// <summary>An edition of a standard.</summary>

@@ -64,7 +64,7 @@ public sealed class RuleCatalogue
     public static RuleCatalogue Of(Assembly source, byte[]? overrides = null)
     {
         ArgumentNullException.ThrowIfNull(source);
-        return Of(source, CatalogueCheck.InstantiateRules(source.GetTypes()), overrides);
+        return Checked(new RuleCatalogue(source, CatalogueCheck.InstantiateRules(source.GetTypes()), overrides), isWhole: true);
     }
 
     /// <summary>The catalogue of <paramref name="source"/> with <paramref name="rules"/> in place of all of its own.</summary>
@@ -73,9 +73,7 @@ public sealed class RuleCatalogue
     {
         ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(rules);
-        var catalogue = new RuleCatalogue(source, rules, overrides);
-        CatalogueCheck.Demand(catalogue);
-        return catalogue;
+        return Checked(new RuleCatalogue(source, rules, overrides), isWhole: false);
     }
 
     /// <summary>This catalogue with only <paramref name="rules"/> of it.</summary>
@@ -103,6 +101,12 @@ public sealed class RuleCatalogue
         References = rule.Info.Citations.Count > 0 ? References.Of(rule.Info) : null,
         Documentation = $"/v1/rules/{rule.Info.Id}",
     };
+
+    private static RuleCatalogue Checked(RuleCatalogue catalogue, bool isWhole)
+    {
+        CatalogueCheck.Demand(catalogue, isWhole);
+        return catalogue;
+    }
 
     private static string InWords(IReadOnlyList<LimitDefinition> loosened) => loosened.Count == 0
         ? ""

@@ -70,7 +70,7 @@ public static class CatalogueRoutes
             .PageOf(request));
     }
 
-    /// <summary>List the laws and standards that rules rest on.</summary>
+    /// <summary>List the laws and standards that rules rest on, each with the clauses that are covered, and with those that are not and why.</summary>
     private static Ok<Page<ReferenceDocument>> ListReferences(HttpRequest request, ComplianceEngine engine) =>
         TypedResults.Ok(engine.Catalogue.References.Documents.PageOf(request));
 }
