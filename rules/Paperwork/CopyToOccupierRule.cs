@@ -29,5 +29,5 @@ public sealed class CopyToOccupierRule : VisitRule
         look.Note(visit.Record.Premises?.RoomIsLivingSpace) == false & look.Note(visit.Record.Premises?.RoomIsSleeping) == false
             ? look.Pass($"the record is displayed in place of a copy, and the appliance stands in no room that is lived or slept in")
             : look.Advisory($"the record is displayed in place of a copy, which serves only for a stay under 28 days or where no appliance stands in the tenant's room")
-                .Advise("Give each tenant a copy unless the stay is shorter than 28 days.");
+                .Advise("Give each tenant a copy unless the stay is so short that displaying the record serves.");
 }

@@ -17,7 +17,7 @@ public sealed class TightnessEditionRule : TightnessTestRule
         if (look.Lacks(test.Edition, out var edition))
             return look.Missing();
         if (!TightnessEditions.IsKnown(edition))
-            return look.Missing($"'{edition}' is no edition known here; 3 and 4 are", $"{look.Subject}/edition");
+            return look.Missing($"'{edition}' is no edition known here, as edition 3 and edition 4 are", $"{look.Subject}/edition");
 
         var day = TightnessEditions.DayOf(test, visit);
         if (TightnessEditions.IsInForce(edition, day))
