@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.AmbientCoAfter), Topic(Topics.AmbientAir), Cites("BS-7967", "6.3.2"), Cites("GSIUR-1998", "26(9)(a)")]
 [Description("The final sweep finds the room air free of carbon monoxide")]
+[Coverage(Coverage.MayOverReport, "traffic, cooking or smoke can raise the room as well")]
 public sealed class AmbientCoAfterRule : VisitRule
 {
     protected override string SubjectPointer => "/ambientCo";

@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.AmbientCoBefore), Topic(Topics.AmbientAir), Cites("BS-7967", "6.3.2")]
 [Description("The room air is free of carbon monoxide before anything is touched")]
+[Coverage(Coverage.MayOverReport, "what is in the air need not come from this boiler")]
 public sealed class AmbientCoBeforeRule : VisitRule
 {
     protected override string SubjectPointer => "/ambientCo";

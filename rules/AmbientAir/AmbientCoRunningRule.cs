@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.AmbientCoRunning), Topic(Topics.AmbientAir), Cites("BS-7967", "6.2.2"), Cites("GSIUR-1998", "26(9)(a)")]
 [Description("Carbon monoxide in the room air does not rise while the boiler runs")]
+[Coverage(Coverage.MayOverReport, "another source can raise the room meanwhile")]
 public sealed class AmbientCoRunningRule : VisitRule
 {
     protected override string SubjectPointer => "/ambientCo";

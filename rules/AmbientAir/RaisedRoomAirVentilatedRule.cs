@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.RaisedRoomAirVentilated), Topic(Topics.AmbientAir), Cites("BS-7967", "6.2.2")]
 [Description("A room with raised carbon monoxide is aired")]
 [AppliesBy("/ambientCo/beforePpm", "/ambientCo/runningPeakPpm", "/ambientCo/afterPpm")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class RaisedRoomAirVentilatedRule : VisitRule
 {
     protected override string SubjectPointer => "/ambientCo";

@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.BurnerCondition), Topic(Topics.Burner), Cites("BS-6798"), CommonPractice]
 [Description("The burner is in good condition")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class BurnerConditionRule : VisitRule
 {
     protected override string SubjectPointer => "/burner";

@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.ElectrodesClean), Topic(Topics.Burner), CommonPractice]
 [Description("The electrodes are clean")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class ElectrodesCleanRule : VisitRule
 {
     protected override string SubjectPointer => "/burner";

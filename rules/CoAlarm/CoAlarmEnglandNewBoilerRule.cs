@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.CoAlarmEnglandNewBoiler), Topic(Topics.CoAlarm), Cites("BUILDING-REGS-2010", "Approved Document J"), InForce(From = "2022-10-01")]
 [Description("In England a carbon monoxide alarm goes in with a new boiler")]
 [AppliesBy("/commissioning/newBoiler")]
+[Coverage(Coverage.Full, "presence beside a new boiler is stated")]
 public sealed class CoAlarmEnglandNewBoilerRule : VisitRule
 {
     protected override string SubjectPointer => "/coAlarm";

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.CoAlarmEnglandRented), Topic(Topics.CoAlarm), Cites("SI-2022-707", "5"), InForce(From = "2022-10-01")]
 [Description("In England a rented home has a carbon monoxide alarm in each living room with a fixed combustion appliance")]
 [AppliesBy("/premises/use", "/premises/roomIsLivingSpace")]
+[Coverage(Coverage.MayUnderReport, "only the boiler's room is seen; the test on the first day of a tenancy is no member")]
 public sealed class CoAlarmEnglandRentedRule : VisitRule
 {
     protected override string SubjectPointer => "/coAlarm";

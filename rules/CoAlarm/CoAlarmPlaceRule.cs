@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.CoAlarmPlace), Topic(Topics.CoAlarm), CommonPractice]
 [Description("The carbon monoxide alarm is neither too near the boiler nor too far from it")]
 [AppliesBy("/coAlarm/present")]
+[Coverage(Coverage.MayUnderReport, "the distance is judged, not the height on wall or ceiling")]
 public sealed class CoAlarmPlaceRule : VisitRule
 {
     protected override string SubjectPointer => "/coAlarm";

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.CoAlarmScotland), Topic(Topics.CoAlarm), Cites("TOLERABLE-STANDARD"), InForce(From = "2022-02-01")]
 [Description("In Scotland every home with a boiler has a carbon monoxide detector")]
 [AppliesBy("/premises/use")]
+[Coverage(Coverage.MayUnderReport, "whether the battery is sealed for life is no member")]
 public sealed class CoAlarmScotlandRule : VisitRule
 {
     protected override string SubjectPointer => "/coAlarm";

@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.CoAlarmSounded), Topic(Topics.CoAlarm), Cites("IGEM-G-11"), CommonPractice]
 [Description("Where the carbon monoxide alarm has sounded, the gas emergency provider came first")]
 [AppliesBy("/coAlarm/present")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class CoAlarmSoundedRule : VisitRule
 {
     protected override string SubjectPointer => "/coAlarm";

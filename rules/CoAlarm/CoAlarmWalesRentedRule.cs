@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.CoAlarmWalesRented), Topic(Topics.CoAlarm), Cites("RHWA-2016"), InForce(From = "2022-12-01")]
 [Description("In Wales a rented home has a carbon monoxide alarm in each room with a gas appliance")]
 [AppliesBy("/premises/use")]
+[Coverage(Coverage.MayUnderReport, "only the boiler's room is seen, not the cooker's")]
 public sealed class CoAlarmWalesRentedRule : VisitRule
 {
     protected override string SubjectPointer => "/coAlarm";

@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.CoAlarmWorks), Topic(Topics.CoAlarm), Cites("BS-EN-50291"), CommonPractice]
 [Description("There is a carbon monoxide alarm of the standard for homes, within its life, and it was tested")]
+[Coverage(Coverage.MayUnderReport, "the levels at which it sounds are no members")]
 public sealed class CoAlarmWorksRule : VisitRule
 {
     private const string Standard = "50291";

@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.AirInletCheck), Topic(Topics.Combustion), Cites("BS-7967", "flue integrity"), Cites("GSIUR-1998", "26(9)(a)")]
 [Description("No products of combustion reach the air inlet of a room-sealed appliance")]
 [AppliesBy("/appliance/flueType")]
+[Coverage(Coverage.Full, "both gases are held against the pair of limits")]
 public sealed class AirInletCheckRule : VisitRule
 {
     protected override string SubjectPointer => "/combustion/airInlet";

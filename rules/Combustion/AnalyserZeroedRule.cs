@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.AnalyserZeroed), Topic(Topics.Instruments), Cites("BS-7967"), Cites("EN-50379-3")]
 [Description("The flue gas analyser is zeroed in outside air before it reads")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class AnalyserZeroedRule : VisitRule
 {
     protected override string SubjectPointer => "/combustion";

@@ -9,6 +9,7 @@ namespace Rules;
 [Name(RuleIds.CombustionRatio), Topic(Topics.Combustion), Cites("BS-7967", "12"), Cites("GSIUR-1998", "26(9)(ca)")]
 [Description("The CO/CO2 ratio after the work is within the maker's limit, or the standard's where the maker gives none")]
 [Expects("/combustion/readings")]
+[Coverage(Coverage.Full, "each reading after work is held against maker, default and ceiling")]
 public sealed class CombustionRatioRule : FlueReadingRule
 {
     protected override Verdict Judge(CombustionReading reading, Visit visit, Look look)

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.FlueCo2), Topic(Topics.Combustion), Cites("BS-7967"), Cites("GSIUR-1998", "26(9)(ca)")]
 [Description("Carbon dioxide in the flue gas at maximum rate is within the maker's band")]
 [Expects("/combustion/readings")]
+[Coverage(Coverage.MayUnderReport, "without the maker's band nothing is judged")]
 public sealed class FlueCo2Rule : MaximumReadingRule
 {
     protected override Verdict JudgeAtMaximum(CombustionReading reading, Visit visit, Look look)

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.FlueCo), Topic(Topics.Combustion), Cites("BS-7967"), Cites("GSIUR-1998", "26(9)(ca)")]
 [Description("Carbon monoxide in the flue gas at maximum rate is within the maker's limit, or the trade's default where the maker gives none")]
 [Expects("/combustion/readings")]
+[Coverage(Coverage.MayOverReport, "the default was written for commissioning and is used at services")]
 public sealed class FlueCoRule : MaximumReadingRule
 {
     protected override Verdict JudgeAtMaximum(CombustionReading reading, Visit visit, Look look)

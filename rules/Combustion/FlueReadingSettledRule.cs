@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.FlueReadingSettled), Topic(Topics.Combustion), CommonPractice]
 [Description("The boiler has run steadily for long enough before the flue is read")]
+[Coverage(Coverage.MayOverReport, "some boilers settle sooner")]
 public sealed class FlueReadingSettledRule : AnalysisRule
 {
     protected override Verdict Judge(Visit visit, Look look)

@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.FlueTestPointClosed), Topic(Topics.Joints), Cites("BS-7967"), Cites("GSIUR-1998", "26(9)(a)")]
 [Description("The flue sampling point is closed again")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class FlueTestPointClosedRule : VisitRule
 {
     protected override string SubjectPointer => "/combustion";

@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.ReadingOrder), Topic(Topics.Combustion), Cites("BS-7967", "12")]
 [Description("The flue is read at maximum rate first, then at minimum")]
+[Coverage(Coverage.MayUnderReport, "the check at the air inlet has no time, so its place in the order is not seen")]
 public sealed class ReadingOrderRule : AnalysisRule
 {
     protected override Verdict Judge(Visit visit, Look look)

@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.ReadingsAtBothRates), Topic(Topics.Combustion), Cites("BS-7967", "12")]
 [Description("After the work the flue is read at maximum rate, and on a boiler that modulates at minimum rate too")]
+[Coverage(Coverage.MayOverReport, "not every maker asks for the minimum rate")]
 public sealed class ReadingsAtBothRatesRule : AnalysisRule
 {
     protected override Verdict Judge(Visit visit, Look look)

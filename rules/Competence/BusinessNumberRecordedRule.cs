@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.BusinessNumberRecorded), Topic(Topics.Competence), Cites("GSIUR-1998", "3(3)"), Cites("GSIUR-1998", "36(3)(c)")]
 [Description("The record gives the number under which the business is registered")]
+[Coverage(Coverage.MayUnderReport, "whether the number is live on the register is not looked up")]
 public sealed class BusinessNumberRecordedRule : VisitRule
 {
     protected override string SubjectPointer => "/engineer/businessNumber";

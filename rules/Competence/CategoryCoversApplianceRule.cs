@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.CategoryCoversAppliance), Topic(Topics.Competence), Cites("GSIUR-1998", "3(1)"), Cites("GSIUR-1998", "3(3)")]
 [Description("The engineer holds a category for this fuel and this size of appliance that is in date on the day of the visit")]
+[Coverage(Coverage.MayOverReport, "makers' exceptions at the bound between domestic and other work are not known")]
 public sealed class CategoryCoversApplianceRule : VisitRule
 {
     private const string Categories = "/engineer/categories";

@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.LicenceNumberRecorded), Topic(Topics.Competence), Cites("GSIUR-1998", "3(1)"), Cites("GSIUR-1998", "3(3)")]
 [Description("The record names the engineer by licence number")]
+[Coverage(Coverage.MayUnderReport, "whether the number is live on the register is not looked up")]
 public sealed class LicenceNumberRecordedRule : VisitRule
 {
     protected override string SubjectPointer => "/engineer/licenceNumber";

@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.CondensateFall), Topic(Topics.Condensate), CommonPractice]
 [Description("A condensate pipe whose fall was measured falls enough")]
 [AppliesBy("/appliance/condensing")]
+[Coverage(Coverage.MayUnderReport, "judged only where the fall was measured")]
 public sealed class CondensateFallRule : VisitRule
 {
     protected override string SubjectPointer => "/condensate";

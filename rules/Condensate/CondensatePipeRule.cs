@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.CondensatePipe), Topic(Topics.Condensate), Cites("BS-6798", "6.3.7.1")]
 [Description("The condensate pipe is wide enough; outdoors it is wider and insulated")]
 [AppliesBy("/appliance/condensing")]
+[Coverage(Coverage.MayOverReport, "the maker may allow another size")]
 public sealed class CondensatePipeRule : VisitRule
 {
     protected override string SubjectPointer => "/condensate";

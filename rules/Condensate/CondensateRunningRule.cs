@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.CondensateRunning), Topic(Topics.Condensate), CommonPractice]
 [Description("Condensate is seen running to the drain")]
 [AppliesBy("/appliance/condensing")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class CondensateRunningRule : VisitRule
 {
     protected override string SubjectPointer => "/condensate";

@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.TrapCleaned), Topic(Topics.Condensate), Cites("BS-6798")]
 [Description("The condensate trap is cleaned at each annual service")]
 [AppliesBy("/appliance/condensing")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class TrapCleanedRule : VisitRule
 {
     protected override string SubjectPointer => "/condensate";

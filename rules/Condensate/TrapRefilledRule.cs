@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.TrapRefilled), Topic(Topics.Condensate), Cites("BS-6798"), CommonPractice]
 [Description("The condensate trap is filled again: a dry trap lets products out")]
 [AppliesBy("/appliance/condensing")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class TrapRefilledRule : VisitRule
 {
     protected override string SubjectPointer => "/condensate";

@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.EarthContinuity), Topic(Topics.Electrical), CommonPractice]
 [Description("The boiler is earthed, with a low resistance where it was measured")]
+[Coverage(Coverage.MayUnderReport, "the resistance of the test lead is unknown, and an unmeasured path is believed")]
 public sealed class EarthContinuityRule : VisitRule
 {
     protected override string SubjectPointer => "/electrical";

@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.FuseAndIsolator), Topic(Topics.Electrical), CommonPractice]
 [Description("The boiler is fused at no more than the usual rating and can be cut off in both poles")]
+[Coverage(Coverage.MayOverReport, "the maker may allow another fuse")]
 public sealed class FuseAndIsolatorRule : VisitRule
 {
     protected override string SubjectPointer => "/electrical";

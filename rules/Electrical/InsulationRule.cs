@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.Insulation), Topic(Topics.Electrical), CommonPractice]
 [Description("Insulation resistance, where it was measured, is high")]
+[Coverage(Coverage.MayUnderReport, "judged only where it was measured")]
 public sealed class InsulationRule : VisitRule
 {
     protected override string SubjectPointer => "/electrical";

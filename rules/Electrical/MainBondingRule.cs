@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.MainBonding), Topic(Topics.Electrical), CommonPractice]
 [Description("Main bonding of the gas pipe is looked for, and its absence told to the customer")]
+[Coverage(Coverage.MayOverReport, "plastic services may need none, which an electrician decides")]
 public sealed class MainBondingRule : VisitRule
 {
     protected override string SubjectPointer => "/electrical";

@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.Polarity), Topic(Topics.Electrical), CommonPractice]
 [Description("Live and neutral are the right way round")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class PolarityRule : VisitRule
 {
     protected override string SubjectPointer => "/electrical";

@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.SafeIsolation), Topic(Topics.Electrical), CommonPractice]
 [Description("The electrical supply is isolated and proved dead before the case is opened")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class SafeIsolationRule : VisitRule
 {
     protected override string SubjectPointer => "/electrical";

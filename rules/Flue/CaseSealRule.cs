@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.CaseSeal), Topic(Topics.Flue), Cites("GSIUR-1998", "26(9)(a)"), CommonPractice]
 [Description("The case of a room-sealed boiler is tight; under positive pressure it is checked by touch and smoke, or by a flame")]
 [AppliesBy("/appliance/flueType")]
+[Coverage(Coverage.Full, "each kind of case is judged by the way it was checked")]
 public sealed class CaseSealRule : VisitRule
 {
     protected override string SubjectPointer => "/flue";

@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.FlueEffective), Topic(Topics.Flue), Cites("GSIUR-1998", "26(9)(a)")]
 [Description("The flue is confirmed to work, over its whole route")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class FlueEffectiveRule : VisitRule
 {
     protected override string SubjectPointer => "/flue";

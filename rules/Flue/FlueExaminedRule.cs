@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.FlueExamined), Topic(Topics.Flue), Cites("GSIUR-1998", "26(9)(a)"), Cites("GSIUR-1998", "27")]
 [Description("The flue is looked over after any work and is sound")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class FlueExaminedRule : VisitRule
 {
     protected override string SubjectPointer => "/flue";

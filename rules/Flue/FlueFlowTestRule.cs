@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.FlueFlowTest), Topic(Topics.Flue), Cites("BS-5440", "1"), Cites("GSIUR-1998", "26(9)(a)")]
 [Description("An open flue draws: it passes a flow test")]
 [AppliesBy("/appliance/flueType")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class FlueFlowTestRule : VisitRule
 {
     protected override string SubjectPointer => "/flue";

@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.FlueInVoid), Topic(Topics.Flue), Cites("GSIUR-1998", "26(9)(a)"), Cites("IGEM-G-11"), InForce(From = "2013-01-01")]
 [Description("A room-sealed fanned flue that runs in a void can be examined through hatches at its joints")]
 [AppliesBy("/flue/inVoid", "/appliance/flueType")]
+[Coverage(Coverage.MayUnderReport, "one hatch and one distance stand for all joints")]
 public sealed class FlueInVoidRule : VisitRule
 {
     protected override string SubjectPointer => "/flue";

@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.FlueSupports), Topic(Topics.Flue), Cites("GSIUR-1998", "26(9)(a)"), CommonPractice]
 [Description("Brackets and screws of the flue are all there and hold, so that no joint can part")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class FlueSupportsRule : VisitRule
 {
     protected override string SubjectPointer => "/flue";

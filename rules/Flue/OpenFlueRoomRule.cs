@@ -9,6 +9,7 @@ namespace Rules;
 [Name(RuleIds.OpenFlueRoom), Topic(Topics.Flue), Cites("GSIUR-1998", "30")]
 [Description("No open-flued boiler stands in a bath or shower room, nor in a sleeping room unless it is small and guards against vitiated air")]
 [AppliesBy("/appliance/flueType")]
+[Coverage(Coverage.Full, "room, input and device decide")]
 public sealed class OpenFlueRoomRule : VisitRule
 {
     protected override string SubjectPointer => "/premises";

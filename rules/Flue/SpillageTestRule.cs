@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.SpillageTest), Topic(Topics.Flue), Cites("BS-5440", "1"), Cites("GSIUR-1998", "26(9)(a)")]
 [Description("An open flue spills no products, with the fans of the room running")]
 [AppliesBy("/appliance/flueType")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class SpillageTestRule : VisitRule
 {
     protected override string SubjectPointer => "/flue";

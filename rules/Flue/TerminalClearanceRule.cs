@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.TerminalClearance), Topic(Topics.Flue), Cites("BS-5440", "1"), Cites("GSIUR-1998", "27")]
 [Description("The terminal of a room-sealed flue keeps its distance from openings, surfaces and other terminals")]
 [Expects("/flue/terminalClearances"), AppliesBy("/appliance/flueType")]
+[Coverage(Coverage.MayOverReport, "what stood before an edition is judged by its effect, and the maker may allow less")]
 public sealed class TerminalClearanceRule : ComplianceRule<TerminalClearance>
 {
     protected override bool? Applies(Visit visit) => visit.IsRoomSealed;

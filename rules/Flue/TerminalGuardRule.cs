@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.TerminalGuard), Topic(Topics.Flue), Cites("BS-5440", "1")]
 [Description("A low flue terminal has a guard")]
+[Coverage(Coverage.MayOverReport, "a low terminal that nobody can reach may need none")]
 public sealed class TerminalGuardRule : VisitRule
 {
     protected override string SubjectPointer => "/flue";

@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.BurnerPressure), Topic(Topics.GasPressure), Cites("GSIUR-1998", "26(9)(c)"), CommonPractice]
 [Description("Where the maker gives a burner pressure, the measured one is close to it")]
+[Coverage(Coverage.MayUnderReport, "judged only where the maker gives a pressure")]
 public sealed class BurnerPressureRule : VisitRule
 {
     protected override string SubjectPointer => "/gasSupply/burnerMbar";

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.InletPressureLoss), Topic(Topics.GasPressure), Cites("BS-6891")]
 [Description("The pipework from meter to appliance loses no more pressure than it may")]
 [AppliesBy("/gasSupply/meterKind")]
+[Coverage(Coverage.MayOverReport, "the two pressures may have been read at different loads")]
 public sealed class InletPressureLossRule : VisitRule
 {
     protected override string SubjectPointer => "/gasSupply/applianceInletMbar";

@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.InletPressure), Topic(Topics.GasPressure), Cites("GSIUR-1998", "26(9)(c)"), Cites("EN-437")]
 [Description("The operating pressure at the appliance inlet is at least the maker's, or within the default band where the maker gives none")]
+[Coverage(Coverage.MayUnderReport, "without the maker's lowest pressure the general band decides")]
 public sealed class InletPressureRule : VisitRule
 {
     protected override string SubjectPointer => "/gasSupply/applianceInletMbar";

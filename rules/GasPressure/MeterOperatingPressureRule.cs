@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.MeterOperatingPressure), Topic(Topics.GasPressure), Cites("IGEM-G-13"), Cites("GSIUR-1998", "26(9)(c)")]
 [Description("The operating pressure at the meter is within the band of the supply, the other appliances running at half load")]
+[Coverage(Coverage.Full, "band and load are recorded")]
 public sealed class MeterOperatingPressureRule : VisitRule
 {
     protected override string SubjectPointer => "/gasSupply/meterOperatingMbar";

@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.MeterStandingPressure), Topic(Topics.GasPressure), CommonPractice]
 [Description("The standing pressure at the meter shows that the regulator locks up")]
+[Coverage(Coverage.MayUnderReport, "a pressure that goes on creeping up is no member")]
 public sealed class MeterStandingPressureRule : VisitRule
 {
     protected override string SubjectPointer => "/gasSupply/meterStandingMbar";

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.PartForThisGas), Topic(Topics.GasPressure), Cites("GSIUR-1998", "5(1)")]
 [Description("A part that was fitted is made for the gas that the appliance burns")]
 [Expects("/partsFitted")]
+[Coverage(Coverage.MayUnderReport, "soundness, strength and size of a part are no members")]
 public sealed class PartForThisGasRule : ComplianceRule<FittedPart>
 {
     protected override IEnumerable<Subject<FittedPart>>? Subjects(Visit visit) =>

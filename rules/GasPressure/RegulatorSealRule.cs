@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.RegulatorSeal), Topic(Topics.GasPressure), CommonPractice]
 [Description("The seal of the pressure regulator is intact")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class RegulatorSealRule : VisitRule
 {
     protected override string SubjectPointer => "/gasSupply/regulatorSealIntact";

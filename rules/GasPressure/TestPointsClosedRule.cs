@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.TestPointsClosed), Topic(Topics.GasPressure), Cites("GSIUR-1998", "6(6)"), CommonPractice]
 [Description("The pressure test points are closed again and checked for leaks")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class TestPointsClosedRule : VisitRule
 {
     protected override string SubjectPointer => "/gasSupply/testPointsClosed";

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.CleaningMethod), Topic(Topics.HeatExchanger), CommonPractice]
 [Description("The heat exchanger is cleaned in a way that its metal bears")]
 [AppliesBy("/heatExchanger/cleaned")]
+[Coverage(Coverage.Full, "method is held against metal and maker")]
 public sealed class CleaningMethodRule : VisitRule
 {
     protected override string SubjectPointer => "/heatExchanger";

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.ExchangerApproach), Topic(Topics.HeatExchanger), CommonPractice]
 [Description("At maximum rate the flue gas of a condensing boiler leaves little warmer than the return water comes in")]
 [Expects("/combustion/readings"), AppliesBy("/appliance/condensing")]
+[Coverage(Coverage.MayOverReport, "flow and load shift the approach")]
 public sealed class ExchangerApproachRule : ComplianceRule<CombustionReading>
 {
     protected override bool? Applies(Visit visit) => visit.IsMoreThanALandlordCheck & visit.Appliance.Condensing;

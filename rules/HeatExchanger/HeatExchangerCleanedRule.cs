@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.HeatExchangerCleaned), Topic(Topics.HeatExchanger), Cites("BS-6798"), CommonPractice]
 [Description("A heat exchanger with deposits is cleaned")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class HeatExchangerCleanedRule : VisitRule
 {
     protected override string SubjectPointer => "/heatExchanger";

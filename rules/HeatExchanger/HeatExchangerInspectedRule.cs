@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.HeatExchangerInspected), Topic(Topics.HeatExchanger), Cites("BS-6798"), CommonPractice]
 [Description("The fire side of the heat exchanger is opened and inspected at each annual service")]
+[Coverage(Coverage.MayOverReport, "some makers let it be inspected without opening")]
 public sealed class HeatExchangerInspectedRule : VisitRule
 {
     protected override string SubjectPointer => "/heatExchanger";

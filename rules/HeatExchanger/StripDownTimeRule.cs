@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.StripDownTime), Topic(Topics.HeatExchanger), CommonPractice]
 [Description("The time spent on the heat exchanger is long enough for opening, cleaning and rebuilding it")]
 [AppliesBy("/heatExchanger/topPlateRemoved")]
+[Coverage(Coverage.MayOverReport, "practised hands may be quicker")]
 public sealed class StripDownTimeRule : VisitRule
 {
     protected override string SubjectPointer => "/heatExchanger";

@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.CalorificValue), Topic(Topics.HeatInput), CommonPractice]
 [Description("The calorific value used is recorded and one that the fuel can have, gross")]
+[Coverage(Coverage.Full, "the value is held against the range of its fuel")]
 public sealed class CalorificValueRule : VisitRule
 {
     protected override string SubjectPointer => "/gasSupply/rate/calorificValueMjPerM3";

@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.GasRateMeasurement), Topic(Topics.HeatInput), CommonPractice]
 [Description("The gas rate is timed long enough, at maximum rate, with the boiler warm and all other appliances off")]
+[Coverage(Coverage.MayUnderReport, "whole turns of an imperial dial are no member")]
 public sealed class GasRateMeasurementRule : VisitRule
 {
     protected override string SubjectPointer => "/gasSupply/rate";
@@ -37,10 +38,11 @@ public sealed class GasRateMeasurementRule : VisitRule
             faults.Add("other appliances were on");
         if (!warmLimit.Allows(warm))
             faults.Add($"{WireText.Of(warm)} min at maximum are fewer than {WireText.Of(warmLimit.Min!)}");
-        if (rate.VolumeFt3 is null && !secondsLimit.Allows(seconds))
+        var isShort = rate.VolumeFt3 is null && !secondsLimit.Allows(seconds);
+        if (isShort)
             faults.Add($"{WireText.Of(seconds)} s are fewer than {WireText.Of(secondsLimit.Min!)}");
-        return look.Advisory($"the gas rate does not count: {string.Join(", ", faults)}")
-            .Against(secondsLimit, rate.VolumeFt3 is null ? seconds : null)
+        var verdict = look.Advisory($"the gas rate does not count: {string.Join(", ", faults)}")
             .Advise("Time the gas again with only this boiler on, warm and at maximum rate.");
+        return isShort ? verdict.Against(secondsLimit, seconds) : warmLimit.Allows(warm) ? verdict : verdict.Against(warmLimit, warm);
     }
 }

@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.HeatInput), Topic(Topics.HeatInput), Cites("GSIUR-1998", "26(9)(c)"), CommonPractice]
 [Description("The heat input at maximum rate is that of the data plate, or that to which the boiler is range rated")]
+[Coverage(Coverage.MayOverReport, "sources conflict on the tolerance")]
 public sealed class HeatInputRule : VisitRule
 {
     private const string Cause = "Find the cause: range rating or part load, gas valve setting, supply pressure, meter reading, calorific value.";

@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.PlateBasis), Topic(Topics.HeatInput), CommonPractice]
 [Description("The rated input is recorded with its basis, net or gross, and the two are not mixed up")]
+[Coverage(Coverage.MayOverReport, "a real deviation of the same size looks like a mix-up")]
 public sealed class PlateBasisRule : VisitRule
 {
     protected override string SubjectPointer => "/appliance/ratedInputBasis";
@@ -19,7 +20,7 @@ public sealed class PlateBasisRule : VisitRule
         var other = basis == InputBasis.Net ? InputBasis.Gross : InputBasis.Net;
         var mixUp = visit.Limits[LimitIds.BasisMixUpDeviation];
         return visit.DeviationPercent(other) is { } deviation && mixUp.Allows(deviation)
-            ? look.Advisory($"the measured heat input fits the plate when it is read as {other}, not {basis}: the two may be mixed up")
+            ? look.Advisory($"the measured heat input is {deviation:+0.0;-0.0;0.0} % from the plate when that is read as {other}, not {basis}: the two may be mixed up")
                 .Against(mixUp, deviation).Advise("Look at the data plate again and record which basis its input figure has.")
             : look.Pass($"the rated input is {basis}");
     }

@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.PressureOrHeatInputExamined), Topic(Topics.HeatInput), Cites("GSIUR-1998", "26(9)(c)"), Cites("GSIUR-1998", "26(9)(ca)")]
 [Description("After work the operating pressure or the heat input is examined, or combustion where neither is reasonably practicable")]
+[Coverage(Coverage.Full, "what was examined and the reason otherwise are recorded")]
 public sealed class PressureOrHeatInputExaminedRule : VisitRule
 {
     /// <summary>SI 2018/139 regulation 1: paragraph (ca) came into force; before it an exemption of the authority served.</summary>

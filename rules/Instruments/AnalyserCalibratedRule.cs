@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.AnalyserCalibrated), Topic(Topics.Instruments), Cites("EN-50379-3"), Cites("GSIUR-1998", "26(9)(ca)"), CommonPractice]
 [Description("The flue gas analyser is listed and within its calibration on the day")]
 [Expects("/instruments")]
+[Coverage(Coverage.MayOverReport, "the instrument's maker may allow longer than a year")]
 public sealed class AnalyserCalibratedRule : CalibrationRule
 {
     protected override bool IsOfKind(InstrumentKind? kind) => kind == InstrumentKind.FlueGasAnalyser;

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.AnalyserStandard), Topic(Topics.Instruments), Cites("EN-50379-3")]
 [Description("The flue gas analyser is made to the standard for portable combustion analysers")]
 [Expects("/instruments")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class AnalyserStandardRule : ComplianceRule<Instrument>
 {
     // EN 50379 took the place of BS 7927 on 1 March 2007; older units stay acceptable.

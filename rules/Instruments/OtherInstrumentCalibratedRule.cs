@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.OtherInstrumentCalibrated), Topic(Topics.Instruments), CommonPractice]
 [Description("Every other instrument listed is within its calibration on the day")]
 [Expects("/instruments")]
+[Coverage(Coverage.MayUnderReport, "only instruments that are listed are seen")]
 public sealed class OtherInstrumentCalibratedRule : CalibrationRule
 {
     // One whose kind is not recorded is asked here.

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.PressureGaugeCalibrated), Topic(Topics.Instruments), Cites("IGEM-UP-1B"), CommonPractice]
 [Description("The pressure gauge is listed and within its calibration on the day")]
 [Expects("/instruments")]
+[Coverage(Coverage.MayOverReport, "the instrument's maker may allow longer than a year")]
 public sealed class PressureGaugeCalibratedRule : CalibrationRule
 {
     protected override bool IsOfKind(InstrumentKind? kind) => kind == InstrumentKind.PressureGauge;

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.ReadingTraceable), Topic(Topics.Instruments), Cites("BS-7967"), CommonPractice]
 [Description("Each flue reading names a listed analyser by its serial number")]
 [Expects("/combustion/readings")]
+[Coverage(Coverage.Full, "serial numbers are compared")]
 public sealed class ReadingTraceableRule : ComplianceRule<CombustionReading>
 {
     protected override IEnumerable<Subject<CombustionReading>>? Subjects(Visit visit) => visit.ReadingsAfterWork;

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.LandlordDeadline), Topic(Topics.Interval), Cites("GSIUR-1998", "36(3)(a)"), Cites("GSIUR-1998", "36A")]
 [Description("The landlord's check is made within twelve months of the previous one, as regulation 36A counts them")]
 [AppliesBy("/premises/use")]
+[Coverage(Coverage.MayOverReport, "a first check lined up with other appliances is not known from one record")]
 public sealed class LandlordDeadlineRule : VisitRule
 {
     protected override string SubjectPointer => "/previousVisit";

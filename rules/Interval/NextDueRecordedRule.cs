@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.NextDueRecorded), Topic(Topics.Interval), Cites("GSIUR-1998", "36(3)(a)"), CommonPractice]
 [Description("The record says when the next visit is due, and not later than the interval allows")]
+[Coverage(Coverage.Full, "two dates and an interval")]
 public sealed class NextDueRecordedRule : VisitRule
 {
     protected override string SubjectPointer => "/paperwork/nextDueOn";

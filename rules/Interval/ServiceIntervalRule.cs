@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.ServiceInterval), Topic(Topics.Interval), Cites("BS-6798"), CommonPractice]
 [Description("The service follows the one before within the maker's interval, or twelve months where the maker gives none")]
+[Coverage(Coverage.Full, "two dates and an interval")]
 public sealed class ServiceIntervalRule : MonthsSinceRule
 {
     protected override bool? Applies(Visit visit) => visit.IsAnnualService;

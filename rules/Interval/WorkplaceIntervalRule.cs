@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.WorkplaceInterval), Topic(Topics.Interval), Cites("GSIUR-1998", "35"), CommonPractice]
 [Description("At a workplace the appliance was seen within twelve months; the law sets no interval, a year is usual")]
 [AppliesBy("/premises/use")]
+[Coverage(Coverage.MayOverReport, "the law sets no interval")]
 public sealed class WorkplaceIntervalRule : MonthsSinceRule
 {
     protected override bool? Applies(Visit visit) => visit.Record.Premises?.Use is { } use ? use == PremisesUse.Workplace : null;

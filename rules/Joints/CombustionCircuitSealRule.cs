@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.CombustionCircuitSeal), Topic(Topics.Joints), Cites("GSIUR-1998", "26(9)"), CommonPractice]
 [Description("A disturbed seal of the combustion circuit goes back new or in good condition")]
 [Expects("/disturbedJoints")]
+[Coverage(Coverage.Full, "each listed joint is judged")]
 public sealed class CombustionCircuitSealRule : ComplianceRule<DisturbedJoint>
 {
     // A joint that the record does not place may be one of the circuit.

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.CombustionJointChecked), Topic(Topics.Joints), Cites("GSIUR-1998", "26(9)"), CommonPractice]
 [Description("A remade joint of the combustion circuit is checked for escaping products")]
 [Expects("/disturbedJoints")]
+[Coverage(Coverage.Full, "each listed joint is judged")]
 public sealed class CombustionJointCheckedRule : ComplianceRule<DisturbedJoint>
 {
     protected override IEnumerable<Subject<DisturbedJoint>>? Subjects(Visit visit) =>

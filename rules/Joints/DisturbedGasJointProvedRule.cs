@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.DisturbedGasJointProved), Topic(Topics.Joints), Cites("GSIUR-1998", "6(6)"), Cites("IGEM-UP-1B")]
 [Description("A gas joint that was disturbed is proved tight after the work, in a way that can see it")]
 [Expects("/disturbedJoints")]
+[Coverage(Coverage.Full, "each listed joint is held against the proof that can see it")]
 public sealed class DisturbedGasJointProvedRule : ComplianceRule<DisturbedJoint>
 {
     protected override IEnumerable<Subject<DisturbedJoint>>? Subjects(Visit visit) => visit.DisturbedGasJoints;

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.GasJointLeakCheck), Topic(Topics.Joints), Cites("EN-14291"), CommonPractice]
 [Description("A remade gas joint is checked for leaks, and the record says how")]
 [Expects("/disturbedJoints")]
+[Coverage(Coverage.Full, "each listed joint is judged")]
 public sealed class GasJointLeakCheckRule : ComplianceRule<DisturbedJoint>
 {
     protected override IEnumerable<Subject<DisturbedJoint>>? Subjects(Visit visit) => visit.DisturbedGasJoints;

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.GasValveUnionSeal), Topic(Topics.Joints), Cites("GSIUR-1998", "26(9)"), CommonPractice]
 [Description("A gas-valve union that was disturbed goes back with a new sealing washer")]
 [Expects("/disturbedJoints")]
+[Coverage(Coverage.MayOverReport, "some unions seal without a washer")]
 public sealed class GasValveUnionSealRule : ComplianceRule<DisturbedJoint>
 {
     protected override IEnumerable<Subject<DisturbedJoint>>? Subjects(Visit visit) =>

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.MakersSealRenewed), Topic(Topics.Joints), Cites("GSIUR-1998", "26(9)"), CommonPractice]
 [Description("The seals that the maker wants renewed at this service are renewed")]
 [Expects("/makerLimits/sealsToRenew"), AppliesBy("/disturbedJoints")]
+[Coverage(Coverage.MayUnderReport, "only seals that record or profile list are known")]
 public sealed class MakersSealRenewedRule : ComplianceRule<JointPlace>
 {
     protected override bool? Applies(Visit visit) => visit.IsAnnualService ? true : visit.DisturbedJoints?.Any();

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.NewSealPartNumber), Topic(Topics.Joints), CommonPractice]
 [Description("A new seal is recorded with its part number")]
 [Expects("/disturbedJoints")]
+[Coverage(Coverage.Full, "each listed joint is judged")]
 public sealed class NewSealPartNumberRule : ComplianceRule<DisturbedJoint>
 {
     protected override IEnumerable<Subject<DisturbedJoint>>? Subjects(Visit visit) =>

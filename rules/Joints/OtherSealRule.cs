@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.OtherSeal), Topic(Topics.Joints), CommonPractice]
 [Description("A disturbed seal outside the combustion circuit goes back new or in good condition")]
 [Expects("/disturbedJoints")]
+[Coverage(Coverage.Full, "each listed joint is judged")]
 public sealed class OtherSealRule : ComplianceRule<DisturbedJoint>
 {
     // Gas-valve unions have a rule of their own: their washers are never used again.

@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.ApplianceIdentified), Topic(Topics.Paperwork), CommonPractice]
 [Description("Maker, model and serial number say which appliance the record is about")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class ApplianceIdentifiedRule : VisitRule
 {
     protected override string SubjectPointer => "/appliance";

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.AuthorityNotified), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "20(3)")]
 [Description("The local authority is notified of a new boiler within 30 days of completion")]
 [AppliesBy("/commissioning/newBoiler"), InForce(From = "2010-10-01")]
+[Coverage(Coverage.Full, "two dates and a term")]
 public sealed class AuthorityNotifiedRule : NewBoilerRule
 {
     protected override string SubjectPointer => "/paperwork/authorityNotifiedOn";

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.BuildingCertificate), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "20(3)")]
 [Description("The occupier of a building with a new boiler gets the certificate within 30 days of completion")]
 [AppliesBy("/commissioning/newBoiler"), InForce(From = "2010-10-01")]
+[Coverage(Coverage.MayUnderReport, "the wording of the certificate is not read")]
 public sealed class BuildingCertificateRule : NewBoilerRule
 {
     protected override string SubjectPointer => "/paperwork/certificateToOccupierOn";

@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.CopyToNewTenant), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(6)")]
 [Description("A new tenant gets a copy of the last landlord's record before moving in")]
 [AppliesBy("/premises/use")]
+[Coverage(Coverage.Full, "two dates")]
 public sealed class CopyToNewTenantRule : VisitRule
 {
     private const string Duty = "the new tenant's copy of the record";

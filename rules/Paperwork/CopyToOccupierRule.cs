@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.CopyToOccupier), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(6)"), Cites("GSIUR-1998", "36(7)")]
 [Description("Each existing tenant gets a copy of the landlord's record within 28 days of the check")]
 [AppliesBy("/premises/use")]
+[Coverage(Coverage.MayOverReport, "the length of a stay is no member")]
 public sealed class CopyToOccupierRule : VisitRule
 {
     protected override string SubjectPointer => "/paperwork/copyToOccupierOn";
@@ -28,5 +29,5 @@ public sealed class CopyToOccupierRule : VisitRule
         look.Note(visit.Record.Premises?.RoomIsLivingSpace) == false & look.Note(visit.Record.Premises?.RoomIsSleeping) == false
             ? look.Pass($"the record is displayed in place of a copy, and the appliance stands in no room that is lived or slept in")
             : look.Advisory($"the record is displayed in place of a copy, which serves only for a stay under 28 days or where no appliance stands in the tenant's room")
-                .Advise("Give each tenant a copy unless the stay is shorter than 28 days.");
+                .Advise("Give each tenant a copy unless the stay is so short that displaying the record serves.");
 }

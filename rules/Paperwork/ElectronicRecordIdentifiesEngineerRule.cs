@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.ElectronicRecordIdentifiesEngineer), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)")]
 [Description("A landlord's record that is kept electronically identifies the engineer beyond doubt")]
 [AppliesBy("/premises/use")]
+[Coverage(Coverage.MayUnderReport, "keeping it from loss and printing it are no members")]
 public sealed class ElectronicRecordIdentifiesEngineerRule : VisitRule
 {
     protected override string SubjectPointer => "/paperwork/electronic";

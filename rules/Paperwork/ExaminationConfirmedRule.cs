@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.ExaminationConfirmed), Topic(Topics.Paperwork), Cites("GSIUR-1998", "26(9)"), Cites("GSIUR-1998", "36(3)(c)")]
 [Description("The record confirms that flue, air supply, pressure or heat input, and functioning of this appliance were examined")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class ExaminationConfirmedRule : StatementRule
 {
     protected override Verdict Assess(Visit visit, Look look)

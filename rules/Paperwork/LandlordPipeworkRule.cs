@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.LandlordPipework), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(2)"), CommonPractice]
 [Description("At a landlord's check the pipework is looked at and tested for tightness: recommended, not part of the statutory check")]
 [AppliesBy("/premises/use")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class LandlordPipeworkRule : VisitRule
 {
     protected override string SubjectPointer => "/pipework";

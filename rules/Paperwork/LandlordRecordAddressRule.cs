@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.LandlordRecordAddress), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)")]
 [Description("The landlord's record gives the address of the premises")]
 [AppliesBy("/premises/use")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class LandlordRecordAddressRule : StatementRule
 {
     protected override bool? Applies(Visit visit) => visit.IsUnderLandlordDuty;

@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.LandlordRecordAppliance), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)")]
 [Description("The landlord's record describes the appliance and its flue and says where they are")]
 [AppliesBy("/premises/use")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class LandlordRecordApplianceRule : VisitRule
 {
     protected override string SubjectPointer => "/appliance";

@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.LandlordRecordLandlord), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)")]
 [Description("The landlord's record gives name and address of the landlord or the agent")]
 [AppliesBy("/premises/use")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class LandlordRecordLandlordRule : StatementRule
 {
     protected override bool? Applies(Visit visit) => visit.IsUnderLandlordDuty;

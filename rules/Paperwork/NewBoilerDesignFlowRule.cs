@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.NewBoilerDesignFlow), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "Part L")]
 [Description("A new or wholly replaced heating system is designed for a flow of at most 55 degrees where that is feasible")]
 [AppliesBy("/commissioning/newBoiler"), InForce(From = "2022-06-15")]
+[Coverage(Coverage.MayOverReport, "where it is not feasible a warmer flow may stand")]
 public sealed class NewBoilerDesignFlowRule : NewBoilerRule
 {
     protected override string SubjectPointer => "/commissioning/designFlowC";

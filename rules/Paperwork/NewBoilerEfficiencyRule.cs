@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.NewBoilerEfficiency), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "Part L")]
 [Description("A new gas boiler in an existing dwelling has a seasonal efficiency of at least 92 %")]
 [AppliesBy("/commissioning/newBoiler"), InForce(From = "2018-04-06")]
+[Coverage(Coverage.Full, "the figure is recorded")]
 public sealed class NewBoilerEfficiencyRule : NewBoilerRule
 {
     protected override string SubjectPointer => "/commissioning/seasonalEfficiencyPercent";

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.NewBoilerExtraMeasure), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "Part L")]
 [Description("With a new combination boiler in an existing dwelling one further energy measure is fitted")]
 [AppliesBy("/commissioning/newBoiler"), InForce(From = "2018-04-06")]
+[Coverage(Coverage.MayOverReport, "whether it is a combination boiler is no member")]
 public sealed class NewBoilerExtraMeasureRule : NewBoilerRule
 {
     protected override string SubjectPointer => "/commissioning/extraMeasure";

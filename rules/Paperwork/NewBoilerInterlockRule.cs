@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.NewBoilerInterlock), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "Part L")]
 [Description("A new gas boiler in an existing dwelling stops when nothing asks for heat")]
 [AppliesBy("/commissioning/newBoiler"), InForce(From = "2018-04-06")]
+[Coverage(Coverage.MayUnderReport, "time and temperature control are no members")]
 public sealed class NewBoilerInterlockRule : NewBoilerRule
 {
     protected override string SubjectPointer => "/commissioning/interlock";

@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.RecordSigned), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)"), CommonPractice]
 [Description("The engineer signs the record")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class RecordSignedRule : StatementRule
 {
     protected override Verdict Assess(Visit visit, Look look) =>

@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.WorkNoted), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)"), CommonPractice]
 [Description("The record notes the work done and any remedial action")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class WorkNotedRule : StatementRule
 {
     protected override Verdict Assess(Visit visit, Look look) =>

@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.ApplianceModified), Topic(Topics.Plausibility), Cites("GSIUR-1998", "26(7)")]
 [Description("The appliance is in its approved state")]
+[Coverage(Coverage.MayUnderReport, "what a modification does is for the person on site")]
 public sealed class ApplianceModifiedRule : VisitRule
 {
     protected override string SubjectPointer => "/appliance/modified";

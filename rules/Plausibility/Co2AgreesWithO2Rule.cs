@@ -9,6 +9,7 @@ namespace Rules;
 [Name(RuleIds.Co2AgreesWithO2), Topic(Topics.Plausibility), CommonPractice]
 [Description("The CO2 reading goes with the O2 reading for this fuel")]
 [Expects("/combustion/readings")]
+[Coverage(Coverage.MayOverReport, "a gas far from the average gives other figures")]
 public sealed class Co2AgreesWithO2Rule : ComplianceRule<CombustionReading>
 {
     protected override IEnumerable<Subject<CombustionReading>>? Subjects(Visit visit) => visit.Readings;

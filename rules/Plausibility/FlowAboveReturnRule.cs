@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.FlowAboveReturn), Topic(Topics.Plausibility), CommonPractice]
 [Description("The flow of the running boiler is not colder than its return")]
+[Coverage(Coverage.Full, "no running boiler cools its water")]
 public sealed class FlowAboveReturnRule : VisitRule
 {
     protected override string SubjectPointer => "/water";

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.FlueAboveReturn), Topic(Topics.Plausibility), CommonPractice]
 [Description("The flue gas is not colder than the water that cools it")]
 [Expects("/combustion/readings")]
+[Coverage(Coverage.Full, "no flue gas leaves colder than what cools it")]
 public sealed class FlueAboveReturnRule : ComplianceRule<CombustionReading>
 {
     protected override bool? Applies(Visit visit) => visit.IsMoreThanALandlordCheck;

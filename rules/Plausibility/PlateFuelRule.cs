@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.PlateFuel), Topic(Topics.Plausibility), Cites("GSIUR-1998", "5(1)"), Cites("GSIUR-1998", "26(7)")]
 [Description("The appliance burns the gas for which its data plate says it is made or converted")]
+[Coverage(Coverage.Full, "two members are compared")]
 public sealed class PlateFuelRule : VisitRule
 {
     protected override string SubjectPointer => "/appliance/plateFuel";

@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.PressureFinerThanGauge), Topic(Topics.Plausibility), CommonPractice]
 [Description("No gas pressure is recorded more finely than a listed gauge can show")]
+[Coverage(Coverage.MayUnderReport, "any listed gauge may have been the one that was read")]
 public sealed class PressureFinerThanGaugeRule : VisitRule
 {
     protected override string SubjectPointer => "/gasSupply";

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.ReadingWithinVisit), Topic(Topics.Plausibility), CommonPractice]
 [Description("Each flue reading was taken during the visit")]
 [Expects("/combustion/readings")]
+[Coverage(Coverage.Full, "three times are compared")]
 public sealed class ReadingWithinVisitRule : ComplianceRule<CombustionReading>
 {
     protected override IEnumerable<Subject<CombustionReading>>? Subjects(Visit visit) => visit.Readings;

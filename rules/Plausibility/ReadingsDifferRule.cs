@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.ReadingsDiffer), Topic(Topics.Plausibility), CommonPractice]
 [Description("A reading at minimum rate is not the reading at maximum rate written twice")]
 [Expects("/combustion/readings")]
+[Coverage(Coverage.MayOverReport, "two rates may read alike by chance")]
 public sealed class ReadingsDifferRule : ComplianceRule<CombustionReading>
 {
     protected override IEnumerable<Subject<CombustionReading>>? Subjects(Visit visit) =>

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.RepeatedReadingsAgree), Topic(Topics.Plausibility), CommonPractice]
 [Description("Readings that were taken twice at one rate after the work agree")]
 [Expects("/combustion/readings")]
+[Coverage(Coverage.MayOverReport, "an adjustment between two readings sets them apart")]
 public sealed class RepeatedReadingsAgreeRule : ComplianceRule<CombustionReading>
 {
     protected override IEnumerable<Subject<CombustionReading>>? Subjects(Visit visit) => visit.ReadingsAfterWork;

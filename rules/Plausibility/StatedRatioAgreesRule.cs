@@ -9,6 +9,7 @@ namespace Rules;
 [Name(RuleIds.StatedRatioAgrees), Topic(Topics.Plausibility), Cites("BS-7967"), CommonPractice]
 [Description("A CO/CO2 ratio that was written down is that of the CO and CO2 beside it")]
 [Expects("/combustion/readings")]
+[Coverage(Coverage.Full, "arithmetic on three members")]
 public sealed class StatedRatioAgreesRule : ComplianceRule<CombustionReading>
 {
     protected override IEnumerable<Subject<CombustionReading>>? Subjects(Visit visit) => visit.Readings;

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.TightnessFinerThanGauge), Topic(Topics.Plausibility), Cites("IGEM-UP-1B"), CommonPractice]
 [Description("No pressure of a tightness test is recorded more finely than its electronic gauge can show")]
 [Expects("/tightnessTests")]
+[Coverage(Coverage.MayUnderReport, "judged only where the step of the gauge is recorded")]
 public sealed class TightnessFinerThanGaugeRule : ComplianceRule<TightnessTest>
 {
     protected override IEnumerable<Subject<TightnessTest>>? Subjects(Visit visit) => visit.TightnessTests;

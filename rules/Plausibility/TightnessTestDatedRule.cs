@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.TightnessTestDated), Topic(Topics.Plausibility), Cites("GSIUR-1998", "6(6)")]
 [Description("No tightness test is dated after the visit")]
 [Expects("/tightnessTests")]
+[Coverage(Coverage.Full, "two dates")]
 public sealed class TightnessTestDatedRule : ComplianceRule<TightnessTest>
 {
     protected override IEnumerable<Subject<TightnessTest>>? Subjects(Visit visit) => visit.TightnessTests;

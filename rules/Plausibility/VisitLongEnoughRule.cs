@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.VisitLongEnough), Topic(Topics.Plausibility), CommonPractice]
 [Description("The visit is long enough for the work that it records")]
+[Coverage(Coverage.MayUnderReport, "only durations that are recorded count")]
 public sealed class VisitLongEnoughRule : VisitRule
 {
     protected override bool? Applies(Visit visit) => visit.IsAnnualService;

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.SafetyDeviceProved), Topic(Topics.SafetyDevices), Cites("GSIUR-1998", "26(9)(d)")]
 [Description("Each safety device is made to act and acts")]
 [Expects("/safetyDevices")]
+[Coverage(Coverage.Full, "each listed device is judged")]
 public sealed class SafetyDeviceProvedRule : ComplianceRule<SafetyDevice>
 {
     protected override IEnumerable<Subject<SafetyDevice>>? Subjects(Visit visit) => visit.SafetyDevices;

@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.SafetyDevicesListed), Topic(Topics.SafetyDevices), Cites("GSIUR-1998", "26(9)(d)"), Cites("GSIUR-1998", "27")]
 [Description("Flame supervision, overheat thermostat and, with a fan, the proof of draught are among the devices looked at")]
+[Coverage(Coverage.MayUnderReport, "which devices this model has is not known")]
 public sealed class SafetyDevicesListedRule : VisitRule
 {
     protected override string SubjectPointer => "/safetyDevices";

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.LeakFoundBeforeWork), Topic(Topics.Tightness), Cites("GSIUR-1998", "6(6)"), Cites("IGEM-UP-1B")]
 [Description("A leak that a tightness test showed before the work is gone in a test after it that counts")]
 [Expects("/tightnessTests"), AppliesBy("/disturbedJoints")]
+[Coverage(Coverage.Full, "tests before and after the work are compared")]
 public sealed class LeakFoundBeforeWorkRule : ComplianceRule<TightnessTest>
 {
     // Where no test is demanded and none is recorded, there is nothing that could have shown a leak.

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.LetByTest), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "let-by")]
 [Description("Before a tightness test the emergency control valve is shown to hold: no rise at low pressure")]
 [Expects("/tightnessTests")]
+[Coverage(Coverage.MayUnderReport, "for liquefied gas no band of pressure is known")]
 public sealed class LetByTestRule : TightnessTestRule
 {
     protected override Verdict Judge(TightnessTest test, Visit visit, Look look)

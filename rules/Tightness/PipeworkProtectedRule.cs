@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.PipeworkProtected), Topic(Topics.Tightness), Cites("GSIUR-1998", "7"), Cites("BS-6891")]
 [Description("Gas pipework is supported, and sleeved where it passes through walls")]
+[Coverage(Coverage.MayUnderReport, "size, depth and blocking by dirt are no members")]
 public sealed class PipeworkProtectedRule : VisitRule
 {
     protected override string SubjectPointer => "/pipework";

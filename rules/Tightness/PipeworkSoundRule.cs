@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.PipeworkSound), Topic(Topics.Tightness), Cites("GSIUR-1998", "7")]
 [Description("The visible gas pipework is sound, without damage or corrosion")]
+[Coverage(Coverage.MayUnderReport, "only what can be seen is recorded")]
 public sealed class PipeworkSoundRule : VisitRule
 {
     private static readonly string[] Asked = ["/pipework/visualOk", "/pipework/damageOrCorrosion"];

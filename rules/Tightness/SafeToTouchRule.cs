@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.SafeToTouch), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "Edition 4")]
 [Description("Exposed metal pipework is proved free of voltage before a tightness test")]
 [Expects("/tightnessTests")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class SafeToTouchRule : TightnessTestRule
 {
     protected override Verdict Judge(TightnessTest test, Visit visit, Look look)

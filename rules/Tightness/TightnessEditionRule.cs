@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.TightnessEdition), Topic(Topics.Tightness), Cites("IGEM-UP-1B")]
 [Description("A tightness test follows an edition of the standard that is in force on the day of the test")]
 [Expects("/tightnessTests")]
+[Coverage(Coverage.Full, "the day of the test is held against the days of both editions")]
 public sealed class TightnessEditionRule : TightnessTestRule
 {
     protected override Verdict Judge(TightnessTest test, Visit visit, Look look)
@@ -16,7 +17,7 @@ public sealed class TightnessEditionRule : TightnessTestRule
         if (look.Lacks(test.Edition, out var edition))
             return look.Missing();
         if (!TightnessEditions.IsKnown(edition))
-            return look.Missing($"'{edition}' is no edition known here; 3 and 4 are", $"{look.Subject}/edition");
+            return look.Missing($"'{edition}' is no edition known here, as edition 3 and edition 4 are", $"{look.Subject}/edition");
 
         var day = TightnessEditions.DayOf(test, visit);
         if (TightnessEditions.IsInForce(edition, day))

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.TightnessGauge), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "perceptible movement")]
 [Description("The gauge of a tightness test can show the movement that counts")]
 [Expects("/tightnessTests")]
+[Coverage(Coverage.Full, "kind and step of the gauge are recorded")]
 public sealed class TightnessGaugeRule : TightnessTestRule
 {
     protected override Verdict Judge(TightnessTest test, Visit visit, Look look)

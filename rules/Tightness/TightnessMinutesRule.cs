@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.TightnessMinutes), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "stabilisation and test period")]
 [Description("The pressure is given time to settle, and the test lasts long enough")]
 [Expects("/tightnessTests")]
+[Coverage(Coverage.MayUnderReport, "longer times for boats and caravans are not known")]
 public sealed class TightnessMinutesRule : TightnessTestRule
 {
     protected override Verdict Judge(TightnessTest test, Visit visit, Look look)

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.TightnessPressure), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "test pressure")]
 [Description("A tightness test is made at the pressure of the standard")]
 [Expects("/tightnessTests")]
+[Coverage(Coverage.MayOverReport, "the bands for liquefied gas are a proposal")]
 public sealed class TightnessPressureRule : TightnessTestRule
 {
     protected override Verdict Judge(TightnessTest test, Visit visit, Look look)

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.TightnessScope), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "scope")]
 [Description("The installation is one for which the standard for small installations is written")]
 [Expects("/tightnessTests")]
+[Coverage(Coverage.MayOverReport, "a meter of another kind counts as outside")]
 public sealed class TightnessScopeRule : TightnessTestRule
 {
     protected override Verdict Judge(TightnessTest test, Visit visit, Look look)

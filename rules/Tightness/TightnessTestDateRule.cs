@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.TightnessTestDate), Topic(Topics.Tightness), Cites("GSIUR-1998", "6(6)")]
 [Description("A tightness test after the work is not older than the work")]
 [Expects("/tightnessTests")]
+[Coverage(Coverage.Full, "two dates")]
 public sealed class TightnessTestDateRule : TightnessTestRule
 {
     protected override Verdict Judge(TightnessTest test, Visit visit, Look look)

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.TightnessTestedAfterWork), Topic(Topics.Tightness), Cites("GSIUR-1998", "6(6)"), Cites("IGEM-UP-1B")]
 [Description("After work that disturbed a gas joint, the installation is tested for tightness")]
 [AppliesBy("/disturbedJoints")]
+[Coverage(Coverage.Full, "listed joints and tests are compared")]
 public sealed class TightnessTestedAfterWorkRule : VisitRule
 {
     protected override string SubjectPointer => "/tightnessTests";

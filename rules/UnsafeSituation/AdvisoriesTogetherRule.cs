@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.AdvisoriesTogether), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), CommonPractice]
 [Description("Defects of combustion, flue and air that are harmless alone are classed together")]
+[Coverage(Coverage.MayUnderReport, "advisories are counted and not weighed")]
 public sealed class AdvisoriesTogetherRule : InferenceRule
 {
     public override void Define()
@@ -24,13 +25,13 @@ public sealed class AdvisoriesTogetherRule : InferenceRule
             .Do(context => Conclude(context, visit, "", Review(visit, advisories)));
     }
 
-    private static bool AreMany(Visit visit, IEnumerable<Finding> advisories) => !visit.Limits[LimitIds.AdvisoriesTogether].Allows(RulesOf(visit, advisories).Count);
+    private bool AreMany(Visit visit, IEnumerable<Finding> advisories) => !LimitOf(visit, LimitIds.AdvisoriesTogether).Allows(RulesOf(visit, advisories).Count);
 
-    private static Verdict Review(Visit visit, IEnumerable<Finding> advisories)
+    private Verdict Review(Visit visit, IEnumerable<Finding> advisories)
     {
         var rules = RulesOf(visit, advisories);
         return new Look("").Advisory($"{rules.Count} rules on combustion, flue and air advise on this appliance ({string.Join(", ", rules)}); together they may endanger")
-            .Against(visit.Limits[LimitIds.AdvisoriesTogether], rules.Count).Warn(Cautions.CarbonMonoxide)
+            .Against(LimitOf(visit, LimitIds.AdvisoriesTogether), rules.Count).Warn(Cautions.CarbonMonoxide)
             .Advise("Review the class of the situation as a whole by the unsafe-situations procedure.");
     }
 

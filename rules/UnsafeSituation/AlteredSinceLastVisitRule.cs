@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.AlteredSinceLastVisit), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "8")]
 [Description("Nothing near appliance, flue or vents was altered since the last visit")]
+[Coverage(Coverage.MayUnderReport, "what an alteration does is for the person on site")]
 public sealed class AlteredSinceLastVisitRule : VisitRule
 {
     protected override string SubjectPointer => "/premises/alteredSinceLastVisit";

@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.AtRiskRecorded), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
 [Description("No defect is recorded as at risk; one that was not put right keeps the record unsafe")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class AtRiskRecordedRule : DangerousDefectRule
 {
     protected override Verdict Judge(Defect defect, DefectClass classed, Visit visit, Look look)

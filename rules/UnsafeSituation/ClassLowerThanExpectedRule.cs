@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.ClassLowerThanExpected), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
 [Description("No defect is recorded in a lower class than would be expected of the finding that it answers; the competent person on site decides")]
+[Coverage(Coverage.MayOverReport, "the person on site may have good reason")]
 public sealed class ClassLowerThanExpectedRule : InferenceRule
 {
     public override void Define()

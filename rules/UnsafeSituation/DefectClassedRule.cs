@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.DefectClassed), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
 [Description("The engineer classes each recorded defect")]
+[Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class DefectClassedRule : DefectRule
 {
     protected override Verdict Assess(Defect defect, Visit visit, Look look) => look.Lacks(defect.Class, out var classed)

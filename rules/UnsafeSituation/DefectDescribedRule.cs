@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.DefectDescribed), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "36(3)(c)")]
 [Description("Each recorded defect is described and placed")]
+[Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class DefectDescribedRule : DefectRule
 {
     protected override Verdict Assess(Defect defect, Visit visit, Look look)

@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.DefectLabelled), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
 [Description("A dangerous appliance that is not put right bears a warning label")]
+[Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class DefectLabelledRule : StandingDangerRule
 {
     protected override Verdict Judge(Defect defect, DefectClass classed, Visit visit, Look look) => look.Note(defect.Labelled) == true

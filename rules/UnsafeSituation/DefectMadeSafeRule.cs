@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.DefectMadeSafe), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
 [Description("A dangerous appliance is put right, disconnected or, where at risk, turned off; after a refusal the record shows what the procedure then asks")]
+[Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class DefectMadeSafeRule : DangerousDefectRule
 {
     protected override Verdict Judge(Defect defect, DefectClass classed, Visit visit, Look look)

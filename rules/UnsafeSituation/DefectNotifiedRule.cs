@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.DefectNotified), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "26(9)")]
 [Description("Each defect is made known at once to the responsible person, the owner, or failing both the gas transporter or supplier")]
+[Coverage(Coverage.MayUnderReport, "whether the owner was told as well is no member")]
 public sealed class DefectNotifiedRule : DefectRule
 {
     protected override Verdict Assess(Defect defect, Visit visit, Look look)

@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.DefectPermission), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
 [Description("The record says whether permission to make the appliance safe was given")]
+[Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class DefectPermissionRule : StandingDangerRule
 {
     protected override Verdict Judge(Defect defect, DefectClass classed, Visit visit, Look look)

@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.EscapeMadeSafe), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "37"), Cites("GSMR-1996", "7")]
 [Description("After a known or suspected escape the gas is shut off and the emergency provider's reference recorded; carbon monoxide from an appliance counts")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class EscapeMadeSafeRule : VisitRule
 {
     protected override string SubjectPointer => "/escape";

@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.ImmediatelyDangerousRecorded), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
 [Description("No defect is recorded as immediately dangerous; one that is keeps the record unsafe whatever was done about it")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class ImmediatelyDangerousRecordedRule : DangerousDefectRule
 {
     protected override Verdict Judge(Defect defect, DefectClass classed, Visit visit, Look look)

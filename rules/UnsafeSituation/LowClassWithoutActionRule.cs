@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.LowClassWithoutAction), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
 [Description("A defect that is recorded lower than would be expected is at least acted on")]
 [Follows(RuleIds.ClassLowerThanExpected)]
+[Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class LowClassWithoutActionRule : InferenceRule
 {
     public override void Define()

@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.NoticeCopyLeft), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
 [Description("A copy of the warning notice is left at the premises")]
+[Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class NoticeCopyLeftRule : StandingDangerRule
 {
     protected override Verdict Judge(Defect defect, DefectClass classed, Visit visit, Look look) => look.Note(defect.CopyLeft) == true

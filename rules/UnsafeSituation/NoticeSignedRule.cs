@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.NoticeSigned), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
 [Description("The responsible person signs the warning notice, unless nobody is there")]
+[Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class NoticeSignedRule : StandingDangerRule
 {
     protected override Verdict Judge(Defect defect, DefectClass classed, Visit visit, Look look)

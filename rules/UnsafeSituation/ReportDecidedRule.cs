@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.ReportDecided), Topic(Topics.UnsafeSituation), Cites("RIDDOR-2013", "11(2)")]
 [Description("Whether a dangerous fitting must be reported to the authority is decided and the reason recorded")]
 [InForce(From = "2013-10-01")]
+[Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class ReportDecidedRule : DangerousDefectRule
 {
     protected override Verdict Judge(Defect defect, DefectClass classed, Visit visit, Look look)

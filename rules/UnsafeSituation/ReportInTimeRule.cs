@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.ReportInTime), Topic(Topics.UnsafeSituation), Cites("RIDDOR-2013", "11(2)")]
 [Description("A dangerous fitting that must be reported is reported within 14 days of knowing of it")]
 [InForce(From = "2013-10-01")]
+[Coverage(Coverage.Full, "two dates and a term")]
 public sealed class ReportInTimeRule : DefectRule
 {
     protected override bool Concerns(Defect defect) =>

@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.StateOnLeavingRecorded), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "26(5)"), Cites("IGEM-G-11")]
 [Description("The record says how the appliance was left")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class StateOnLeavingRecordedRule : VisitRule
 {
     protected override string SubjectPointer => "/appliance/stateOnLeaving";

@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.UnsafeFindingAnswered), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
 [Description("Every unsafe finding is answered by a recorded defect")]
+[Coverage(Coverage.MayOverReport, "a defect that names neither subject nor topic is not seen as the answer")]
 public sealed class UnsafeFindingAnsweredRule : InferenceRule
 {
     public override void Define()

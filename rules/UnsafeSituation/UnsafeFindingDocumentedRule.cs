@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.UnsafeFindingDocumented), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
 [Description("The defect that answers an unsafe finding carries class, action, label and notice")]
+[Coverage(Coverage.Full, "each answering defect is judged")]
 public sealed class UnsafeFindingDocumentedRule : InferenceRule
 {
     public override void Define()

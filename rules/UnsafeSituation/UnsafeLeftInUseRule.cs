@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.UnsafeLeftInUse), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "26(5)"), Cites("GSIUR-1998", "34"), Cites("IGEM-G-11")]
 [Description("An appliance with a danger that stands is not left in use")]
+[Coverage(Coverage.Full, "findings and the state on leaving are compared")]
 public sealed class UnsafeLeftInUseRule : InferenceRule
 {
     private const string State = "/appliance/stateOnLeaving";

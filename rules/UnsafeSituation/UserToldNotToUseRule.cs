@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.UserToldNotToUse), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "34(3)"), Cites("IGEM-G-11")]
 [Description("The responsible person is told not to use a dangerous appliance; where nobody is there, the notice is left")]
+[Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class UserToldNotToUseRule : StandingDangerRule
 {
     protected override Verdict Judge(Defect defect, DefectClass classed, Visit visit, Look look)

@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.WarningNotice), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
 [Description("A warning notice is written for a dangerous appliance that is not put right")]
+[Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class WarningNoticeRule : StandingDangerRule
 {
     protected override Verdict Judge(Defect defect, DefectClass classed, Visit visit, Look look) => look.Note(defect.NoticeNumber) is { } number

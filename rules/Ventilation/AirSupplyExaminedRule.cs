@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.AirSupplyExamined), Topic(Topics.Ventilation), Cites("GSIUR-1998", "26(9)(b)")]
 [Description("The supply of combustion air is examined after any work and is clear")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class AirSupplyExaminedRule : VisitRule
 {
     protected override string SubjectPointer => "/ventilation";

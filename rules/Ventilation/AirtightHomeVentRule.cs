@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.AirtightHomeVent), Topic(Topics.Ventilation), Cites("BUILDING-REGS-2010", "Approved Document J"), Cites("BS-5440", "2")]
 [Description("In a very airtight home the vents feed an open flue without counting on leakage")]
 [AppliesBy("/appliance/flueType", "/ventilation/compartment", "/appliance/ratedInputKw", "/appliance/ratedInputBasis")]
+[Coverage(Coverage.MayOverReport, "the vent area that an airtight home needs is not known, so leakage is simply not counted")]
 public sealed class AirtightHomeVentRule : VisitRule
 {
     protected override string SubjectPointer => "/premises";

@@ -8,6 +8,7 @@ namespace Rules;
 [Name(RuleIds.CompartmentVentArea), Topic(Topics.Ventilation), Cites("BS-5440", "2")]
 [Description("A boiler compartment has a high and a low vent of sufficient area")]
 [AppliesBy("/ventilation/compartment", "/appliance/flueType", "/appliance/condensing", "/appliance/ratedInputKw", "/appliance/ratedInputBasis")]
+[Coverage(Coverage.MayUnderReport, "whether both vents open to the same space is no member")]
 public sealed class CompartmentVentAreaRule : VisitRule
 {
     protected override string SubjectPointer => "/ventilation";

@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.CompartmentVentLabel), Topic(Topics.Ventilation), Cites("BS-5440", "2")]
 [Description("The vents of a boiler compartment carry a notice against blocking")]
 [AppliesBy("/ventilation/compartment", "/appliance/flueType", "/appliance/condensing")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class CompartmentVentLabelRule : VisitRule
 {
     protected override string SubjectPointer => "/ventilation";

@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.LpgBelowGround), Topic(Topics.Ventilation), CommonPractice]
 [Description("No boiler on liquefied petroleum gas stands in a cellar or pit, where escaped gas gathers")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class LpgBelowGroundRule : VisitRule
 {
     protected override string SubjectPointer => "/premises";

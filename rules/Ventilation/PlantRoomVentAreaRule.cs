@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.PlantRoomVentArea), Topic(Topics.Ventilation), Cites("BS-6644"), Cites("IGEM-UP-10")]
 [Description("A plant room or enclosure of an open-flued boiler above 70 kW has a high and a low vent of sufficient area")]
 [AppliesBy("/appliance/flueType", "/appliance/ratedInputKw", "/appliance/ratedInputBasis")]
+[Coverage(Coverage.MayUnderReport, "use in summer and temperatures are no members")]
 public sealed class PlantRoomVentAreaRule : VisitRule
 {
     protected override string SubjectPointer => "/ventilation";

@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.RoomVentArea), Topic(Topics.Ventilation), Cites("BS-5440", "2"), Cites("GSIUR-1998", "26(9)(b)")]
 [Description("The room of an open-flued boiler has vents enough for all open flues in it")]
 [AppliesBy("/appliance/flueType", "/ventilation/compartment", "/appliance/ratedInputKw", "/appliance/ratedInputBasis")]
+[Coverage(Coverage.MayUnderReport, "the figures are of an edition before that of 2023")]
 public sealed class RoomVentAreaRule : VisitRule
 {
     protected override string SubjectPointer => "/ventilation";

@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.VentKind), Topic(Topics.Ventilation), Cites("BS-5440", "2")]
 [Description("Vents that the boiler needs cannot be closed and have no gauze")]
 [AppliesBy("/appliance/flueType", "/ventilation/compartment", "/appliance/condensing")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class VentKindRule : VisitRule
 {
     protected override string SubjectPointer => "/ventilation";

@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.VentsClear), Topic(Topics.Ventilation), Cites("BS-5440", "2"), Cites("GSIUR-1998", "26(9)(b)")]
 [Description("No vent is blocked")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class VentsClearRule : VisitRule
 {
     protected override string SubjectPointer => "/ventilation";

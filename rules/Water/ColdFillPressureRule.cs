@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.ColdFillPressure), Topic(Topics.Water), CommonPractice]
 [Description("The cold fill pressure is within the usual band")]
+[Coverage(Coverage.MayOverReport, "tall systems need more")]
 public sealed class ColdFillPressureRule : WaterRule
 {
     protected override string SubjectPointer => "/water/coldFillBar";

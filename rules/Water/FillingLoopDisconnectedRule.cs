@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.FillingLoopDisconnected), Topic(Topics.Water), CommonPractice]
 [Description("The filling loop is left disconnected")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class FillingLoopDisconnectedRule : WaterRule
 {
     protected override string SubjectPointer => "/water/fillingLoopDisconnected";

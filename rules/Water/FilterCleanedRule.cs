@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.FilterCleaned), Topic(Topics.Water), Cites("BS-7593"), CommonPractice]
 [Description("The filter of the heating system is cleaned at each service")]
 [InForce(From = "2019-06-01")]
+[Coverage(Coverage.MayOverReport, "a system without a filter is advised about as well")]
 public sealed class FilterCleanedRule : WaterRule
 {
     protected override string SubjectPointer => "/water/filterCleaned";

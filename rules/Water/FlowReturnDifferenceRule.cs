@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.FlowReturnDifference), Topic(Topics.Water), CommonPractice]
 [Description("Flow and return of the running boiler do not lie further apart than is usual")]
+[Coverage(Coverage.MayOverReport, "some systems are designed for more")]
 public sealed class FlowReturnDifferenceRule : WaterRule
 {
     protected override Verdict Assess(Visit visit, Look look)

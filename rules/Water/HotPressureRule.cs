@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.HotPressure), Topic(Topics.Water), CommonPractice]
 [Description("The pressure of the hot system stays within the usual limit and does not fall below the cold fill")]
+[Coverage(Coverage.MayOverReport, "a higher relief setting allows more")]
 public sealed class HotPressureRule : WaterRule
 {
     protected override string SubjectPointer => "/water/hotBar";

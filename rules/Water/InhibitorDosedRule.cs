@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.InhibitorDosed), Topic(Topics.Water), Cites("BS-7593")]
 [Description("Inhibitor was dosed within five years, unless the water is fully tested")]
 [InForce(From = "2019-06-01")]
+[Coverage(Coverage.MayOverReport, "a full water test in place of a dose is no member")]
 public sealed class InhibitorDosedRule : WaterRule
 {
     protected override string SubjectPointer => "/water/inhibitorDosedOn";

@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.InhibitorTested), Topic(Topics.Water), Cites("BS-7593")]
 [Description("Inhibitor and cleanliness of the system water are tested every year and in order")]
 [InForce(From = "2019-06-01")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class InhibitorTestedRule : WaterRule
 {
     protected override string SubjectPointer => "/water/inhibitorTested";

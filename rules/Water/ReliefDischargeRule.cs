@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.ReliefDischarge), Topic(Topics.Water), Cites("BS-6798"), CommonPractice]
 [Description("The relief valve discharges where it can scald nobody")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class ReliefDischargeRule : WaterRule
 {
     protected override string SubjectPointer => "/water/reliefDischargeSafe";

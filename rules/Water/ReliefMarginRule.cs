@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.ReliefMargin), Topic(Topics.Water), Cites("BS-EN-12828"), CommonPractice]
 [Description("The hot pressure keeps its distance below the setting of the relief valve")]
+[Coverage(Coverage.Full, "two members are compared")]
 public sealed class ReliefMarginRule : WaterRule
 {
     protected override string SubjectPointer => "/water/reliefSettingBar";

@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.ReliefValveState), Topic(Topics.Water), Cites("BS-6798"), CommonPractice]
 [Description("The pressure relief valve is in place and can open")]
+[Coverage(Coverage.Full, "the record states it")]
 public sealed class ReliefValveStateRule : WaterRule
 {
     protected override string SubjectPointer => "/water/reliefValve";

@@ -7,6 +7,7 @@ namespace Rules;
 [Name(RuleIds.ReturnCoolEnoughToCondense), Topic(Topics.Water), CommonPractice]
 [Description("The return of a condensing boiler is cool enough for it to condense")]
 [AppliesBy("/appliance/condensing")]
+[Coverage(Coverage.MayOverReport, "an old system may not heat with less")]
 public sealed class ReturnCoolEnoughToCondenseRule : WaterRule
 {
     protected override string SubjectPointer => "/water/returnTemperatureC";

@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.VesselPrechargeOverHead), Topic(Topics.Water), Cites("BS-EN-12828"), CommonPractice]
 [Description("The precharge of the expansion vessel is at least the static head above it")]
+[Coverage(Coverage.Full, "two members are compared")]
 public sealed class VesselPrechargeOverHeadRule : VesselPrechargeRule
 {
     protected override Verdict Judge(decimal precharge, Visit visit, Look look)

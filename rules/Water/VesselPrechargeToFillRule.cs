@@ -6,6 +6,7 @@ namespace Rules;
 
 [Name(RuleIds.VesselPrechargeToFill), Topic(Topics.Water), Cites("BS-EN-12828"), CommonPractice]
 [Description("The precharge of the expansion vessel is about the cold fill pressure")]
+[Coverage(Coverage.MayOverReport, "the allowance is a proposal")]
 public sealed class VesselPrechargeToFillRule : VesselPrechargeRule
 {
     protected override Verdict Judge(decimal precharge, Visit visit, Look look)

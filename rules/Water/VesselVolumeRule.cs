@@ -7,6 +7,7 @@ namespace Rules;
 
 [Name(RuleIds.VesselVolume), Topic(Topics.Water), Cites("BS-EN-12828"), CommonPractice]
 [Description("The expansion vessel takes the expansion of the system water up to the highest flow temperature")]
+[Coverage(Coverage.MayUnderReport, "judged only where both volumes are recorded")]
 public sealed class VesselVolumeRule : WaterRule
 {
     protected override string SubjectPointer => "/water/vesselVolumeL";

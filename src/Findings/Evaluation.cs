@@ -56,6 +56,9 @@ public sealed record Evaluation
 
     /// <summary>The usual cautions.</summary>
     public required IReadOnlyList<string> Cautions { get; init; }
+
+    /// <summary>What the next known change of law would make of it; only where it was asked for. Not part of the hashes.</summary>
+    public NextChange? NextChange { get; init; }
 }
 
 /// <summary>May the job be closed on this record, and if not, which rules stand in the way?</summary>

@@ -30,6 +30,9 @@ public sealed class Finding
     /// <summary>Distance to the limit in the limit's unit, positive inside.</summary>
     public decimal? Margin { get; init; }
 
+    /// <summary>True where a limit was read that the organisation running this service has loosened; message and limit name it.</summary>
+    public bool? Loosened { get; init; }
+
     /// <summary>Probability (0..1) that the true value conforms, where the instrument's accuracy is stated.</summary>
     public decimal? Conformity { get; init; }
 

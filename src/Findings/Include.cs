@@ -3,7 +3,7 @@ namespace Findings;
 /// <summary>How much of an evaluation is shown.</summary>
 public enum Include
 {
-    /// <summary>Findings in full, passes as short rows, what does not apply only counted.</summary>
+    /// <summary>Findings in full, passes as short rows unless a loosened limit let them pass, what does not apply only counted.</summary>
     Default,
 
     /// <summary>Every answer in full.</summary>
@@ -26,7 +26,7 @@ public static class EvaluationView
             Include.Problems => evaluation with { Findings = [.. evaluation.Findings.Where(IsProblem)] },
             _ => evaluation with
             {
-                Findings = [.. evaluation.Findings.Where(finding => finding.Outcome != Outcome.NotApplicable).Select(finding => IsProblem(finding) ? finding : Short(finding))],
+                Findings = [.. evaluation.Findings.Where(finding => finding.Outcome != Outcome.NotApplicable).Select(finding => IsProblem(finding) || finding.Loosened == true ? finding : Short(finding))],
             },
         };
     }

@@ -18,9 +18,11 @@ internal static class CatalogueCheck
         return [.. rules.Select(type => (ComplianceRule)Activator.CreateInstance(type)!)];
     }
 
-    public static void Demand(RuleCatalogue catalogue)
+    /// <param name="catalogue">What is checked.</param>
+    /// <param name="isWhole">Whether it holds every rule of its assembly; only then can the ledger be held against it.</param>
+    public static void Demand(RuleCatalogue catalogue, bool isWhole)
     {
-        var gaps = Gaps(catalogue).ToList();
+        var gaps = Gaps(catalogue).Concat(isWhole ? LedgerCheck.Faults(catalogue) : []).ToList();
         if (gaps.Count > 0)
             throw new CatalogueException(gaps);
     }
@@ -35,8 +37,8 @@ internal static class CatalogueCheck
         foreach (var twins in catalogue.Rules.GroupBy(rule => rule.Info.Id, StringComparer.Ordinal).Where(group => group.Skip(1).Any()))
             yield return $"the id '{twins.Key}' belongs to {string.Join(" and ", twins.Select(rule => rule.Info.Type.Name))}";
 
-        foreach (var limit in catalogue.Limits.Definitions.Where(limit => limit.Min is null && limit.Max is null))
-            yield return $"limit '{limit.Id}' has neither min nor max";
+        foreach (var fault in LimitProof.Faults(catalogue.Limits))
+            yield return fault;
 
         foreach (var gap in catalogue.Rules.SelectMany(rule => GapsOf(rule, catalogue).Select(gap => $"{rule.Info.Type.Name} {gap}")))
             yield return gap;
@@ -53,6 +55,8 @@ internal static class CatalogueCheck
             yield return $"has no known topic ('{info.Topic}')";
         if (info.Citations.Count == 0 && !info.IsCommonPractice)
             yield return "cites nothing and is not marked [CommonPractice]";
+        if (string.IsNullOrWhiteSpace(info.Coverage?.Why))
+            yield return "does not say how far it covers its demand ([Coverage])";
         if (info.InForceFrom > info.InForceTo)
             yield return "goes out of force before it comes into force";
 

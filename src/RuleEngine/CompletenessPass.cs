@@ -63,7 +63,7 @@ internal sealed class CompletenessPass(RuleCatalogue catalogue, Visit visit)
     private void Add(ComplianceRule rule, Answer answer)
     {
         _answers.Add((rule, answer));
-        _findings.Add(catalogue.FindingOf(rule, answer));
+        _findings.Add(catalogue.FindingOf(rule, answer, visit.Judgements.LoosenedFor(rule)));
     }
 
     private static Answer Failed(string why) => new("", Verdict.Error($"the rule could not be judged ({why}); this is no pass"));

@@ -58,6 +58,19 @@ public sealed class ComplianceEngine
         return answers;
     }
 
+    /// <summary>What the next known change after <paramref name="evaluation"/>'s law would make of it: judges <paramref name="record"/> once more.</summary>
+    /// <param name="evaluation">The whole evaluation of the record.</param>
+    /// <param name="record">The record.</param>
+    /// <param name="lookup">What was looked up beside it.</param>
+    public NextChange NextChange(Evaluation evaluation, ServiceRecord record, Lookup? lookup = null)
+    {
+        ArgumentNullException.ThrowIfNull(evaluation);
+        ArgumentNullException.ThrowIfNull(record);
+        return new LawCalendar(Catalogue, record.Appliance.Fuel, record.Jurisdiction).After(evaluation.AsOf) is var (on, what)
+            ? LawOutlook.Of(on, what, evaluation, Evaluate(record, lookup, on, evaluation.LookedAtOn))
+            : LawOutlook.None;
+    }
+
     private void Infer(Visit visit, CompletenessPass answers)
     {
         var defects = (visit.Defects ?? []).Select(defect => new RecordedDefect(defect.Pointer, defect.Value)).ToList();

@@ -33,6 +33,7 @@ internal static class Hashes
             EngineVersion = null,
             InputHash = "",
             ResultHash = null,
+            NextChange = null,
             Context = evaluation.Context with { PreviousEvaluationId = null },
         };
         using var hash = SHA256.Create();

@@ -14,7 +14,7 @@ public sealed class ReferenceDocument
     /// <summary>Title.</summary>
     public required string Title { get; init; }
 
-    /// <summary>law, standard, procedure or guidance.</summary>
+    /// <summary>law, standard, procedure, guidance or practice.</summary>
     public required string Kind { get; init; }
 
     /// <summary>Where it applies.</summary>
@@ -24,6 +24,25 @@ public sealed class ReferenceDocument
     public DateOnly? InForceFrom { get; init; }
 
     /// <summary>Last day in force.</summary>
+    public DateOnly? InForceTo { get; init; }
+
+    /// <summary>Its editions by the days on which work may follow them, where that matters.</summary>
+    public IReadOnlyList<DocumentEdition>? Editions { get; init; }
+
+    /// <summary>What of it is covered, and what is not and why.</summary>
+    public required IReadOnlyList<LedgerEntry> Clauses { get; init; }
+}
+
+/// <summary>An edition of a standard.</summary>
+public sealed class DocumentEdition
+{
+    /// <summary>Number or name.</summary>
+    public required string Edition { get; init; }
+
+    /// <summary>First day on which work may follow it; absent: long ago.</summary>
+    public DateOnly? InForceFrom { get; init; }
+
+    /// <summary>Last day; absent: no end known.</summary>
     public DateOnly? InForceTo { get; init; }
 }
 

@@ -15,11 +15,14 @@ public sealed class RuleCatalogue
 {
     private readonly Assembly _source;
     private readonly Dictionary<ComplianceRule, int> _ranks;
+    private readonly byte[]? _overrides;
 
-    private RuleCatalogue(Assembly source, IReadOnlyList<ComplianceRule> rules)
+    private RuleCatalogue(Assembly source, IReadOnlyList<ComplianceRule> rules, byte[]? overrides)
     {
         _source = source;
-        Limits = new LimitBook(source.ReadResource<List<LimitDefinition>>("limits.json"));
+        _overrides = overrides;
+        var shipped = source.ReadResource<List<LimitDefinition>>("limits.json");
+        Limits = new LimitBook(shipped, Overrides.Read(overrides, shipped));
         References = new ReferenceBook(source.ReadResource<List<ReferenceDocument>>("references.json"));
         ExampleRecord = source.ReadResource("example-record.json");
         Rules = [.. rules.OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
@@ -55,46 +58,60 @@ public sealed class RuleCatalogue
     public RuleSetInfo Info { get; }
 
     /// <summary>Reads the catalogue of an assembly.</summary>
+    /// <param name="source">Where rules and data files are.</param>
+    /// <param name="overrides">The deployer's own limits as JSON; null: none.</param>
     /// <exception cref="CatalogueException">It has a gap; every gap is named.</exception>
-    public static RuleCatalogue Of(Assembly source)
+    public static RuleCatalogue Of(Assembly source, byte[]? overrides = null)
     {
         ArgumentNullException.ThrowIfNull(source);
-        return Of(source, CatalogueCheck.InstantiateRules(source.GetTypes()));
+        return Checked(new RuleCatalogue(source, CatalogueCheck.InstantiateRules(source.GetTypes()), overrides), isWhole: true);
     }
 
     /// <summary>The catalogue of <paramref name="source"/> with <paramref name="rules"/> in place of all of its own.</summary>
     /// <exception cref="CatalogueException">It has a gap; every gap is named.</exception>
-    public static RuleCatalogue Of(Assembly source, IReadOnlyList<ComplianceRule> rules)
+    public static RuleCatalogue Of(Assembly source, IReadOnlyList<ComplianceRule> rules, byte[]? overrides = null)
     {
         ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(rules);
-        var catalogue = new RuleCatalogue(source, rules);
-        CatalogueCheck.Demand(catalogue);
-        return catalogue;
+        return Checked(new RuleCatalogue(source, rules, overrides), isWhole: false);
     }
 
     /// <summary>This catalogue with only <paramref name="rules"/> of it.</summary>
-    public RuleCatalogue With(IReadOnlyList<ComplianceRule> rules) => Of(_source, rules);
+    public RuleCatalogue With(IReadOnlyList<ComplianceRule> rules) => Of(_source, rules, _overrides);
 
     /// <summary>An answer of <paramref name="rule"/> as a finding.</summary>
-    internal Finding FindingOf(ComplianceRule rule, Answer answer) => new()
+    /// <param name="rule">The rule.</param>
+    /// <param name="answer">What it says.</param>
+    /// <param name="loosened">Limits that it read and that the deployer has loosened.</param>
+    internal Finding FindingOf(ComplianceRule rule, Answer answer, IReadOnlyList<LimitDefinition> loosened) => new()
     {
         RuleId = rule.Info.Id,
         Topic = rule.Info.Topic,
         Outcome = answer.Verdict.Outcome,
         Title = rule.Info.Title,
-        Message = answer.Verdict.Message is { } message ? WireText.Sentence(message) : null,
+        Message = answer.Verdict.Message is { } message ? WireText.Sentence(message) + InWords(loosened) : null,
         Subject = answer.Subject,
         Evidence = answer.Verdict.Evidence.Count > 0 ? answer.Verdict.Evidence : null,
         Limit = answer.Verdict.Limit,
         Margin = answer.Verdict.Margin,
         Conformity = answer.Verdict.Conformity,
+        Loosened = loosened.Count > 0 ? true : null,
         ExpectedClass = answer.Verdict.ExpectedClass,
         Caution = answer.Verdict.Caution,
         Remedy = answer.Verdict.Remedy,
         References = rule.Info.Citations.Count > 0 ? References.Of(rule.Info) : null,
         Documentation = $"/v1/rules/{rule.Info.Id}",
     };
+
+    private static RuleCatalogue Checked(RuleCatalogue catalogue, bool isWhole)
+    {
+        CatalogueCheck.Demand(catalogue, isWhole);
+        return catalogue;
+    }
+
+    private static string InWords(IReadOnlyList<LimitDefinition> loosened) => loosened.Count == 0
+        ? ""
+        : $"; judged with what the deployer has loosened: {string.Join("; ", loosened.Select(line => line.What))}";
 
     private string HashOf(Assembly source)
     {
@@ -104,6 +121,8 @@ public sealed class RuleCatalogue
             hash.AppendData(Encoding.UTF8.GetBytes(name));
             hash.AppendData(source.ReadResource(name));
         }
+
+        hash.AppendData(_overrides ?? []);
 
         // Builds are deterministic, so a module's version id stands for the code in it.
         var modules = Rules.Select(rule => rule.GetType().Module)

@@ -10,6 +10,13 @@ namespace RuleModel;
 /// </summary>
 public abstract class InferenceRule : ComplianceRule
 {
+    /// <summary>The limit <paramref name="id"/>, noted as read by this rule: conditions run in an order of the engine's own.</summary>
+    protected Limit LimitOf(Visit visit, string id)
+    {
+        ArgumentNullException.ThrowIfNull(visit);
+        return visit.Judgements.Watch(this, v => v.Limits[id]);
+    }
+
     /// <summary>Reports a conclusion about <paramref name="subject"/> and lets further rules match it.</summary>
     protected void Conclude(IContext context, Visit visit, string subject, Verdict verdict)
     {

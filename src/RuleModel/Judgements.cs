@@ -22,9 +22,23 @@ public sealed class Judgement(IReadOnlyList<Answer> answers)
 public sealed class Judgements(Visit visit)
 {
     private readonly Dictionary<ComplianceRule, Judgement> _byRule = [];
+    private readonly Dictionary<ComplianceRule, IReadOnlyList<LimitDefinition>> _loosened = [];
 
     /// <summary>What <paramref name="rule"/> said, or null when it was never asked.</summary>
     public Judgement? Of(ComplianceRule rule) => _byRule.GetValueOrDefault(rule);
+
+    /// <summary>The limits that <paramref name="rule"/> read and that the deployer has loosened.</summary>
+    public IReadOnlyList<LimitDefinition> LoosenedFor(ComplianceRule rule) => _loosened.GetValueOrDefault(rule, []);
+
+    /// <summary>Lets <paramref name="rule"/> read limits and notes which of them the deployer has loosened.</summary>
+    internal T Watch<T>(ComplianceRule rule, Func<Visit, T> read)
+    {
+        _ = visit.Limits.TakeLoosened();
+        var result = read(visit);
+        if (visit.Limits.TakeLoosened() is { Count: > 0 } loosened)
+            _loosened[rule] = [.. LoosenedFor(rule).Union(loosened)];
+        return result;
+    }
 
     /// <summary>What an inference rule concludes; <paramref name="answer"/> is added to its answers.</summary>
     internal void Conclude(ComplianceRule rule, Answer answer) =>
@@ -35,7 +49,7 @@ public sealed class Judgements(Visit visit)
         if (_byRule.TryGetValue(rule, out var judgement))
             return judgement;
 
-        judgement = new Judgement(judge(visit));
+        judgement = new Judgement(Watch(rule, judge));
         _byRule.Add(rule, judgement);
         return judgement;
     }

@@ -4,29 +4,53 @@ using ServiceRecords;
 
 namespace RuleModel;
 
-/// <summary>Every limit with where and when it applies.</summary>
-public sealed class LimitBook(IReadOnlyList<LimitDefinition> definitions)
+/// <summary>Every limit with where and when it applies: those that are shipped, and those that the deployer has set over them.</summary>
+public sealed class LimitBook(IReadOnlyList<LimitDefinition> definitions, IReadOnlyList<LimitDefinition>? overrides = null)
 {
-    private readonly DateOnly[] _changes =
-        [.. definitions.SelectMany(line => new[] { line.InForceFrom, line.InForceTo?.AddDays(1) }).OfType<DateOnly>().Distinct().Order()];
+    /// <summary>Permitted pressure drop of IGEM/UP/1B Edition 4 by installation volume.</summary>
+    public const string PermittedDropEdition4 = "permitted-drop-edition-4";
 
-    private readonly ConcurrentDictionary<(Fuel, Jurisdiction, DateOnly), LimitSheet> _sheets = new();
+    /// <summary>Tables of which nothing is shipped: a deployer fills them from a document of their own.</summary>
+    public static IReadOnlyList<string> DeployersTables { get; } = [PermittedDropEdition4];
 
-    /// <summary>All lines.</summary>
+    private readonly ConcurrentDictionary<(Fuel, Jurisdiction, DateOnly), ILookup<string, LimitDefinition>> _inForce = new();
+
+    /// <summary>All shipped lines.</summary>
     public IReadOnlyList<LimitDefinition> Definitions { get; } = definitions;
 
-    /// <summary>The limits in force for one visit.</summary>
-    public LimitSheet For(Fuel fuel, Jurisdiction jurisdiction, DateOnly day) => _sheets.GetOrAdd(
-        (fuel, jurisdiction, DayOfLastChange(day)), key => new LimitSheet(Definitions.Where(line => line.AppliesTo(key.Item1, key.Item2, key.Item3))));
+    /// <summary>All lines of the deployer.</summary>
+    public IReadOnlyList<LimitDefinition> Overrides { get; } = overrides ?? [];
 
-    /// <summary>Between two days of change every day has the same limits, so there are only as many sheets as changes.</summary>
-    private DateOnly DayOfLastChange(DateOnly day) => _changes.LastOrDefault(change => change <= day, DateOnly.MinValue);
+    /// <summary>Every day on which a limit begins or is the first day without it, in order.</summary>
+    public IReadOnlyList<DateOnly> Changes { get; } =
+    [
+        .. definitions.Concat(overrides ?? []).SelectMany(line => new[] { line.InForceFrom, line.InForceTo?.AddDays(1) }).OfType<DateOnly>().Distinct().Order(),
+    ];
+
+    /// <summary>The limits in force for one visit. Made for that visit alone: it remembers what was read.</summary>
+    public LimitSheet For(Fuel fuel, Jurisdiction jurisdiction, DateOnly day) => new(InForce(fuel, jurisdiction, day));
+
+    /// <summary>The lines in force, by id; where a line of the deployer applies, it stands in place of the shipped one.</summary>
+    public ILookup<string, LimitDefinition> InForce(Fuel fuel, Jurisdiction jurisdiction, DateOnly day) => _inForce.GetOrAdd(
+        (fuel, jurisdiction, DayOfLastChange(day)), key =>
+        {
+            var own = Overrides.Where(line => line.AppliesTo(key.Item1, key.Item2, key.Item3)).ToLookup(line => line.Id, StringComparer.Ordinal);
+            return Definitions.Where(line => line.AppliesTo(key.Item1, key.Item2, key.Item3) && !own.Contains(line.Id))
+                .Concat(own.SelectMany(lines => lines))
+                .ToLookup(line => line.Id, StringComparer.Ordinal);
+        });
+
+    /// <summary>Between two days of change every day has the same limits, so there are only as many lookups as changes.</summary>
+    private DateOnly DayOfLastChange(DateOnly day) => Changes.LastOrDefault(change => change <= day, DateOnly.MinValue);
 }
 
-/// <summary>The limits in force for one visit.</summary>
-public sealed class LimitSheet(IEnumerable<LimitDefinition> inForce)
+/// <summary>The limits in force for one visit. It remembers which of those that the deployer has loosened were read.</summary>
+public sealed class LimitSheet
 {
-    private readonly ILookup<string, LimitDefinition> _byId = inForce.ToLookup(line => line.Id, StringComparer.Ordinal);
+    private readonly ILookup<string, LimitDefinition> _byId;
+    private readonly List<LimitDefinition> _loosened = [];
+
+    internal LimitSheet(ILookup<string, LimitDefinition> byId) => _byId = byId;
 
     /// <summary>The limit <paramref name="id"/>; null when there is not exactly one.</summary>
     public Limit? Find(string id) => _byId[id].ToList() is [var only] ? only.AsLimit : null;
@@ -35,9 +59,34 @@ public sealed class LimitSheet(IEnumerable<LimitDefinition> inForce)
     /// <exception cref="InvalidOperationException">There is not exactly one: the rule that asked ends as an error, never as a pass.</exception>
     public Limit this[string id] => _byId[id].ToList() switch
     {
-        [var only] => only.AsLimit,
+        [var only] => Read(only),
         { Count: var count } => throw new InvalidOperationException($"{count} limits '{id}' are in force for this visit; exactly one is needed."),
     };
+
+    /// <summary>Has the deployer filled the table <paramref name="id"/> for this visit?</summary>
+    public bool HasTable(string id) => _byId.Contains(id);
+
+    /// <summary>The line of the table <paramref name="id"/> for an installation volume; null where the table does not reach so far.</summary>
+    public Limit? ByVolume(string id, decimal volumeM3) =>
+        _byId[id].SingleOrDefault(line => !(volumeM3 <= line.VolumeAboveM3) && !(volumeM3 > line.VolumeUpToM3)) is { } line ? Read(line) : null;
+
+    /// <summary>The loosened limits read since this was last asked.</summary>
+    internal IReadOnlyList<LimitDefinition> TakeLoosened()
+    {
+        if (_loosened.Count == 0)
+            return [];
+
+        LimitDefinition[] taken = [.. _loosened.Distinct()];
+        _loosened.Clear();
+        return taken;
+    }
+
+    private Limit Read(LimitDefinition line)
+    {
+        if (line.Loosens == true)
+            _loosened.Add(line);
+        return line.AsLimit;
+    }
 
     /// <summary>
     /// The maker's own largest value where it counts, else the default. A value looser than the default counts only when the record

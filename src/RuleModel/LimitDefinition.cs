@@ -4,7 +4,9 @@ using ServiceRecords;
 
 namespace RuleModel;
 
-/// <summary>One line of limits.json: a limit with where and when it applies. An absent list applies to all.</summary>
+/// <summary>
+/// One line of limits.json, or of the deployer's overrides: a limit with where and when it applies. An absent list applies to all.
+/// </summary>
 public sealed class LimitDefinition
 {
     /// <summary>Id, shared by the lines that differ in where and when they apply.</summary>
@@ -49,12 +51,56 @@ public sealed class LimitDefinition
     /// <summary>Was the figure read in its published source?</summary>
     public required bool Verified { get; init; }
 
+    /// <summary>True where neither a maker's value nor the deployer lifts it.</summary>
+    public bool? Ceiling { get; init; }
+
+    /// <summary>Which change makes it stricter; absent: a narrower range.</summary>
+    public Tightening? Tighter { get; init; }
+
+    /// <summary>For a table by installation volume: the line is for volumes above this one, itself excluded; absent: from nothing on.</summary>
+    public decimal? VolumeAboveM3 { get; init; }
+
+    /// <summary>For a table by installation volume: the line is for volumes up to this one, itself included; absent: without end.</summary>
+    public decimal? VolumeUpToM3 { get; init; }
+
+    /// <summary>Who set an override.</summary>
+    public string? Who { get; init; }
+
+    /// <summary>Why an override was set.</summary>
+    public string? Why { get; init; }
+
+    /// <summary>True where an override is looser than the limit that it replaces.</summary>
+    public bool? Loosens { get; init; }
+
+    /// <summary>Is it a line of a table by installation volume?</summary>
+    [JsonIgnore]
+    public bool IsBand => VolumeAboveM3 is not null || VolumeUpToM3 is not null;
+
     /// <summary>Does this line apply?</summary>
     public bool AppliesTo(Fuel fuel, Jurisdiction jurisdiction, DateOnly day) =>
         Fuels?.Contains(fuel) != false
         && Jurisdictions?.Contains(jurisdiction) != false
         && (InForceFrom is null || InForceFrom <= day)
         && (InForceTo is null || day <= InForceTo);
+
+    /// <summary>Is there a visit to which both lines apply?</summary>
+    public bool Meets(LimitDefinition other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return (Fuels is null || other.Fuels is null || Fuels.Intersect(other.Fuels).Any())
+            && (Jurisdictions is null || other.Jurisdictions is null || Jurisdictions.Intersect(other.Jurisdictions).Any())
+            && !(InForceTo < other.InForceFrom) && !(other.InForceTo < InForceFrom);
+    }
+
+    /// <summary>Would this line in place of <paramref name="other"/>, which has the same bounds, let anything through that the other stops?</summary>
+    public bool IsLooserThan(LimitDefinition other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return other.Tighter == Tightening.Wider ? Reaches(other, beyond: this) : Reaches(this, beyond: other);
+    }
+
+    private static bool Reaches(LimitDefinition line, LimitDefinition beyond) =>
+        line.Min < beyond.Min || line.Max > beyond.Max || (line.Max == beyond.Max && beyond.MaxExcluded == true && line.MaxExcluded != true);
 
     /// <summary>The limit as a finding shows it.</summary>
     [JsonIgnore]
@@ -63,6 +109,7 @@ public sealed class LimitDefinition
         Min = Min,
         Max = Max,
         MaxExcluded = MaxExcluded,
+        Text = Loosens == true ? $"loosened by the deployer: {Why} ({Who})" : null,
         Unit = Unit,
         Origin = Origin,
         Source = Verified ? Source : $"{Source} (figure not verified)",

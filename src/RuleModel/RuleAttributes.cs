@@ -50,6 +50,17 @@ public sealed class FollowsAttribute(string ruleId) : Attribute
     public string RuleId { get; } = ruleId;
 }
 
+/// <summary>How far the rule covers its own demand, the record being true.</summary>
+[AttributeUsage(AttributeTargets.Class)]
+public sealed class CoverageAttribute(Coverage coverage, string why) : Attribute
+{
+    /// <summary>How far.</summary>
+    public Coverage Coverage { get; } = coverage;
+
+    /// <summary>A few words why.</summary>
+    public string Why { get; } = why;
+}
+
 /// <summary>The days on which the rule is in force, both included; without this attribute, always. Dates as yyyy-MM-dd.</summary>
 [AttributeUsage(AttributeTargets.Class)]
 public sealed class InForceAttribute : Attribute

@@ -15,6 +15,7 @@ public sealed class RuleInfo
         Topic = type.GetCustomAttribute<TopicAttribute>()?.Topic ?? "";
         Citations = [.. type.GetCustomAttributes<CitesAttribute>()];
         IsCommonPractice = type.IsDefined(typeof(CommonPracticeAttribute));
+        Coverage = type.GetCustomAttribute<CoverageAttribute>();
         AppliesBy = type.GetCustomAttribute<AppliesByAttribute>()?.Pointers ?? [];
         Follows = [.. type.GetCustomAttributes<FollowsAttribute>().Select(follows => follows.RuleId)];
         Expects = type.GetCustomAttribute<ExpectsAttribute>()?.Pointer;
@@ -40,6 +41,9 @@ public sealed class RuleInfo
 
     /// <summary>True when it rests on common practice.</summary>
     public bool IsCommonPractice { get; }
+
+    /// <summary>How far it covers its demand; null is refused by the catalogue.</summary>
+    public CoverageAttribute? Coverage { get; }
 
     /// <summary>The members that settle whether it applies.</summary>
     public IReadOnlyList<string> AppliesBy { get; }

@@ -27,6 +27,7 @@ public sealed class EvaluationTests(ServiceInProcess service) : IClassFixture<Se
     [InlineData("?include=all")]
     [InlineData("?include=problems")]
     [InlineData("?include=default&store=true")]
+    [InlineData("?asOf=2022-09-30&nextChange=true")]
     public async Task Read_back_it_is_the_same_bytes(string query)
     {
         var posted = await _client.PostRecord(service.ExampleRecord, query);
@@ -36,6 +37,30 @@ public sealed class EvaluationTests(ServiceInProcess service) : IClassFixture<Se
         Assert.Equal(await posted.Content.ReadAsByteArrayAsync(), await read.Content.ReadAsByteArrayAsync());
         Assert.Equal(posted.Content.Headers.ContentType, read.Content.Headers.ContentType);
         Assert.Equal("no-store", read.Headers.CacheControl!.ToString());
+    }
+
+    [Theory]
+    [InlineData("", false)]
+    [InlineData("&nextChange=false", false)]
+    [InlineData("&nextChange=true", true)]
+    [InlineData("&asOf=2026-09-14", true)]
+    public async Task What_the_next_change_would_make_of_it_is_shown_when_asked_for_and_leaves_the_hash(string query, bool isShown)
+    {
+        var plain = await (await _client.PostRecord(service.ExampleRecord, "?store=false")).Read();
+        var evaluation = await (await _client.PostRecord(service.ExampleRecord, $"?store=false{query}")).Read();
+
+        Assert.Equal(isShown ? "2026-10-01" : null, evaluation["nextChange"]?["on"]?.Text());
+        Assert.Equal(plain["resultHash"].Text(), evaluation["resultHash"].Text());
+    }
+
+    [Fact]
+    public async Task A_record_is_judged_by_the_law_of_another_day()
+    {
+        var before = await (await _client.PostRecord(service.ExampleRecord, "?store=false&include=all&asOf=2022-01-31")).Read();
+
+        Assert.Equal("2022-01-31", before["asOf"].Text());
+        Assert.DoesNotContain("co-alarm-scotland", before["findings"].Texts("ruleId"));
+        Assert.Equal(HttpStatusCode.BadRequest, (await _client.PostRecord(service.ExampleRecord, "?asOf=31.01.2022")).StatusCode);
     }
 
     [Fact]

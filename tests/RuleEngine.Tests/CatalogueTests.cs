@@ -20,6 +20,7 @@ public sealed class CatalogueTests
         Assert.Contains(gaps, gap => gap.Contains("has no title", StringComparison.Ordinal));
         Assert.Contains(gaps, gap => gap.Contains("cites nothing", StringComparison.Ordinal));
         Assert.Contains(gaps, gap => gap.Contains("has no cases", StringComparison.Ordinal));
+        Assert.Contains(gaps, gap => gap.Contains("does not say how far it covers", StringComparison.Ordinal));
     }
 
     [Fact]

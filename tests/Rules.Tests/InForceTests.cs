@@ -17,4 +17,22 @@ public sealed class InForceTests
         Assert.NotEmpty(RuleSet.AnswersOf(ruleId, RuleSet.Engine.Evaluate(record, asOf: day)));
         Assert.Empty(RuleSet.AnswersOf(ruleId, RuleSet.Engine.Evaluate(record, asOf: day.AddDays(-1))));
     }
+
+    public static TheoryData<string> Dated =>
+        [.. RuleSet.Catalogue.Rules.Where(rule => rule.Info.InForceFrom > DateOnly.MinValue || rule.Info.InForceTo < DateOnly.MaxValue).Select(rule => rule.Info.Id)];
+
+    [Theory]
+    [MemberData(nameof(Dated))]
+    public void A_rule_answers_on_its_days_and_on_no_day_before_or_after(string ruleId)
+    {
+        var rule = RuleSet.Catalogue.Rules.Single(candidate => candidate.Info.Id == ruleId).Info;
+        var record = RuleSet.Read(RuleSet.Catalogue.ExampleRecord);
+        var days = new[] { rule.InForceFrom, rule.InForceTo }
+            .Where(day => day > DateOnly.MinValue && day < DateOnly.MaxValue)
+            .SelectMany(day => new[] { day.AddDays(-1), day, day.AddDays(1) });
+
+        Assert.All(days, day => Assert.Equal(
+            day >= rule.InForceFrom && day <= rule.InForceTo,
+            RuleSet.AnswersOf(ruleId, RuleSet.Engine.Evaluate(record, asOf: day)).Count > 0));
+    }
 }

@@ -12,9 +12,11 @@ internal static class Check
     private const int LongestRecordBytes = 1 << 20;
 
     /// <summary>Prints what each record shows; gives 0 for pass or advisory, 1 for unsafe or incomplete, 2 for unusable input.</summary>
-    public static async Task<int> RunAsync(IReadOnlyList<FileInfo> files, TextWriter output, CancellationToken stop)
+    public static async Task<int> RunAsync(IReadOnlyList<FileInfo> files, FileInfo? overrides, TextWriter output, CancellationToken stop)
     {
-        var engine = ComplianceEngine.Start(RuleCatalogue.Of(typeof(RuleIds).Assembly));
+        if (Start(overrides, output) is not { } engine)
+            return 2;
+
         var exitCode = 0;
         foreach (var file in files)
         {
@@ -33,6 +35,19 @@ internal static class Check
         }
 
         return exitCode;
+    }
+
+    private static ComplianceEngine? Start(FileInfo? overrides, TextWriter output)
+    {
+        try
+        {
+            return ComplianceEngine.Start(RuleCatalogue.Of(typeof(RuleIds).Assembly, Overrides.ReadFile(overrides?.FullName)));
+        }
+        catch (CatalogueException refusal)
+        {
+            output.WriteLine(refusal.Message);
+            return null;
+        }
     }
 
     private static int CheckOne(ComplianceEngine engine, string place, ReadOnlyMemory<byte>? json, TextWriter output)

@@ -20,8 +20,9 @@ internal static class CommandLine
     private static Command CheckCommand()
     {
         var files = new Argument<FileInfo[]>("file") { Description = "Record files: JSON (one record) or NDJSON (one record a line).", Arity = ArgumentArity.OneOrMore };
-        var command = new Command("check", "Checks records and prints what was found. Exit code: 0 pass or advisory, 1 unsafe or incomplete, 2 unusable input.") { files };
-        command.SetAction((parsed, stop) => Check.RunAsync(parsed.GetRequiredValue(files), parsed.InvocationConfiguration.Output, stop));
+        var overrides = new Option<FileInfo>("--overrides") { Description = "Your own limits, as the service reads them from Rules:Overrides." };
+        var command = new Command("check", "Checks records and prints what was found. Exit code: 0 pass or advisory, 1 unsafe or incomplete, 2 unusable input.") { files, overrides };
+        command.SetAction((parsed, stop) => Check.RunAsync(parsed.GetRequiredValue(files), parsed.GetValue(overrides), parsed.InvocationConfiguration.Output, stop));
         return command;
     }
 

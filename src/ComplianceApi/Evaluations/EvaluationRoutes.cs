@@ -14,11 +14,17 @@ public static class EvaluationRoutes
 
     private static readonly QueryParameter<bool> Store = Query.Flag("store", "Whether the record and its evaluation are stored.", absent: true);
 
+    private static readonly QueryParameter<DateOnly?> AsOf = Query.Day("asOf",
+        "Judges by the law of this day in place of the record's own, and shows in nextChange what the next known change would make of it.");
+
+    private static readonly QueryParameter<bool> NextChange = Query.Flag("nextChange",
+        "Whether the answer shows what the next known change of law would make of it.", absent: false);
+
     /// <summary>Maps the routes.</summary>
     public static void MapEvaluations(this IEndpointRouteBuilder v1)
     {
         var routes = v1.MapGroup("/evaluations").WithTags("Evaluations").NeverCached().Fails(ProblemKind.StoreUnavailable);
-        routes.MapPost("", Create).WithName("createEvaluation").Takes(Shown, Store).Accepts<ServiceRecord>("application/json")
+        routes.MapPost("", Create).WithName("createEvaluation").Takes(Shown, Store, AsOf, NextChange).Accepts<ServiceRecord>("application/json")
             .WithMetadata(new BodyExample(() => typeof(RuleIds).Assembly.GetManifestResourceStream("example-record.json")!))
             .Fails(ProblemKind.UnreadableBody, ProblemKind.BodyTooLarge, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody);
         routes.MapGet("/{evaluationId}", Get).WithName("getEvaluation").Takes(Shown).Fails(ProblemKind.NotFound);
@@ -41,7 +47,8 @@ public static class EvaluationRoutes
 
         var shown = Shown.Of(request) ?? Include.Default;
         var keep = Store.Of(request);
-        var judged = await judge.JudgeAsync(tenant, body.Bytes, shown, keep, cancel);
+        var law = new Law(AsOf.Of(request), NextChange.Of(request));
+        var judged = await judge.JudgeAsync(tenant, body.Bytes, shown, keep, law, cancel);
         if (judged.Problem is { } problem)
             return problem;
 

@@ -14,8 +14,9 @@ public sealed class Judge(ComplianceEngine engine, EvaluationStore evaluations, 
     /// <param name="posted">The body.</param>
     /// <param name="shown">How much of the answer is asked for; kept with it.</param>
     /// <param name="keep">Whether to store it.</param>
+    /// <param name="law">Whose law.</param>
     /// <param name="cancel">Gives up.</param>
-    public async Task<Judged> JudgeAsync(Tenant tenant, ReadOnlyMemory<byte> posted, Include shown, bool keep, CancellationToken cancel)
+    public async Task<Judged> JudgeAsync(Tenant tenant, ReadOnlyMemory<byte> posted, Include shown, bool keep, Law law, CancellationToken cancel)
     {
         var read = RecordReader.Read(posted);
         if (!read.IsRecord)
@@ -29,10 +30,13 @@ public sealed class Judge(ComplianceEngine engine, EvaluationStore evaluations, 
             return new Judged(FaultKind.Invalid, faults);
 
         var now = clock.GetUtcNow();
-        var evaluation = engine.Evaluate(record, LookupOf(profile)) with
+        var lookup = LookupOf(profile);
+        var whole = engine.Evaluate(record, lookup, law.AsOf);
+        var evaluation = whole with
         {
             EvaluationId = keep ? Guid.CreateVersion7(now).ToString() : null,
             EvaluatedAt = now,
+            NextChange = law.ShowsNextChange ? engine.NextChange(whole, record, lookup) : null,
         };
         return !keep || await evaluations.SaveAsync(tenant, record, posted, evaluation, shown, cancel)
             ? new Judged(evaluation)
@@ -68,6 +72,15 @@ public sealed class Judge(ComplianceEngine engine, EvaluationStore evaluations, 
         else if (superseded.SupersededBy is not null)
             faults.Add(SupersededInTheMeantime);
     }
+}
+
+/// <summary>By whose law a record is judged.</summary>
+/// <param name="AsOf">The day; null: the record's own.</param>
+/// <param name="IsNextChangeAsked">Whether to show the next known change; under a day of the caller's own it always is.</param>
+public sealed record Law(DateOnly? AsOf, bool IsNextChangeAsked)
+{
+    /// <summary>Whether the next known change is to be shown.</summary>
+    public bool ShowsNextChange => IsNextChangeAsked || AsOf is not null;
 }
 
 /// <summary>An evaluation, or what is wrong with the record; never both.</summary>

@@ -15,7 +15,8 @@ public static class Startup
     public static void AddTo(IServiceCollection services)
     {
         services.AddSingleton(TimeProvider.System);
-        services.AddSingleton(_ => ComplianceEngine.Start(RuleCatalogue.Of(typeof(RuleIds).Assembly)));
+        services.AddSingleton(provider => ComplianceEngine.Start(RuleCatalogue.Of(
+            typeof(RuleIds).Assembly, Overrides.ReadFile(provider.GetRequiredService<IConfiguration>()["Rules:Overrides"]))));
         services.AddSingleton(provider => Database.Open(provider.GetRequiredService<IConfiguration>()["Store:Path"] ?? "data/compliance.db"));
         services.AddSingleton<EvaluationStore>();
         services.AddSingleton<ProfileStore>();

@@ -51,25 +51,26 @@ public static class CatalogueRoutes
             ContentHash = catalogue.Info.ContentHash,
             Rules = catalogue.Rules.Count,
             Limits = catalogue.Limits.Definitions.Count,
+            Overrides = catalogue.Limits.Overrides.Count,
             References = catalogue.References.Documents.Count,
         };
         return TypedResults.Ok(new[] { only }.PageOf(request));
     }
 
-    /// <summary>List the limits: value, unit, where and when each applies, who set it, and whether the figure was read in its source.</summary>
+    /// <summary>List the limits, those of the deployer last: value, unit, where and when each applies, who set it, and whether the figure was read in its source.</summary>
     private static Ok<Page<LimitDefinition>> ListLimits(HttpRequest request, ComplianceEngine engine)
     {
         var day = InForceOn.Of(request);
         var fuel = ForFuel.Of(request);
         var jurisdiction = Where.Of(request);
-        return TypedResults.Ok(engine.Catalogue.Limits.Definitions
+        return TypedResults.Ok(engine.Catalogue.Limits.Definitions.Concat(engine.Catalogue.Limits.Overrides)
             .Where(limit => !(limit.InForceFrom > day) && !(limit.InForceTo < day))
             .Where(limit => fuel is null || limit.Fuels?.Contains(fuel.Value) != false)
             .Where(limit => jurisdiction is null || limit.Jurisdictions?.Contains(jurisdiction.Value) != false)
             .PageOf(request));
     }
 
-    /// <summary>List the laws and standards that rules rest on.</summary>
+    /// <summary>List the laws and standards that rules rest on, each with the clauses that are covered, and with those that are not and why.</summary>
     private static Ok<Page<ReferenceDocument>> ListReferences(HttpRequest request, ComplianceEngine engine) =>
         TypedResults.Ok(engine.Catalogue.References.Documents.PageOf(request));
 }

@@ -24,6 +24,8 @@ public sealed class RuleShelf(ComplianceEngine engine)
         Title = rule.Info.Title,
         Topic = rule.Info.Topic,
         CommonPractice = rule.Info.IsCommonPractice,
+        Coverage = rule.Info.Coverage!.Coverage,
+        CoverageWhy = rule.Info.Coverage.Why,
         InForceFrom = rule.Info.InForceFrom == DateOnly.MinValue ? null : rule.Info.InForceFrom,
         InForceTo = rule.Info.InForceTo == DateOnly.MaxValue ? null : rule.Info.InForceTo,
         AppliesBy = rule.Info.AppliesBy,

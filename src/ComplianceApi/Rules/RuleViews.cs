@@ -1,5 +1,6 @@
 using Findings;
 using RuleEngine;
+using RuleModel;
 
 namespace ComplianceApi;
 
@@ -17,6 +18,12 @@ public sealed record RuleView
 
     /// <summary>True when it rests, wholly or in part, on common practice of the trade without a published source.</summary>
     public required bool CommonPractice { get; init; }
+
+    /// <summary>How far it covers its demand, the record being true.</summary>
+    public required Coverage Coverage { get; init; }
+
+    /// <summary>Why.</summary>
+    public required string CoverageWhy { get; init; }
 
     /// <summary>First day in force; absent: always was.</summary>
     public DateOnly? InForceFrom { get; init; }
@@ -57,6 +64,9 @@ public sealed class RuleSetSummary
 
     /// <summary>How many limits.</summary>
     public required int Limits { get; init; }
+
+    /// <summary>How many limits the organisation that runs this service has set over them.</summary>
+    public required int Overrides { get; init; }
 
     /// <summary>How many laws and standards it cites.</summary>
     public required int References { get; init; }

@@ -4,13 +4,13 @@ using RuleModel;
 
 namespace RuleEngine.Tests;
 
-[Name("throws-in-condition"), Topic(Topics.Water), Description("throws while it judges"), CommonPractice]
+[Name("throws-in-condition"), Topic(Topics.Water), Description("throws while it judges"), CommonPractice, Coverage(Coverage.Full, "made up")]
 public sealed class ThrowsWhileJudgingRule : VisitRule
 {
     protected override Verdict Assess(Visit visit, Look look) => throw new InvalidOperationException("made to throw");
 }
 
-[Name("throws-on-second"), Topic(Topics.Water), Description("throws at its second subject"), CommonPractice, Expects("/disturbedJoints")]
+[Name("throws-on-second"), Topic(Topics.Water), Description("throws at its second subject"), CommonPractice, Coverage(Coverage.Full, "made up"), Expects("/disturbedJoints")]
 public sealed class ThrowsOnSecondSubjectRule : ComplianceRule<int>
 {
     protected override IEnumerable<Subject<int>>? Subjects(Visit visit) => [new("/disturbedJoints/0", 0), new("/disturbedJoints/1", 1)];
@@ -19,7 +19,7 @@ public sealed class ThrowsOnSecondSubjectRule : ComplianceRule<int>
         subject == 0 ? look.Unsafe($"said before the failure") : throw new InvalidOperationException("made to throw");
 }
 
-[Name("throws-in-inference"), Topic(Topics.UnsafeSituation), Description("throws over findings"), CommonPractice]
+[Name("throws-in-inference"), Topic(Topics.UnsafeSituation), Description("throws over findings"), CommonPractice, Coverage(Coverage.Full, "made up")]
 public sealed class ThrowsInInferenceRule : InferenceRule
 {
     public override void Define()
@@ -33,13 +33,13 @@ public sealed class ThrowsInInferenceRule : InferenceRule
     private static bool Throw(Finding finding) => throw new InvalidOperationException($"made to throw at {finding.RuleId}");
 }
 
-[Name("asks-unknown-limit"), Topic(Topics.Water), Description("asks for a limit that nobody set"), CommonPractice]
+[Name("asks-unknown-limit"), Topic(Topics.Water), Description("asks for a limit that nobody set"), CommonPractice, Coverage(Coverage.Full, "made up")]
 public sealed class AsksForAnUnknownLimitRule : VisitRule
 {
     protected override Verdict Assess(Visit visit, Look look) => look.Pass($"{visit.Limits["no-such-limit"].Max}");
 }
 
-[Name("nameless-topic"), Topic("gossip"), Description("has a topic that nobody knows"), CommonPractice]
+[Name("nameless-topic"), Topic("gossip"), Description("has a topic that nobody knows"), CommonPractice, Coverage(Coverage.Full, "made up")]
 public sealed class UnknownTopicRule : VisitRule
 {
     protected override Verdict Assess(Visit visit, Look look) => look.Pass($"never asked");
