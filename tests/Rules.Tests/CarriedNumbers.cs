@@ -47,7 +47,9 @@ internal sealed class CarriedNumbers
         var moments = evidence.Select(item => item.Value).Select(Moment).OfType<DateTimeOffset>().ToList();
         var others = OtherLimits.GetValueOrDefault(finding.RuleId, []);
         var limits = LimitsByRule.Value[finding.RuleId].Select(Math.Abs)
-            .Concat(RuleSet.Catalogue.Limits.Definitions.Where(line => others.Contains(line.Id)).SelectMany(line => new[] { line.Min, line.Max }.OfType<decimal>())).ToList();
+            .Concat(RuleSet.Catalogue.Limits.Definitions.Where(line => others.Contains(line.Id)).SelectMany(line => new[] { line.Min, line.Max }.OfType<decimal>()))
+            .Concat(finding.Conformity is { } probability ? [probability, RuleSet.Catalogue.Limits.Definitions.Single(line => line.Id == LimitIds.ConformityGuard).Min!.Value] : [])
+            .ToList();
 
         Days = DaysFrom(finding, evaluation, moments, [.. limits, .. measured]).ToHashSet();
         All =
