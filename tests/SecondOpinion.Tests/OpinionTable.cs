@@ -7,6 +7,14 @@ internal static class OpinionTable
         new IEnumerable<(string RuleId, Func<Case, IEnumerable<Opinion>> Say)>[]
         {
             AmbientAirOpinions.All,
+            CombustionOpinions.All,
+            FlueOpinions.All,
+            GasPressureOpinions.All,
+            HeatInputOpinions.All,
+            JointsOpinions.All,
+            SafetyDevicesOpinions.All,
+            TightnessOpinions.All,
+            VentilationOpinions.All,
         }
         .SelectMany(topic => topic)
         .ToDictionary(entry => entry.RuleId, entry => entry.Say, StringComparer.Ordinal);
