@@ -71,7 +71,7 @@ internal static class Examination
         var ratios = (one.Record.Combustion?.Readings ?? []).Where(reading => reading.Stage != WorkStage.BeforeWork)
             .Select(reading => reading.Stage is null ? null : CombustionOpinions.RatioOf(reading))
             .ToList();
-        if (ratios.Any(ratio => ratio > CombustionOpinions.RatioLimit(one)))
+        if (ratios.Any(ratio => ratio > Math.Min(CombustionOpinions.RatioLimit(one), 0.008m)))
             return false;
         return ratios.Count == 0 || ratios.Contains(null) ? null : true;
     }

@@ -78,7 +78,8 @@ internal static class HeatInputOpinions
         if (appliance.RatedInputBasis is not { } basis || appliance.RatedInputKw is not { } plate)
             return Missing(At);
         var other = Examination.MeasuredKw(one, basis == InputBasis.Net ? InputBasis.Gross : InputBasis.Net);
-        var deviation = (other - plate) / plate * 100;
+        var target = appliance.RangeRatedInputKw ?? plate;
+        var deviation = (other - target) / target * 100;
         return deviation is >= -1 and <= 1 ? Advisory(At) : Pass(At);
     }
 

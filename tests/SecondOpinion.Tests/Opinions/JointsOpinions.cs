@@ -70,46 +70,40 @@ internal static class JointsOpinions
     /// <summary>Beyond the gas valve only a check with the burner alight can see a leak; before it a tightness test with its valve open.</summary>
     private static Opinion Proved(Case one, DisturbedJoint joint, string at)
     {
-        var proof = Tightness.ProofOfInlet(one);
         var isChecked = joint.LeakChecked == true;
         if (joint.Place != JointPlace.GasValveInlet)
         {
             return (isChecked, joint.BurnerAlight) switch
             {
                 (true, true) => Pass(at),
-                (false, _) when proof == false => Unproved(joint, at),
+                (false, _) when Tightness.IsProvedTight(one) == false => AtRisk(at),
                 _ => Missing(at),
             };
         }
 
-        return proof switch
+        return Tightness.IsInletProvedTight(one) switch
         {
             true => Pass(at),
             null => Missing(at),
-            false => isChecked ? Missing(at) : Unproved(joint, at),
+            false => isChecked ? Missing(at) : AtRisk(at),
         };
     }
 
-    /// <summary>A gas joint without any proof is unsafe; whether this one carries gas may first have to be asked.</summary>
-    private static Opinion Unproved(DisturbedJoint joint, string at) => joint.CarriesGas == true || IsUnion(joint) ? AtRisk(at) : Missing(at);
-
     private static Opinion GasJointListed(Case one)
     {
-        var exchanger = one.Record.HeatExchanger;
-        if (one.IsLandlordCheck() || one.Record.Appliance.Condensing == false || exchanger is { TopPlateRemoved: false, Cleaned: false })
+        var (removed, cleaned) = (one.Record.HeatExchanger?.TopPlateRemoved, one.Record.HeatExchanger?.Cleaned);
+        var isStripped = one.Record.JobType is JobType.LandlordCheck or JobType.Commissioning
+            ? removed == true
+            : removed == true || cleaned == true ? true : removed is null || cleaned is null ? null : (bool?)false;
+        if (one.Record.Appliance.Condensing == false || isStripped == false)
             return NotApplicable();
+        if (one.Record.Appliance.Condensing is null || isStripped is null)
+            return Missing();
         if (one.Record.DisturbedJoints is not { } joints)
             return Missing(List);
         if (joints.Any(CarriesGas))
             return Pass(List);
-        if (one.Record.Appliance.Condensing is null)
-            return Missing();
-        return exchanger switch
-        {
-            { TopPlateRemoved: true } => Missing(List),
-            { TopPlateRemoved: false, Cleaned: true } => Advisory(List),
-            _ => Missing(),
-        };
+        return removed == false ? Advisory(List) : Missing(List);
     }
 
     private static IEnumerable<Opinion> MakersSeals(Case one)

@@ -100,7 +100,7 @@ internal static class VentilationOpinions
         }
 
         if (one.IsOpenFlued() is not { } isOpen)
-            return (IsEnoughForOpen(one), IsEnoughForSealed(one)) is (true, true) ? Pass(Vents) : Missing(Vents);
+            return (IsEnoughForOpen(one), IsEnoughForSealed(one)) switch { (true, true) => Pass(Vents), (false, false) => AirShort(one), _ => Missing(Vents) };
         return (isOpen ? IsEnoughForOpen(one) : IsEnoughForSealed(one)) switch
         {
             true => Pass(Vents),
