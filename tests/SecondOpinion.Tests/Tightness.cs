@@ -105,16 +105,25 @@ internal static class Tightness
         return isNaturalGas ? WithTable(one, test, table => permitted > table ? Shown.Void : retested) : retested;
     }
 
-    /// <summary>The table of edition 3 for natural gas.</summary>
-    private static Shown WithTable(Case one, TightnessTest test, Func<decimal, Shown> judge) => (one.Record.GasSupply?.MeterKind, test.LargestPipeMm) switch
+    /// <summary>Of a test that shows no leak: the drop up to which it would.</summary>
+    public static decimal LargestTightDrop(Case one, TightnessTest test) =>
+        test.DropMbar <= Perceptible(test) ? Perceptible(test) : Table(one, test)!.Value;
+
+    private static Shown WithTable(Case one, TightnessTest test, Func<decimal, Shown> judge) =>
+        Table(one, test) is { } table ? judge(table)
+        : one.Record.GasSupply?.MeterKind is null || test.LargestPipeMm is null ? Shown.Open
+        : Shown.Void;
+
+    /// <summary>The table of edition 3 for natural gas; null where it has no line or the record does not say which.</summary>
+    private static decimal? Table(Case one, TightnessTest test) => (one.Record.GasSupply?.MeterKind, test.LargestPipeMm) switch
     {
-        (null, _) or (_, null) => Shown.Open,
-        (MeterKind.None or MeterKind.UltrasonicE6, <= 28) => judge(8),
-        (MeterKind.None or MeterKind.UltrasonicE6, _) => judge(4),
-        (MeterKind.DiaphragmU6, <= 28) => judge(4),
-        (MeterKind.DiaphragmU6, _) => judge(2.5m),
-        (MeterKind.DiaphragmU16, _) => judge(1),
-        _ => Shown.Void,
+        (null, _) or (_, null) => null,
+        (MeterKind.None or MeterKind.UltrasonicE6, <= 28) => 8,
+        (MeterKind.None or MeterKind.UltrasonicE6, _) => 4,
+        (MeterKind.DiaphragmU6, <= 28) => 4,
+        (MeterKind.DiaphragmU6, _) => 2.5m,
+        (MeterKind.DiaphragmU16, _) => 1,
+        _ => null,
     };
 
     /// <summary>The emergency control valve holds: no rise in a minute at low pressure. A rise voids the test.</summary>

@@ -20,10 +20,11 @@ internal static class AmbientAirOpinions
         null => Missing(Room),
         > 30 => Dangerous(Room),
         >= 10 => Advisory(Room),
-        _ => Pass(Room),
+        var before => Pass(Room).IfSure(Sureness.OfAnalyser(one, "beforePpm", before), before.Value, null, 10),
     };
 
-    private static Opinion Running(Case one) => Rise(one.Record.AmbientCo?.BeforePpm, one.Record.AmbientCo?.RunningPeakPpm);
+    private static Opinion Running(Case one) => Rise(one.Record.AmbientCo?.BeforePpm, one.Record.AmbientCo?.RunningPeakPpm)
+        .IfSure(Sureness.OfAnalyser(one, "runningPeakPpm", one.Record.AmbientCo?.RunningPeakPpm), one.Record.AmbientCo?.RunningPeakPpm ?? 0, null, 10);
 
     /// <summary>Still rising at the end, products come into the room; else what counts is the rise over the cold boiler's air.</summary>
     private static Opinion After(Case one) => one.Record.AmbientCo switch
@@ -31,7 +32,7 @@ internal static class AmbientAirOpinions
         { RunningPeakPpm: { } peak, AfterPpm: { } after } when after - peak > 3 => Dangerous(Room),
         { RunningPeakPpm: null, AfterPpm: < 10 } => Missing(Room),
         { AfterPpm: >= 10 } air => Rise(air.BeforePpm, air.AfterPpm),
-        { AfterPpm: not null } => Pass(Room),
+        { AfterPpm: { } after } => Pass(Room).IfSure(Sureness.OfAnalyser(one, "afterPpm", after), after, null, 10),
         _ => Missing(Room),
     };
 

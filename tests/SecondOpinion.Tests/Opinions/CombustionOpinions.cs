@@ -45,7 +45,9 @@ internal static class CombustionOpinions
             return one.AtRiskOrWorse(Inlet);
         return one.Record.Combustion?.AirInlet switch
         {
-            { O2Percent: not null, Co2Percent: not null } => Pass(Inlet),
+            { O2Percent: { } o2, Co2Percent: { } co2 } => Pass(Inlet)
+                .IfSure(Sureness.OfAnalyser(one, "o2Percent", o2), o2, 20.6m, null)
+                .IfSure(Sureness.OfAnalyser(one, "co2Percent", co2), co2, null, 0.2m),
             { O2Percent: null, Co2Percent: null, NotPracticableReason: not null } => Advisory(Inlet),
             _ => Missing(Inlet),
         };
@@ -73,22 +75,41 @@ internal static class CombustionOpinions
     {
         if (RatioOf(reading) is not { } ratio || reading.Stage is null || ProductsAtInlet(one))
             return Missing(at);
-        return ratio > 0.008m ? one.AtRiskOrWorse(at) : Over(one, ratio, RatioLimit(one), 0.004m, at);
+        if (ratio > 0.008m)
+            return one.AtRiskOrWorse(at);
+        var limit = RatioLimit(one);
+        return Over(one, ratio, limit, 0.004m, IsLaterWithin(one, reading, other => RatioOf(other) <= limit), at)
+            .IfSure(RatioUncertainty(one, reading), ratio, null, limit);
+    }
+
+    private static double? RatioUncertainty(Case one, CombustionReading reading)
+    {
+        var (co, co2) = ((double)reading.CoPpm!.Value, (double)reading.Co2Percent!.Value);
+        var ofCo = Sureness.OfAnalyser(one, "coPpm", reading.CoPpm, reading.Instrument);
+        var ofCo2 = Sureness.OfAnalyser(one, "co2Percent", reading.Co2Percent, reading.Instrument);
+        return double.Hypot(ofCo / co2 ?? double.NaN, ofCo2 * co / co2 / co2 ?? double.NaN) / 10_000 is var u && double.IsNaN(u) ? null : u;
     }
 
     private static Opinion FlueCo(Case one, CombustionReading reading, string at)
     {
         if (reading.CoPpm is not { } co || reading.Stage is null || ProductsAtInlet(one))
             return Missing(at);
-        return Over(one, co, LimitOf(one, one.Record.MakerLimits?.CoPpmMax, 350), 350, at);
+        var limit = LimitOf(one, one.Record.MakerLimits?.CoPpmMax, 350);
+        return Over(one, co, limit, 350, IsLaterWithin(one, reading, other => other.CoPpm <= limit), at)
+            .IfSure(Sureness.OfAnalyser(one, "coPpm", co, reading.Instrument), co, null, limit);
     }
 
+    /// <summary>Was the same rate read again later, after the work, and within the limit?</summary>
+    private static bool IsLaterWithin(Case one, CombustionReading reading, Func<CombustionReading, bool> isWithin) =>
+        one.Record.Combustion!.Readings!.Any(other => other.Stage == WorkStage.AfterWork && other.Rate is not null && other.Rate == reading.Rate
+            && other.TakenAt?.Value > reading.TakenAt?.Value && isWithin(other));
+
     /// <summary>Over the limit: at a commissioning the boiler must not stay in use; else advice, as is a maker's limit looser than the default.</summary>
-    private static Opinion Over(Case one, decimal value, decimal limit, decimal standard, string at)
+    private static Opinion Over(Case one, decimal value, decimal limit, decimal standard, bool isMeasuredAgain, string at)
     {
         if (value <= limit)
             return value <= standard ? Pass(at) : Advisory(at);
-        if (one.Record.JobType != JobType.Commissioning || one.Record.MakerLimits?.DecisionReference is not null)
+        if (one.Record.JobType != JobType.Commissioning || one.Record.MakerLimits?.DecisionReference is not null || isMeasuredAgain)
             return Advisory(at);
         return one.Record.Appliance.StateOnLeaving is StateOnLeaving.TurnedOff or StateOnLeaving.Disconnected ? Missing(at) : AtRisk(at);
     }
@@ -100,7 +121,7 @@ internal static class CombustionOpinions
             return Missing(at);
         if (least is null || most is null)
             return one.Record.Appliance.Condensing == false ? Advisory(at) : Missing(at);
-        return co2 < least || co2 > most ? Advisory(at) : Pass(at);
+        return (co2 < least || co2 > most ? Advisory(at) : Pass(at)).IfSure(Sureness.OfAnalyser(one, "co2Percent", co2, reading.Instrument), co2, least, most);
     }
 
     private static Opinion Settled(Case one) => one.Record.Combustion?.SettledMinutes switch

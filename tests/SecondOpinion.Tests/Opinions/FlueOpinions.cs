@@ -74,9 +74,12 @@ internal static class FlueOpinions
             return one.AtRiskOrWorse(Flue);
         if (flue.InspectionHatches is null)
             return Missing(Flue);
-        if (flue.HatchWidthMm < 300 || flue.HatchToJointMm > 1500)
-            return flue.EffectivenessConfirmed == true ? Advisory(Flue) : one.AtRiskOrWorse(Flue);
-        return flue.HatchWidthMm is null || flue.HatchToJointMm is null ? Missing(Flue) : Pass(Flue);
+        var isOutOfReach = flue.HatchWidthMm < 300 || flue.HatchToJointMm > 1500;
+        if (isOutOfReach && flue.EffectivenessConfirmed == false)
+            return one.AtRiskOrWorse(Flue);
+        if (flue.HatchWidthMm is null || flue.HatchToJointMm is null)
+            return Missing(Flue);
+        return !isOutOfReach ? Pass(Flue) : flue.EffectivenessConfirmed is null ? Missing(Flue) : Advisory(Flue);
     }
 
     private static Opinion OpenFlueRoom(Case one)

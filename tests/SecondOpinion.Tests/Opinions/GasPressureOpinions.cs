@@ -47,7 +47,7 @@ internal static class GasPressureOpinions
         var makers = one.Record.MakerLimits?.InletPressureMbarMin is { } own && (own >= least || one.Record.MakerLimits.Source is not null) ? own : least;
         if (inlet < makers)
             return inlet < lowest ? AtRisk(Inlet) : Low(one);
-        return inlet < least || inlet > most ? Advisory(Inlet) : Pass(Inlet);
+        return (inlet < least || inlet > most ? Advisory(Inlet) : Pass(Inlet)).IfSure(Sureness.OfGauge(one, "applianceInletMbar", inlet), inlet, makers, most);
     }
 
     private static Opinion Low(Case one) => (Examination.RateIsRight(one), Examination.BurnIsRight(one)) switch
@@ -67,7 +67,10 @@ internal static class GasPressureOpinions
             return Missing();
         if (supply?.MeterOperatingMbar is not { } meter || supply.ApplianceInletMbar is not { } inlet)
             return Examination.PressureNotMeasured(one, Inlet);
-        return meter - inlet >= 0 && meter - inlet <= (isNatural ? 1 : 2.5m) ? Pass(Inlet) : Advisory(Inlet);
+        var (loss, most) = (meter - inlet, isNatural ? 1 : 2.5m);
+        var uncertainty = double.Hypot(
+            Sureness.OfGauge(one, "meterOperatingMbar", meter) ?? double.NaN, Sureness.OfGauge(one, "applianceInletMbar", inlet) ?? double.NaN);
+        return (loss >= 0 && loss <= most ? Pass(Inlet) : Advisory(Inlet)).IfSure(double.IsNaN(uncertainty) ? null : uncertainty, loss, null, most);
     }
 
     private static Opinion MeterOperating(Case one)
@@ -80,7 +83,7 @@ internal static class GasPressureOpinions
             return Examination.PressureNotMeasured(one, At);
         if (pressure is < 18.5m or > 23)
             return Examination.BurnIsRight(one) == false ? AtRisk(At) : Advisory(At);
-        return Yes(supply.OthersAtHalfLoad, Advisory(At));
+        return Yes(supply.OthersAtHalfLoad, Advisory(At)).IfSure(Sureness.OfGauge(one, "meterOperatingMbar", pressure), pressure, 18.5m, 23);
     }
 
     private static Opinion MeterStanding(Case one)
@@ -93,7 +96,7 @@ internal static class GasPressureOpinions
             null => Examination.PressureNotMeasured(one, At),
             > 30 => AtRisk(At),
             > 25 => Advisory(At),
-            _ => Pass(At),
+            var standing => Pass(At).IfSure(Sureness.OfGauge(one, "meterStandingMbar", standing), standing.Value, null, 25),
         };
     }
 

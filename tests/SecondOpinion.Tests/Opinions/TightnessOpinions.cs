@@ -81,11 +81,14 @@ internal static class TightnessOpinions
 
     private static Opinion Result(Case one, TightnessTest test, string at) => Tightness.WhatItProves(one, test) switch
     {
-        Tightness.Shown.Tight => Pass(at),
+        Tightness.Shown.Tight => Tight(one, test, at),
         Tightness.Shown.WithinStatedDrop => Advisory(at),
         Tightness.Shown.Leak => Dangerous(at),
         _ => Missing(at),
     };
+
+    private static Opinion Tight(Case one, TightnessTest test, string at) =>
+        Pass(at).IfSure(Sureness.OfGauge(one, "dropMbar", test.DropMbar), test.DropMbar!.Value, null, Tightness.LargestTightDrop(one, test));
 
     private static IEnumerable<Opinion> FoundBefore(Case one)
     {
@@ -99,7 +102,7 @@ internal static class TightnessOpinions
     private static Opinion FoundBefore(Case one, TightnessTest test, string at) =>
         Tightness.IsProvedTight(one) == true ? Pass(at) : Tightness.WhatTheGaugeShows(one, test) switch
         {
-            Tightness.Shown.Tight => Pass(at),
+            Tightness.Shown.Tight => Tight(one, test, at),
             Tightness.Shown.WithinStatedDrop => Advisory(at),
             Tightness.Shown.Leak => Dangerous(at),
             _ => Missing(at),

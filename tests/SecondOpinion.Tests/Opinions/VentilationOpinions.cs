@@ -99,8 +99,8 @@ internal static class VentilationOpinions
             case false: return NotApplicable();
         }
 
-        if (one.IsOpenFlued() is not { } isOpen)
-            return (IsEnoughForOpen(one), IsEnoughForSealed(one)) switch { (true, true) => Pass(Vents), (false, false) => AirShort(one), _ => Missing(Vents) };
+        // A flue of unknown type may be open, which needs more.
+        var isOpen = one.IsOpenFlued() != false;
         return (isOpen ? IsEnoughForOpen(one) : IsEnoughForSealed(one)) switch
         {
             true => Pass(Vents),
