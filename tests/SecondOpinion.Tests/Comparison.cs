@@ -52,9 +52,9 @@ internal sealed class Comparison
 
     private static List<Disagreement> Judge(GeneratedRecord generated, IEnumerable<string> ruleIds, ref int compared)
     {
-        var evaluation = Engine.Evaluate(generated.Record);
-        var said = evaluation.Findings.ToLookup(finding => finding.RuleId, AsOpinion, StringComparer.Ordinal);
-        var one = new Case(generated.Record, [.. evaluation.Findings.Where(finding => !Inferring.Contains(finding.RuleId))]);
+        var answers = Engine.AnswersTo(generated.Record);
+        var said = answers.ToLookup(finding => finding.RuleId, AsOpinion, StringComparer.Ordinal);
+        var one = new Case(generated.Record, [.. answers.Where(finding => !Inferring.Contains(finding.RuleId))]);
 
         var disagreements = new List<Disagreement>();
         foreach (var ruleId in ruleIds)
