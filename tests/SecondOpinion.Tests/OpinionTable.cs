@@ -7,6 +7,21 @@ internal static class OpinionTable
         new IEnumerable<(string RuleId, Func<Case, IEnumerable<Opinion>> Say)>[]
         {
             AmbientAirOpinions.All,
+            BurnerOpinions.All,
+            CoAlarmOpinions.All,
+            CompetenceOpinions.All,
+            CondensateOpinions.All,
+            ElectricalOpinions.All,
+            HeatExchangerOpinions.All,
+            InferenceOpinions.All,
+            InstrumentsOpinions.All,
+            IntervalOpinions.All,
+            NewBoilerOpinions.All,
+            PaperworkOpinions.All,
+            PlausibilityOpinions.All,
+            ReadingPlausibilityOpinions.All,
+            UnsafeSituationOpinions.All,
+            WaterOpinions.All,
         }
         .SelectMany(topic => topic)
         .ToDictionary(entry => entry.RuleId, entry => entry.Say, StringComparer.Ordinal);
