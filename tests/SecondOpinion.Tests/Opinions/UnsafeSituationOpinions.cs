@@ -108,7 +108,7 @@ internal static class UnsafeSituationOpinions
         };
     }
 
-    private static Outcome? ReportInTime(Case c, Defect defect) => 
+    private static Outcome? ReportInTime(Case c, Defect defect) =>
         defect.Reportable is { Decision: ReportDecision.Yes } or { Decision: null, ReportedOn: not null }
             ? Pass(!(defect.Reportable.ReportedOn < (defect.Reportable.KnownOn ?? c.Day()))
                 && (defect.Reportable.ReportedOn ?? c.AsOf) <= LastDay(c, defect.Reportable))
