@@ -19,8 +19,8 @@ public sealed class DisturbedGasJointProvedRule : ComplianceRule<DisturbedJoint>
 
     private static Verdict BehindTheValve(DisturbedJoint joint, Visit visit, Look look)
     {
-        var isTested = visit.TestsAfterWork?.Any(test => test.Value.Stage == WorkStage.AfterWork) == true;
-        if (!isTested && joint.LeakChecked != true)
+        var isTested = (visit.TestsAfterWork ?? []).Aggregate((bool?)false, (proved, test) => proved | TightnessProof.ShowsTight(test, visit, []));
+        if (isTested == false && joint.LeakChecked != true)
             return Unproved(joint, look);
         if (look.Lacks(joint.LeakChecked, out var isChecked) | look.Lacks(joint.BurnerAlight, out var alight))
             return look.Missing($"no tightness test can see the joint at the {joint.Place}, since the gas valve is shut; it needs a leak check with the burner alight");

@@ -9,7 +9,7 @@ internal static class PermittedDrop
 {
     public static Verdict Judge(TightnessTest test, decimal drop, Visit visit, Look look)
     {
-        if (look.Lacks(test.AppliancesConnected, out var connected) | look.Lacks(test.Edition, out var edition))
+        if (look.Lacks(test.AppliancesConnected, out var connected))
             return look.Missing($"the gauge moved by {drop} mbar, and the record does not say enough to judge that");
         if (!connected)
         {
@@ -17,30 +17,33 @@ internal static class PermittedDrop
                 .Against(Movement.PerceptibleOn(test, visit), drop);
         }
 
-        var isByEditionThree = TightnessEditions.Governing(edition, TightnessEditions.DayOf(test, visit)) == TightnessEditions.Third;
-        if (!isByEditionThree && visit.Limits.HasTable(LimitBook.PermittedDropEdition4))
+        if (TightnessEditions.Governing(test.Edition, TightnessEditions.DayOf(test, visit)) is not { } edition)
+            return look.Missing($"the gauge moved by {drop} mbar, and the record does not say by which edition to judge that", $"{look.Subject}/edition");
+
+        if (edition != TightnessEditions.Third && visit.Limits.HasTable(LimitBook.PermittedDropEdition4))
             return ByDeployersTable(test, drop, visit, look);
 
         // Of liquefied gas no table could be read: the engineer's figure is all there is.
-        Limit? table = null;
-        if (visit.BurnsNaturalGas)
-        {
-            if (look.Lacks(visit.Record.GasSupply?.MeterKind, out var meter) | look.Lacks(test.LargestPipeMm, out var pipe))
-                return look.Missing($"the gauge moved by {drop} mbar, and what is permitted hangs on meter and pipe, which are not both recorded");
-            table = EditionThreeTable.PermittedDrop(meter, pipe, visit.Limits);
-            if (table is null)
-                return look.Missing($"the gauge moved by {drop} mbar, and no permitted drop is known for a meter of kind {meter}", "/gasSupply/meterKind");
-        }
-
-        return isByEditionThree && table is not null ? ByTable(drop, table, look, look.DoubtOf(visit, test.DropMbar)) : ByStatement(test, drop, table, look);
+        return edition == TightnessEditions.Third && visit.BurnsNaturalGas
+            ? ByTable(test, drop, visit, look)
+            : ByStatement(test, drop, visit, look);
     }
 
-    private static Verdict ByTable(decimal drop, Limit table, Look look, Doubt? doubt) => table.Allows(drop)
-        ? look.Pass($"no smell, and a drop of {drop} mbar; edition 3 permits {table.Max} mbar here").Against(table, drop, doubt)
-        : Leak(look, $"the pressure dropped by {drop} mbar; edition 3 permits {table.Max} mbar here").Against(table, drop, doubt);
-
-    private static Verdict ByStatement(TightnessTest test, decimal drop, Limit? table, Look look)
+    private static Verdict ByTable(TightnessTest test, decimal drop, Visit visit, Look look)
     {
+        if (TableFor(test, drop, visit, look, out var table) is { } unknown)
+            return unknown;
+
+        var doubt = look.DoubtOf(visit, test.DropMbar);
+        return table.Allows(drop)
+            ? look.Pass($"no smell, and a drop of {drop} mbar; edition 3 permits {table.Max} mbar here").Against(table, drop, doubt)
+            : Leak(look, $"the pressure dropped by {drop} mbar; edition 3 permits {table.Max} mbar here").Against(table, drop, doubt);
+    }
+
+    private static Verdict ByStatement(TightnessTest test, decimal drop, Visit visit, Look look)
+    {
+        if (NotIsolated(test, drop, look) is { } leak)
+            return leak;
         if (look.Lacks(test.PermittedDropMbar, out var stated) | look.Lacks(test.PermittedDropSource, out var source))
             return look.Missing($"the gauge moved by {drop} mbar, and the record does not say what the standard permits here");
 
@@ -55,20 +58,27 @@ internal static class PermittedDrop
         if (!limit.Allows(drop))
             return Leak(look, $"the pressure dropped by {drop} mbar, more than the {stated} mbar that the engineer took from the standard")
                 .Against(limit, drop);
-        if (table?.Allows(stated) == false)
+        if (visit.BurnsNaturalGas)
         {
-            return look.Missing($"the stated permitted drop of {stated} mbar is above the {table.Max} mbar of edition 3: show where it stands",
-                $"{look.Subject}/permittedDropSource")
-                .Against(table, stated);
+            if (TableFor(test, drop, visit, look, out var table) is { } unknown)
+                return unknown;
+            if (!table.Allows(stated))
+            {
+                return look.Missing($"the stated permitted drop of {stated} mbar is above the {table.Max} mbar of edition 3: show where it stands",
+                    $"{look.Subject}/permittedDropSource")
+                    .Against(table, stated);
+            }
         }
 
-        return WithoutRetest(test, drop, look)
+        return NotRetested(test, drop, look)
             ?? look.Advisory($"the pressure dropped by {drop} mbar, within the {stated} mbar that the engineer took from the standard; the figure is not verified here, and the pipework alone did not move")
                 .Against(limit, drop).Advise("Find which appliance the gas escapes from.");
     }
 
     private static Verdict ByDeployersTable(TightnessTest test, decimal drop, Visit visit, Look look)
     {
+        if (NotIsolated(test, drop, look) is { } leak)
+            return leak;
         if (look.Lacks(test.InstallationVolumeM3, out var volume))
             return look.Missing($"the gauge moved by {drop} mbar, and what is permitted hangs on the installation volume, which is not recorded");
         if (visit.Limits.ByVolume(LimitBook.PermittedDropEdition4, volume) is not { } limit)
@@ -80,19 +90,32 @@ internal static class PermittedDrop
         if (!limit.Allows(drop))
             return Leak(look, $"the pressure dropped by {drop} mbar; edition 4 permits {limit.Max} mbar for {volume} m3 by the deployer's table").Against(limit, drop);
 
-        return WithoutRetest(test, drop, look)
+        return NotRetested(test, drop, look)
             ?? look.Pass($"no smell, and a drop of {drop} mbar; edition 4 permits {limit.Max} mbar for {volume} m3 by the deployer's table, and the pipework alone did not move")
                 .Against(limit, drop);
     }
 
-    /// <summary>The verdict on a drop that is permitted with the appliances connected while the retest without them is absent; null when it is there.</summary>
-    private static Verdict? WithoutRetest(TightnessTest test, decimal drop, Look look)
-    {
-        if (look.Note(test.IsolationImpracticable) == true && test.PipeworkOnlyMovementMbar is null)
-            return Leak(look, $"the gauge moved by {drop} mbar and the appliances could not be isolated, so no movement is permitted");
+    /// <summary>Where the appliances could not be isolated, no movement is permitted at all.</summary>
+    private static Verdict? NotIsolated(TightnessTest test, decimal drop, Look look) =>
+        look.Note(test.IsolationImpracticable) == true && test.PipeworkOnlyMovementMbar is null
+            ? Leak(look, $"the gauge moved by {drop} mbar and the appliances could not be isolated, so no movement is permitted")
+            : null;
 
-        return look.Lacks(test.PipeworkOnlyMovementMbar, out _)
-            ? look.Missing($"the gauge moved by {drop} mbar, and the retest of the pipework alone is not recorded")
+    /// <summary>A drop that is permitted with the appliances connected asks for the retest without them.</summary>
+    private static Verdict? NotRetested(TightnessTest test, decimal drop, Look look) => look.Lacks(test.PipeworkOnlyMovementMbar, out _)
+        ? look.Missing($"the gauge moved by {drop} mbar, and the retest of the pipework alone is not recorded")
+        : null;
+
+    /// <summary>Edition 3's figure; a verdict where the record does not say enough to find it, or it has no line for the meter.</summary>
+    private static Verdict? TableFor(TightnessTest test, decimal drop, Visit visit, Look look, out Limit table)
+    {
+        table = null!;
+        if (look.Lacks(visit.Record.GasSupply?.MeterKind, out var meter) | look.Lacks(test.LargestPipeMm, out var pipe))
+            return look.Missing($"the gauge moved by {drop} mbar, and what is permitted hangs on meter and pipe, which are not both recorded");
+
+        table = EditionThreeTable.PermittedDrop(meter, pipe, visit.Limits)!;
+        return table is null
+            ? look.Missing($"the gauge moved by {drop} mbar, and no permitted drop is known for a meter of kind {meter}", "/gasSupply/meterKind")
             : null;
     }
 

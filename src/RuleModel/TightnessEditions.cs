@@ -30,7 +30,13 @@ public static class TightnessEditions
         _ => false,
     };
 
-    /// <summary>The edition that judges a test: the one it followed if that was in force, else the newest that was.</summary>
-    public static string Governing(string followed, DateOnly day) =>
-        IsInForce(followed, day) ? followed : IsInForce(Fourth, day) ? Fourth : Third;
+    /// <summary>
+    /// The edition that judges a test: the only one in force on its day, else the one that it followed; null where that is not known.
+    /// </summary>
+    public static string? Governing(string? followed, DateOnly day) => (IsInForce(Third, day), IsInForce(Fourth, day)) switch
+    {
+        (true, false) => Third,
+        (false, true) => Fourth,
+        _ => followed is Third or Fourth ? followed : null,
+    };
 }

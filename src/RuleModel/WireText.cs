@@ -1,11 +1,10 @@
 using System.Globalization;
-using System.Text.RegularExpressions;
 using ServiceRecords;
 
 namespace RuleModel;
 
 /// <summary>Values as a record writes them, and as a sentence says them: without culture.</summary>
-public static partial class WireText
+public static class WireText
 {
     /// <summary>The value as a record writes it.</summary>
     public static string Of(object value) => value switch
@@ -29,10 +28,9 @@ public static partial class WireText
     /// <summary>gasValveInlet is said as "gas valve inlet", diaphragmU6 as "diaphragm U6"; codes such as GB-ENG stay.</summary>
     private static string Spoken(string wireName) => wireName.Contains('-', StringComparison.Ordinal)
         ? wireName
-        : WordStart().Replace(wireName, match => match.Groups["digits"].Length > 0 ? $" {match.Value}" : $" {match.Value.ToLowerInvariant()}");
-
-    [GeneratedRegex("(?<!^)[A-Z](?<digits>[0-9]*)", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
-    private static partial Regex WordStart();
+        : string.Concat(wireName.Select((letter, at) => at == 0 || !char.IsAsciiLetterUpper(letter) ? $"{letter}"
+            : at + 1 < wireName.Length && char.IsAsciiDigit(wireName[at + 1]) ? $" {letter}"
+            : $" {char.ToLowerInvariant(letter)}"));
 
     private sealed class Words : IFormatProvider, ICustomFormatter
     {

@@ -1,0 +1,102 @@
+using System.Collections.Concurrent;
+using Findings;
+using RuleEngine;
+using RuleModel;
+
+namespace SecondOpinion.Tests;
+
+/// <summary>One rule that says something else than the second opinion about one subject of one record.</summary>
+internal sealed record Disagreement(string RuleId, string Subject, Opinion? Rule, Opinion? SecondOpinion, GeneratedRecord Record);
+
+/// <summary>Holds the service's answers against the second opinion, rule by rule and subject by subject.</summary>
+internal sealed class Comparison
+{
+    private const int ShownOfEachRule = 3;
+    private static readonly ComplianceEngine Engine = ComplianceEngine.Start(RuleCatalogue.Of(typeof(Rules.RuleIds).Assembly));
+    private static readonly HashSet<string> Inferring =
+        [.. Engine.Catalogue.Rules.Where(rule => rule is InferenceRule).Select(rule => rule.Info.Id)];
+
+    private readonly ConcurrentBag<Disagreement> _disagreements = [];
+    private long _records;
+    private long _answers;
+
+    public static IReadOnlyList<string> RuleIds { get; } = [.. Engine.Catalogue.Rules.Select(rule => rule.Info.Id)];
+
+    public long Records => _records;
+
+    public long Answers => _answers;
+
+    public IReadOnlyCollection<Disagreement> Disagreements => _disagreements;
+
+    /// <summary>Judges one record twice and keeps what differs.</summary>
+    public void Judge(GeneratedRecord generated)
+    {
+        var compared = 0;
+        foreach (var disagreement in Judge(generated, OpinionTable.All.Keys, ref compared))
+            _disagreements.Add(disagreement);
+        Interlocked.Add(ref _answers, compared);
+        Interlocked.Increment(ref _records);
+    }
+
+    /// <summary>The disagreements by rule, each with what was changed in its record.</summary>
+    public string Report() => string.Join('\n', _disagreements
+        .GroupBy(one => one.RuleId, StringComparer.Ordinal)
+        .OrderBy(rule => rule.Key, StringComparer.Ordinal)
+        .SelectMany(rule => rule
+            .OrderBy(one => one.Record.Changes.Count)
+            .ThenBy(one => one.Record.Number)
+            .Take(ShownOfEachRule)
+            .Select(Shortened)
+            .SelectMany(Lines)
+            .Prepend($"{rule.Key}: {rule.Count()}")));
+
+    private static List<Disagreement> Judge(GeneratedRecord generated, IEnumerable<string> ruleIds, ref int compared)
+    {
+        var answers = Engine.AnswersTo(generated.Record);
+        var said = answers.ToLookup(finding => finding.RuleId, AsOpinion, StringComparer.Ordinal);
+        var one = new Case(generated.Record, [.. answers.Where(finding => !Inferring.Contains(finding.RuleId))]);
+
+        var disagreements = new List<Disagreement>();
+        foreach (var ruleId in ruleIds)
+        {
+            var opinions = OpinionTable.All[ruleId](one).ToList();
+            foreach (var subject in said[ruleId].Concat(opinions).Select(opinion => opinion.Subject).Distinct(StringComparer.Ordinal))
+            {
+                compared++;
+                var rule = said[ruleId].Where(opinion => opinion.Subject == subject).ToList();
+                var second = opinions.Where(opinion => opinion.Subject == subject).ToList();
+                if (rule.Count != 1 || second.Count != 1 || rule[0] != second[0])
+                    disagreements.Add(new Disagreement(ruleId, subject, rule.FirstOrDefault(), second.FirstOrDefault(), generated));
+            }
+        }
+
+        return disagreements;
+    }
+
+    /// <summary>The same disagreement with as few changes as it needs.</summary>
+    private static Disagreement Shortened(Disagreement one)
+    {
+        var compared = 0;
+        for (var i = one.Record.Changes.Count - 1; i >= 0; i--)
+        {
+            var fewer = RecordGenerator.With(one.Record.Number, one.Record.Changes.Where((_, index) => index != i));
+            if (fewer is not null && Judge(fewer, [one.RuleId], ref compared) is [var same, ..])
+            {
+                one = same;
+                i = Math.Min(i, one.Record.Changes.Count);
+            }
+        }
+
+        return one;
+    }
+
+    private static IEnumerable<string> Lines(Disagreement one) =>
+    [
+        $"  record {one.Record.Number}: the rule says {Shown(one.Rule)}; the second opinion {Shown(one.SecondOpinion)}",
+        .. one.Record.Changes.Select(change => $"    {change}"),
+    ];
+
+    private static Opinion AsOpinion(Finding finding) => new(finding.Subject, finding.Outcome, finding.ExpectedClass);
+
+    private static string Shown(Opinion? opinion) => opinion?.ToString() ?? "nothing";
+}

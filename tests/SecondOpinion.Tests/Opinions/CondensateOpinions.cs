@@ -1,0 +1,30 @@
+using Findings;
+using ServiceRecords;
+using static SecondOpinion.Tests.Reply;
+
+namespace SecondOpinion.Tests;
+
+internal static class CondensateOpinions
+{
+    public static IEnumerable<(string RuleId, Func<Case, IEnumerable<Opinion>> Say)> All =>
+    [
+        ("condensate-fall", Of((c, drain) => drain.FallMmPerM is { } fall ? Within(c.Limit("condensate-fall"), fall) : Yes(drain.SeenRunning))),
+        ("condensate-pipe", Of(Pipe)),
+        ("condensate-running", Yearly((_, drain) => Yes(drain.SeenRunning))),
+        ("trap-cleaned", Yearly((_, drain) => Yes(drain.TrapCleaned))),
+        ("trap-refilled", c => c.GravestInRoom(Of((_, drain) => Yes(drain.TrapRefilled, no: Outcome.Unsafe))(c))),
+    ];
+
+    private static Func<Case, IEnumerable<Opinion>> Of(Func<Case, Condensate, Outcome> judge) =>
+        c => If(c.IsServicedAndCondensing(), "/condensate", () => judge(c, c.Record.Condensate ?? new Condensate()));
+
+    private static Func<Case, IEnumerable<Opinion>> Yearly(Func<Case, Condensate, Outcome> judge) =>
+        c => If(c.IsAnnualService(), () => Of(judge)(c));
+
+    private static Outcome Pipe(Case c, Condensate drain) => (drain.PipeInternalDiameterMm, drain.RunsOutside, drain.Insulated) switch
+    {
+        (null, _, _) or (_, null, _) => Outcome.Missing,
+        (var width, false, _) => Within(c.Limit("condensate-pipe-inside"), width),
+        (var width, true, var insulated) => c.Limit("condensate-pipe-outside")!.Holds(width.Value) ? Yes(insulated) : Outcome.Advisory,
+    };
+}

@@ -1,0 +1,59 @@
+using Findings;
+using ServiceRecords;
+using static SecondOpinion.Tests.Reply;
+
+namespace SecondOpinion.Tests;
+
+internal static class InstrumentsOpinions
+{
+    private const string Instruments = "/instruments";
+
+    public static IEnumerable<(string RuleId, Func<Case, IEnumerable<Opinion>> Say)> All =>
+    [
+        ("analyser-calibrated", c => Each(c.Record.Instruments, Instruments, Only(InstrumentKind.FlueGasAnalyser, one => Analyser(c, one)), Outcome.Missing)),
+        ("analyser-standard", c => Each(c.Record.Instruments, Instruments, Only(InstrumentKind.FlueGasAnalyser, Standard), Outcome.Missing)),
+        ("analyser-zeroed", c => On("/combustion", Yes(c.Record.Combustion?.ZeroedOutdoors))),
+        ("other-instrument-calibrated", c => Each(c.Record.Instruments, Instruments, one => Other(c, one))),
+        ("pressure-gauge-calibrated", Gauge),
+        ("reading-traceable", c => Each(c.Record.Combustion?.Readings, "/combustion/readings", reading => reading.Stage == WorkStage.BeforeWork ? null : Traceable(c, reading))),
+    ];
+
+    private static Func<Instrument, Outcome?> Only(InstrumentKind kind, Func<Instrument, Outcome> judge) =>
+        one => one.Kind == kind ? judge(one) : null;
+
+    // Where combustion stands in for pressure and rate, everything hangs on the analyser (section 0, 7).
+    private static Outcome Analyser(Case c, Instrument one) =>
+        Calibration(c, one) == Outcome.Advisory && CarriesAlone(c) ? Outcome.Missing : Calibration(c, one);
+
+    private static bool CarriesAlone(Case c) => Given(c.Record.Combustion?.PressureAndRateNotPracticableReason);
+
+    private static Outcome Calibration(Case c, Instrument one)
+    {
+        if (!Given(one.SerialNumber) || one.CalibratedOn > c.Day())
+            return Outcome.Missing;
+
+        var lastDay = one.CalibrationDueOn ?? one.CalibratedOn?.AddMonths((int)c.Limit("calibration-months")!.Max!);
+        return lastDay is null ? Outcome.Missing : Pass(lastDay >= c.Day());
+    }
+
+    private static Outcome Standard(Instrument analyser) => analyser.Standard is not { } standard
+        ? Outcome.Missing
+        : Pass(standard.Contains("50379", StringComparison.Ordinal) || standard.Contains("7927", StringComparison.Ordinal));
+
+    private static Outcome? Other(Case c, Instrument one) => one.Kind switch
+    {
+        InstrumentKind.FlueGasAnalyser or InstrumentKind.PressureGauge => null,
+        null => Outcome.Missing,
+        _ => Calibration(c, one),
+    };
+
+    // No gauge is needed where no test was made and a reason says why no pressure was measured.
+    private static IEnumerable<Opinion> Gauge(Case c) =>
+        Each(c.Record.Instruments, Instruments, Only(InstrumentKind.PressureGauge, one => Calibration(c, one)),
+            c.Record.TightnessTests is { Count: 0 } && CarriesAlone(c) ? Outcome.NotApplicable : Outcome.Missing);
+
+    private static Outcome? Traceable(Case c, CombustionReading reading) =>
+        (c.Record.Instruments ?? []).Any(one => one.Kind == InstrumentKind.FlueGasAnalyser && one.SerialNumber is { } serial && serial == reading.Instrument)
+            ? Outcome.Pass
+            : Outcome.Missing;
+}

@@ -1,0 +1,97 @@
+using Calculations;
+using Findings;
+using ServiceRecords;
+using static SecondOpinion.Tests.Reply;
+
+namespace SecondOpinion.Tests;
+
+/// <summary>Plausibility of flue readings.</summary>
+internal static class ReadingPlausibilityOpinions
+{
+    public static IEnumerable<(string RuleId, Func<Case, IEnumerable<Opinion>> Say)> All =>
+    [
+        ("co2-agrees-with-o2", Readings(Co2AgreesWithO2)),
+        ("flue-above-return", c => If(c.IsServiced(), () => Readings((_, reading) => reading.Stage == WorkStage.BeforeWork ? null :
+            reading.FlueTemperatureC - c.Record.Water?.ReturnTemperatureC is { } rise ? Pass(rise >= 0) : Outcome.Missing)(c))),
+        ("reading-within-visit", Readings(WithinVisit)),
+        ("readings-differ", c => Listed(c) is { Count: > 0 } readings ? Each(readings, Pointer, one => Differs(readings, one), Outcome.Pass) : Readings((_, _) => null)(c)),
+        ("repeated-readings-agree", c => Each(Listed(c), Pointer, (one, place) => Repeats(c, one, place))),
+        ("stated-ratio-agrees", Readings(StatedRatio)),
+    ];
+
+    private const string Pointer = "/combustion/readings";
+
+    private static IReadOnlyList<CombustionReading>? Listed(Case c) => c.Record.Combustion?.Readings;
+
+    private static Func<Case, IEnumerable<Opinion>> Readings(Func<Case, CombustionReading, Outcome?> judge) =>
+        c => Each(Listed(c), Pointer, reading => judge(c, reading));
+
+    // CO2 = CO2max (20.95 - O2) / 20.95; more CO2 than the fuel can give is a slip of the pen.
+    private static Outcome? Co2AgreesWithO2(Case c, CombustionReading reading)
+    {
+        var allowed = c.Limit("co2-from-o2-deviation")!.Max!.Value;
+        var most = (c.Record.Appliance.Fuel switch
+        {
+            Fuel.NaturalGas => GasFamily.NaturalGas,
+            Fuel.Propane => GasFamily.Propane,
+            _ => GasFamily.Butane,
+        }).Co2MaxPercent();
+        if (reading is not { Co2Percent: { } co2, O2Percent: { } o2 } || co2 > most + allowed)
+            return Outcome.Missing;
+
+        const decimal Air = OxygenInAir.PhysicalPercent;
+        return Pass(o2 <= Air && Math.Abs(co2 - most * (Air - o2) / Air) <= allowed);
+    }
+
+    private static Outcome? WithinVisit(Case c, CombustionReading reading)
+    {
+        if (reading.TakenAt is not { } taken || c.Record.StartedAt is not { } start)
+            return Outcome.Missing;
+
+        var end = c.Record.FinishedAt;
+        return taken.Value >= start.Value && taken.Value <= end.Value ? Outcome.Pass
+            : taken.Date >= start.Date && taken.Date <= end.Date ? Outcome.Advisory
+            : Outcome.Missing;
+    }
+
+    // One at minimum must not be one at maximum written twice; what has no rate may be either.
+    private static Outcome? Differs(IReadOnlyList<CombustionReading> readings, CombustionReading one)
+    {
+        if (one.Rate is null)
+            return Outcome.Missing;
+        if (one.Rate == FiringRate.Maximum)
+            return null;
+        if (Lacks(one.CoPpm, one.Co2Percent))
+            return Outcome.Missing;
+
+        return Pass(!readings.Any(other => other.Rate == FiringRate.Maximum && other.CoPpm == one.CoPpm && other.Co2Percent == one.Co2Percent));
+    }
+
+    // After the work, against each earlier reading at the same rate.
+    private static Outcome? Repeats(Case c, CombustionReading one, int place)
+    {
+        if (one.Stage == WorkStage.BeforeWork)
+            return null;
+        if (Lacks(one.Stage, one.Rate) || one.Co2Percent is not > 0)
+            return Outcome.Missing;
+
+        var limit = c.Limit("repeated-reading-deviation")!;
+        return Pass(Listed(c)!.Take(place)
+            .Where(earlier => earlier.Stage == WorkStage.AfterWork && earlier.Rate == one.Rate && earlier.Co2Percent > 0)
+            .All(earlier => limit.Holds(Apart(earlier.Co2Percent!.Value, one.Co2Percent!.Value))));
+    }
+
+    private static decimal Apart(decimal one, decimal other) => Math.Abs(one - other) / Math.Max(one, other) * 100;
+
+    // Written down worse than the readings give: one of the readings is wrong; better: only the ratio is.
+    private static Outcome? StatedRatio(Case c, CombustionReading reading)
+    {
+        if (reading.StatedRatio is not { } stated)
+            return Outcome.NotApplicable;
+        if (reading.CoPpm is not { } co || reading.Co2Percent is not { } co2 || co2 == 0)
+            return Outcome.Missing;
+
+        var (apart, allowed) = (stated - co / (co2 * 10_000), c.Limit("stated-ratio-deviation")!.Max!.Value);
+        return apart > allowed ? Outcome.Missing : Pass(apart >= -allowed);
+    }
+}

@@ -1,0 +1,158 @@
+using System.Text.Json.Nodes;
+using ServiceRecords;
+
+namespace SecondOpinion.Tests;
+
+/// <summary>Makes records by number: a base, then changes of some members, of few or of nearly all.</summary>
+internal static class RecordGenerator
+{
+    private const int FirstSeed = 20260914;
+
+    /// <summary>How many changes: mostly few, so that a rule is seen at the edge of what it demands; sometimes half of the record.</summary>
+    private static readonly (double Share, int Least, int Most)[] Sizes = [(0.25, 1, 2), (0.25, 3, 6), (0.25, 7, 20), (0.15, 30, 80)];
+
+    private static readonly IReadOnlyList<RecordMember> Leaves = [.. RecordMembers.All.Where(member => !member.IsSection && member.Pattern is not
+        ("/recordId" or "/supersedes" or "/finishedAt"))];
+
+    private static readonly IReadOnlyList<RecordMember> Sections = [.. RecordMembers.All.Where(member => member is { IsSection: true, IsRequired: false })];
+
+    private static readonly IReadOnlyList<RecordMember> Lists = [.. Sections.Where(member => member.IsList)];
+
+    /// <summary>The record of a number; a draft with a fault is thrown away and the next one taken.</summary>
+    public static GeneratedRecord Make(int number)
+    {
+        for (var attempt = 0; ; attempt++)
+        {
+            var draft = DraftOf(number, new Dice(unchecked(FirstSeed + (number * 31) + (attempt * 1_000_003))));
+            if (RecordReader.Read(draft.Bytes).Record is { } record)
+                return new GeneratedRecord(number, draft.Changes, record);
+        }
+    }
+
+    /// <summary>The example record with only these changes; null where it would have a fault.</summary>
+    public static GeneratedRecord? With(int number, IEnumerable<Change> changes)
+    {
+        var draft = new Draft();
+        foreach (var change in changes)
+            draft.Apply(change);
+        return RecordReader.Read(draft.Bytes).Record is { } record ? new GeneratedRecord(number, draft.Changes, record) : null;
+    }
+
+    private static Draft DraftOf(int number, Dice dice)
+    {
+        var draft = Bases.Draft(number % Bases.Count);
+        if (dice.Chance(0.15))
+            MoveVisit(draft, dice);
+
+        var drawn = dice.UpTo(100) / 100.0;
+        foreach (var (share, least, most) in Sizes)
+        {
+            if (drawn < share)
+            {
+                for (var left = least + dice.UpTo(most - least + 1); left > 0; left--)
+                    Change(draft, dice);
+                return draft;
+            }
+
+            drawn -= share;
+        }
+
+        foreach (var member in Leaves.Where(_ => dice.Chance(0.5)))
+            ChangeLeaf(draft, member, dice);
+        return draft;
+    }
+
+    private static void Change(Draft draft, Dice dice)
+    {
+        switch (dice.UpTo(20))
+        {
+            case 0:
+                draft.Apply(Place(draft, dice.OneOf(Sections), dice), null);
+                break;
+            case 1:
+                ChangeList(draft, dice.OneOf(Lists), dice);
+                break;
+            default:
+                ChangeLeaf(draft, dice.OneOf(Leaves), dice);
+                break;
+        }
+    }
+
+    private static void ChangeLeaf(Draft draft, RecordMember member, Dice dice) =>
+        draft.Apply(Place(draft, member, dice), States.Draw(member, draft.Day, dice));
+
+    private static void ChangeList(Draft draft, RecordMember list, Dice dice)
+    {
+        var place = Place(draft, list, dice);
+        var items = draft.At(place) as JsonArray ?? [];
+        var anyItem = Invariant($"{place}/{dice.UpTo(Math.Max(1, items.Count))}");
+        var end = Invariant($"{place}/{items.Count}");
+        switch (dice.UpTo(4))
+        {
+            case 0:
+                draft.Apply(place, new JsonArray());
+                break;
+            case 1:
+                draft.Apply(anyItem, null);
+                break;
+            case 2 when items.Count > 0:
+                draft.Apply(end, draft.At(anyItem)!.DeepClone());
+                break;
+            default:
+                if (items.Count == 0)
+                    draft.Apply(place, new JsonArray());
+                draft.Apply(end, Item(list, draft.Day, dice));
+                break;
+        }
+    }
+
+    private static JsonObject Item(RecordMember section, DateOnly visit, Dice dice)
+    {
+        var item = new JsonObject();
+        foreach (var member in section.Members.Where(_ => dice.Chance(0.8)))
+        {
+            JsonNode? value = member switch
+            {
+                { IsSection: true, IsList: true } => null,
+                { IsSection: true } => Item(member, visit, dice),
+                _ => States.Draw(member, visit, dice),
+            };
+            if (value is not null)
+                item[member.Name] = value;
+        }
+
+        return item;
+    }
+
+    /// <summary>A place of the member in this draft: of a list, one of its items.</summary>
+    private static string Place(Draft draft, RecordMember member, Dice dice)
+    {
+        var parts = member.Pattern.Split('/');
+        for (var i = 1; i < parts.Length; i++)
+        {
+            if (parts[i] == "*")
+                parts[i] = Invariant($"{dice.UpTo(Math.Max(1, (draft.At(string.Join('/', parts[..i])) as JsonArray)?.Count ?? 1))}");
+        }
+
+        return string.Join('/', parts);
+    }
+
+    /// <summary>Another day of the visit: with all other days along, or those that would then be impossible removed.</summary>
+    private static void MoveVisit(Draft draft, Dice dice)
+    {
+        var to = dice.OneOf(States.ChangeDays);
+        var days = to.DayNumber - draft.Day.DayNumber;
+        if (dice.Chance(0.5))
+        {
+            draft.Apply("", days);
+            return;
+        }
+
+        draft.Apply("/previousVisit", null);
+        draft.Apply("/appliance/installedOn", null);
+        draft.Apply("/startedAt", Invariant($"{to:yyyy-MM-dd}T09:00:00+01:00"));
+        draft.Apply("/finishedAt", Invariant($"{to:yyyy-MM-dd}T10:25:00+01:00"));
+    }
+
+    private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
+}
