@@ -17,7 +17,7 @@ public sealed class FindingRow
 
     /// <summary>Which of the record's rows it is.</summary>
     [JsonIgnore]
-    public required int Ordinal { get; init; }
+    public int Ordinal { get; init; }
 
     /// <summary>The caller's id of the record; empty where none could be read.</summary>
     public required string RecordId { get; init; }
@@ -42,7 +42,7 @@ public sealed class FindingRow
 
     /// <summary>Sorts by gravity.</summary>
     [JsonIgnore]
-    public required string Grade { get; init; }
+    public string Grade { get; init; } = "";
 
     /// <summary>unsafe, error, missing or advisory; rejected of a fault.</summary>
     public required string Outcome { get; init; }

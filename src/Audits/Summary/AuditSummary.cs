@@ -12,7 +12,7 @@ public sealed class AuditSummary
     /// <summary>Judged records by outcome.</summary>
     public required OverallCounts Outcomes { get; init; }
 
-    /// <summary>Share (0 to 1) of the judged records that lack no evidence and for which every rule ran; absent when none was judged.</summary>
+    /// <summary>Share (0 to 1) of the judged records that leave no question open and for which every rule ran; absent when none was judged.</summary>
     public decimal? CompletenessRate { get; init; }
 
     /// <summary>The rules that judged, with how many records each set judged.</summary>
