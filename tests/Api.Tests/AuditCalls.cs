@@ -60,10 +60,10 @@ internal static class AuditCalls
     public static async Task<string> Said(this HttpClient client, Uri audit) =>
         await client.GetStringAsync($"{audit}/findings?format=ndjson") + (await client.GetJson(audit.ToString()))["summary"]!.ToJsonString();
 
-    public static byte[] Pack(byte[] bytes)
+    public static byte[] Pack(byte[] bytes, CompressionLevel level = CompressionLevel.Fastest)
     {
         var packed = new MemoryStream();
-        using (var gzip = new GZipStream(packed, CompressionLevel.Fastest, leaveOpen: true))
+        using (var gzip = new GZipStream(packed, level, leaveOpen: true))
             gzip.Write(bytes);
         return packed.ToArray();
     }

@@ -28,6 +28,8 @@ internal sealed class AuditBench : IDisposable
 
     public ManualClock Clock { get; } = new();
 
+    public Database Store => _database;
+
     public AuditIntake Intake { get; }
 
     public AuditStore Audits { get; }

@@ -25,7 +25,7 @@ internal sealed class AuditBody : IAsyncDisposable
         Format = format;
         _arrived = new MeasuredStream(request.Body, long.MaxValue);
         _unpacking = isPacked ? new GZipStream(_arrived, CompressionMode.Decompress, leaveOpen: true) : null;
-        Bytes = new MeasuredStream((Stream?)_unpacking ?? _arrived, mostBytes, () => _arrived.Count);
+        Bytes = new MeasuredStream((Stream?)_unpacking ?? _arrived, mostBytes, isPacked ? _arrived : null);
     }
 
     /// <summary>How the records are written.</summary>

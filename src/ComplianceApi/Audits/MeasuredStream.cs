@@ -1,15 +1,17 @@
+using System.Buffers.Binary;
 using System.Security.Cryptography;
 
 namespace ComplianceApi;
 
 /// <summary>Passes a body on, counts and hashes what passes, and stops it where it grows too large.</summary>
-internal sealed class MeasuredStream(Stream inner, long mostBytes, Func<long>? arrived = null) : Stream
+internal sealed class MeasuredStream(Stream inner, long mostBytes, MeasuredStream? packed = null) : Stream
 {
     /// <summary>Records pack to a fiftieth at best, copies of one record to a three-hundredth. Beyond this it is no list of records.</summary>
     private const int MostPacked = 500;
 
     private const long Unsuspicious = 64 * 1024 * 1024;
 
+    private readonly byte[] _tail = new byte[4];
     private readonly IncrementalHash _hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
 
     /// <summary>Bytes so far.</summary>
@@ -33,8 +35,14 @@ internal sealed class MeasuredStream(Stream inner, long mostBytes, Func<long>? a
         var read = await inner.ReadAsync(buffer, cancellationToken);
         Count += read;
         _hash.AppendData(buffer.Span[..read]);
-        if (Count > mostBytes || (Count > Unsuspicious && arrived is not null && Count / MostPacked > arrived()))
+        KeepTail(buffer.Span[..read]);
+        if (Count > mostBytes || (Count > Unsuspicious && packed is not null && Count / MostPacked > packed.Count))
             throw new BodyLimitException();
+
+        // A packed body that was cut off unpacks without a complaint, and its last records would be lost unseen. It ends with its
+        // unpacked length (RFC 1952, section 2.3.1), modulo 2^32.
+        if (read == 0 && buffer.Length > 0 && packed is not null && BinaryPrimitives.ReadUInt32LittleEndian(packed._tail) != (uint)Count)
+            throw new InvalidDataException("The packed body was cut off, or is made of several.");
         return read;
     }
 
@@ -52,6 +60,13 @@ internal sealed class MeasuredStream(Stream inner, long mostBytes, Func<long>? a
     public override void SetLength(long value) => throw new NotSupportedException();
 
     public override void Write(byte[] buffer, int offset, int count) => throw new NotSupportedException();
+
+    private void KeepTail(ReadOnlySpan<byte> read)
+    {
+        var kept = Math.Max(_tail.Length - read.Length, 0);
+        _tail.AsSpan(_tail.Length - kept).CopyTo(_tail);
+        read[^(_tail.Length - kept)..].CopyTo(_tail.AsSpan(kept));
+    }
 
     protected override void Dispose(bool disposing)
     {
