@@ -20,6 +20,9 @@ namespace ComplianceApi;
 [JsonSerializable(typeof(Page<CalculationView>))]
 [JsonSerializable(typeof(CalculationResult))]
 [JsonSerializable(typeof(ApplianceProfile))]
+[JsonSerializable(typeof(AuditStatus))]
+[JsonSerializable(typeof(Page<AuditStatus>))]
+[JsonSerializable(typeof(Page<FindingRow>))]
 internal sealed partial class ApiJson : JsonSerializerContext
 {
     public static ApiJson Wire { get; } = new(new JsonSerializerOptions(EvaluationJson.Wire.Options) { TypeInfoResolver = null });

@@ -23,6 +23,7 @@ internal static class Service
         var all = app.MapGroup("").Fails(ProblemKind.ForwardedRequest, ProblemKind.ForeignHost, ProblemKind.InternalError);
         var v1 = all.MapGroup("/v1").WithStrictQuery();
         v1.MapEvaluations();
+        v1.MapAudits();
         v1.MapQuestions();
         v1.MapCatalogue();
         v1.MapCalculations();

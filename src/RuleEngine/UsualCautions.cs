@@ -1,8 +1,9 @@
 namespace RuleEngine;
 
 /// <summary>The cautions that every answer carries.</summary>
-internal static class UsualCautions
+public static class UsualCautions
 {
+    /// <summary>All of them.</summary>
     public static IReadOnlyList<string> All { get; } =
     [
         "This says what the record shows. It does not say that the boiler is safe; that judgement is the registered engineer's on site.",

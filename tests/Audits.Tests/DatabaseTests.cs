@@ -31,7 +31,7 @@ public sealed class DatabaseTests : IDisposable
         Directory.CreateDirectory(Path.GetDirectoryName(_scratch.File)!);
         File.WriteAllText(_scratch.File, new string('x', 5000));
 
-        var refusal = Assert.Throws<StoreException>(_scratch.Open);
+        var refusal = Assert.Throws<StoreException>(() => _scratch.Open());
 
         Assert.Contains(_scratch.File, refusal.Message, StringComparison.Ordinal);
         Assert.Equal(new string('x', 5000), File.ReadAllText(_scratch.File));

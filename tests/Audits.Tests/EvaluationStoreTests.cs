@@ -9,10 +9,12 @@ public sealed class EvaluationStoreTests : IDisposable
 
     public void Dispose() => _scratch.Dispose();
 
-    [Fact]
-    public async Task What_was_saved_is_found_unchanged()
+    [Theory]
+    [InlineData("sqlite")]
+    [PostgreSql]
+    public async Task What_was_saved_is_found_unchanged(string kind)
     {
-        var store = new EvaluationStore(_scratch.Open());
+        var store = new EvaluationStore(_scratch.Open(kind));
         var evaluation = Scratch.Evaluation();
 
         Assert.True(await Save(store, Scratch.A, evaluation, Include.Problems));
@@ -24,10 +26,12 @@ public sealed class EvaluationStoreTests : IDisposable
         Assert.Equal(Scratch.Posted, await store.FindRecordAsync(Scratch.A, evaluation.EvaluationId!, default));
     }
 
-    [Fact]
-    public async Task Two_tenants_do_not_see_each_other()
+    [Theory]
+    [InlineData("sqlite")]
+    [PostgreSql]
+    public async Task Two_tenants_do_not_see_each_other(string kind)
     {
-        var store = new EvaluationStore(_scratch.Open());
+        var store = new EvaluationStore(_scratch.Open(kind));
         var evaluation = Scratch.Evaluation();
         await Save(store, Scratch.A, evaluation);
 
@@ -41,10 +45,12 @@ public sealed class EvaluationStoreTests : IDisposable
         Assert.Equal(evaluation.RecordId, (await store.FindAsync(Scratch.A, evaluation.EvaluationId!, default))!.Evaluation.RecordId);
     }
 
-    [Fact]
-    public async Task An_evaluation_is_superseded_once()
+    [Theory]
+    [InlineData("sqlite")]
+    [PostgreSql]
+    public async Task An_evaluation_is_superseded_once(string kind)
     {
-        var store = new EvaluationStore(_scratch.Open());
+        var store = new EvaluationStore(_scratch.Open(kind));
         var (first, second, third) = (Scratch.Evaluation(0), Scratch.Evaluation(1), Scratch.Evaluation(2));
         await Save(store, Scratch.A, first);
 
@@ -56,10 +62,12 @@ public sealed class EvaluationStoreTests : IDisposable
         Assert.True(await Supersede(store, second, third));
     }
 
-    [Fact]
-    public async Task Nothing_is_superseded_by_what_could_not_be_stored()
+    [Theory]
+    [InlineData("sqlite")]
+    [PostgreSql]
+    public async Task Nothing_is_superseded_by_what_could_not_be_stored(string kind)
     {
-        var store = new EvaluationStore(_scratch.Open());
+        var store = new EvaluationStore(_scratch.Open(kind));
         var (first, second) = (Scratch.Evaluation(0), Scratch.Evaluation(1));
         await Save(store, Scratch.A, first);
         await Save(store, Scratch.A, second);
@@ -81,10 +89,12 @@ public sealed class EvaluationStoreTests : IDisposable
         Assert.Equal(Json(evaluation), Json((await again.FindAsync(Scratch.A, evaluation.EvaluationId!, default))!.Evaluation));
     }
 
-    [Fact]
-    public async Task Many_writers_lose_nothing_even_through_two_handles_on_one_file()
+    [Theory]
+    [InlineData("sqlite")]
+    [PostgreSql]
+    public async Task Many_writers_lose_nothing_even_through_two_handles_on_one_file(string kind)
     {
-        var stores = new[] { new EvaluationStore(_scratch.Open()), new EvaluationStore(_scratch.Open()) };
+        var stores = new[] { new EvaluationStore(_scratch.Open(kind)), new EvaluationStore(_scratch.Open(kind)) };
         var evaluations = Enumerable.Range(0, 100).Select(Scratch.Evaluation).ToList();
 
         await Parallel.ForEachAsync(evaluations.Index(), new ParallelOptions { MaxDegreeOfParallelism = 8 }, async (item, _) =>

@@ -10,10 +10,12 @@ public sealed class ProfileStoreTests : IDisposable
 
     public void Dispose() => _scratch.Dispose();
 
-    [Fact]
-    public async Task Every_save_is_a_version_and_none_is_lost()
+    [Theory]
+    [InlineData("sqlite")]
+    [PostgreSql]
+    public async Task Every_save_is_a_version_and_none_is_lost(string kind)
     {
-        var store = new ProfileStore(_scratch.Open());
+        var store = new ProfileStore(_scratch.Open(kind));
 
         Assert.Equal(1, (await store.SaveAsync(Scratch.A, "p", Limits(0.0030m), Now, default)).Version);
         Assert.Equal(2, (await store.SaveAsync(Scratch.A, "p", Limits(0.0040m), Now.AddDays(1), default)).Version);
@@ -25,10 +27,12 @@ public sealed class ProfileStoreTests : IDisposable
         Assert.Null(await store.FindAsync(Scratch.A, "p", version: 3, default));
     }
 
-    [Fact]
-    public async Task Two_tenants_do_not_see_each_other()
+    [Theory]
+    [InlineData("sqlite")]
+    [PostgreSql]
+    public async Task Two_tenants_do_not_see_each_other(string kind)
     {
-        var store = new ProfileStore(_scratch.Open());
+        var store = new ProfileStore(_scratch.Open(kind));
         await store.SaveAsync(Scratch.A, "p", Limits(0.003m), Now, default);
 
         Assert.Null(await store.FindAsync(Scratch.B, "p", version: null, default));
@@ -36,10 +40,12 @@ public sealed class ProfileStoreTests : IDisposable
         Assert.Equal(0.003m, (await store.FindAsync(Scratch.A, "p", version: null, default))!.Limits.CoCo2RatioMax);
     }
 
-    [Fact]
-    public async Task Saves_at_the_same_time_get_versions_of_their_own()
+    [Theory]
+    [InlineData("sqlite")]
+    [PostgreSql]
+    public async Task Saves_at_the_same_time_get_versions_of_their_own(string kind)
     {
-        var stores = new[] { new ProfileStore(_scratch.Open()), new ProfileStore(_scratch.Open()) };
+        var stores = new[] { new ProfileStore(_scratch.Open(kind)), new ProfileStore(_scratch.Open(kind)) };
 
         var saved = await Task.WhenAll(Enumerable.Range(0, 40).Select(i => Task.Run(() => stores[i % 2].SaveAsync(Scratch.A, "p", Limits(0.003m), Now, default))));
 

@@ -13,6 +13,7 @@ internal sealed class Scratch : IDisposable
 
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("store-");
     private readonly List<Database> _open = [];
+    private string? _connectionString;
 
     public static Tenant A { get; } = new("a");
 
@@ -22,12 +23,15 @@ internal sealed class Scratch : IDisposable
 
     public string File => Path.Combine(_folder.FullName, "deep", "compliance.db");
 
-    public Database Open()
+    /// <summary>Opens the store of this test, of either kind; every call opens it anew.</summary>
+    public Database Open(string kind = "sqlite")
     {
-        var database = Database.Open(File);
+        var database = kind == "sqlite" ? Database.Open(File) : Database.OpenPostgreSql(_connectionString ??= PrivatePostgreSql.NewDatabase());
         _open.Add(database);
         return database;
     }
+
+    public static ComplianceEngine Rules => Engine;
 
     /// <summary>Another evaluation of the example record, the <paramref name="number"/>th minute after the first.</summary>
     public static Evaluation Evaluation(int number = 0)

@@ -10,9 +10,9 @@ public sealed class EvaluationStore(Database database)
 {
     private const string Insert = """
         INSERT INTO evaluations (tenant, evaluation_id, record_id, maker, serial_number, finished_at, evaluated_at, outcome, supersedes,
-            input_hash, result_hash, rule_set_version, shown, record, evaluation)
+            input_hash, result_hash, rule_set_version, shown, record, evaluation, landlord)
         VALUES (@tenant, @evaluationId, @recordId, @maker, @serialNumber, @finishedAt, @evaluatedAt, @outcome, @supersedes,
-            @inputHash, @resultHash, @ruleSetVersion, @shown, @record, @evaluation)
+            @inputHash, @resultHash, @ruleSetVersion, @shown, @record, @evaluation, @landlord)
         """;
 
     private const string Supersede = """
@@ -54,7 +54,8 @@ public sealed class EvaluationStore(Database database)
             ruleSetVersion = evaluation.RuleSet.Version,
             shown = WireNames.Of(shown),
             record = posted.ToArray(),
-            evaluation = JsonSerializer.SerializeToUtf8Bytes(evaluation, EvaluationJson.Wire.Evaluation),
+            evaluation = Packed.Of(JsonSerializer.SerializeToUtf8Bytes(evaluation, EvaluationJson.Wire.Evaluation)),
+            landlord = record.IsLandlords() ? 1 : 0,
         };
         return database.WriteAsync(
             async transaction =>
@@ -72,7 +73,7 @@ public sealed class EvaluationStore(Database database)
         return row is null
             ? null
             : new StoredEvaluation(
-                JsonSerializer.Deserialize(row.Json, EvaluationJson.Wire.Evaluation)!,
+                JsonSerializer.Deserialize(Packed.Open(row.Json), EvaluationJson.Wire.Evaluation)!,
                 Enum.Parse<Include>(row.Shown, ignoreCase: true),
                 row.SupersededBy);
     }

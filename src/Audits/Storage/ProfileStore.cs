@@ -17,7 +17,7 @@ public sealed class ProfileStore(Database database)
     private const string Select = """
         SELECT version AS Version, limits AS Limits, saved_at AS SavedAt
         FROM appliance_profiles
-        WHERE tenant = @tenant AND profile_id = @profileId AND (@version IS NULL OR version = @version)
+        WHERE tenant = @tenant AND profile_id = @profileId AND (@version IS NULL OR version = @version) AND (@asAt IS NULL OR saved_at <= @asAt)
         ORDER BY version DESC LIMIT 1
         """;
 
@@ -32,7 +32,7 @@ public sealed class ProfileStore(Database database)
             savedAt = Database.TextOf(savedAt),
         };
         var version = 0;
-        await database.WriteAsync(
+        await database.WriteAgainAsync(
             async transaction =>
             {
                 version = await transaction.Connection!.ExecuteScalarAsync<int>(new CommandDefinition(Insert, row, transaction, cancellationToken: cancel));
@@ -43,9 +43,16 @@ public sealed class ProfileStore(Database database)
     }
 
     /// <summary>A version of a profile, the latest by default; null when this tenant has none.</summary>
-    public async Task<ApplianceProfile?> FindAsync(Tenant tenant, string profileId, int? version, CancellationToken cancel)
+    /// <param name="tenant">Whose.</param>
+    /// <param name="profileId">Its id.</param>
+    /// <param name="version">Which version; null: the latest.</param>
+    /// <param name="cancel">Gives up.</param>
+    /// <param name="asAt">Only what had been saved by then.</param>
+    public async Task<ApplianceProfile?> FindAsync(
+        Tenant tenant, string profileId, int? version, CancellationToken cancel, DateTimeOffset? asAt = null)
     {
-        var command = new CommandDefinition(Select, new { tenant = tenant.Name, profileId, version }, cancellationToken: cancel);
+        var asked = new { tenant = tenant.Name, profileId, version, asAt = asAt is { } moment ? Database.TextOf(moment) : null };
+        var command = new CommandDefinition(Select, asked, cancellationToken: cancel);
         var row = await database.ReadAsync(connection => connection.QuerySingleOrDefaultAsync<Row>(command), cancel);
         return row is null
             ? null

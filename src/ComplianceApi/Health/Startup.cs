@@ -17,13 +17,20 @@ public static class Startup
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton(provider => ComplianceEngine.Start(RuleCatalogue.Of(
             typeof(RuleIds).Assembly, Overrides.ReadFile(provider.GetRequiredService<IConfiguration>()["Rules:Overrides"]))));
-        services.AddSingleton(provider => Database.Open(provider.GetRequiredService<IConfiguration>()["Store:Path"] ?? "data/compliance.db"));
+        services.AddSingleton(provider => OpenStore(provider.GetRequiredService<IConfiguration>()));
         services.AddSingleton<EvaluationStore>();
         services.AddSingleton<ProfileStore>();
         services.AddSingleton<Judge>();
         services.AddSingleton<RuleShelf>();
         services.AddSingleton(Tenant.Local);
+        AuditService.AddTo(services);
     }
+
+    /// <summary>PostgreSQL where <c>Store:ConnectionString</c> names one, else the SQLite file <c>Store:Path</c>.</summary>
+    /// <exception cref="StoreException">It cannot be opened.</exception>
+    internal static Database OpenStore(IConfiguration configuration) => configuration["Store:ConnectionString"] is { Length: > 0 } connectionString
+        ? Database.OpenPostgreSql(connectionString)
+        : Database.Open(configuration["Store:Path"] ?? "data/compliance.db");
 
     /// <summary>Compiles and tries the rules, and opens the store.</summary>
     /// <exception cref="StartRefusedException">The rule set is not whole or the store cannot be opened.</exception>

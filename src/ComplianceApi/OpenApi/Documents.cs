@@ -74,6 +74,6 @@ public static class Documents
     }
 
     private static string SchemaId(Type type) => type.IsGenericType
-        ? $"{type.GetGenericArguments()[0].Name}Page"
+        ? type.GetGenericArguments()[0].Name + type.Name.Split('`')[0].Replace("SummaryTable", "Table", StringComparison.Ordinal)
         : type.Name;
 }

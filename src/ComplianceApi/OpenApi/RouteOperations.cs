@@ -26,6 +26,9 @@ internal sealed class RouteOperations : IOperationFilter
         if (metadata.OfType<BodyExample>().SingleOrDefault() is { } example && operation.RequestBody?.Content?["application/json"] is OpenApiMediaType body)
             body.Example = JsonNode.Parse(example.Read());
 
+        if (metadata.OfType<AuditBodies>().Any())
+            DescribeAudit(operation);
+
         DescribeResponses(operation, [.. metadata.OfType<Failure>()]);
     }
 
@@ -45,9 +48,30 @@ internal sealed class RouteOperations : IOperationFilter
         operation.Responses = responses;
     }
 
+    private static void DescribeAudit(OpenApiOperation operation)
+    {
+        var record = new OpenApiSchemaReference(nameof(ServiceRecords.ServiceRecord));
+        var text = new OpenApiSchema { Type = JsonSchemaType.String };
+        operation.RequestBody = new OpenApiRequestBody
+        {
+            Required = true,
+            Description = "Many service records.",
+            Content = new Dictionary<string, IOpenApiMediaType>(StringComparer.Ordinal)
+            {
+                ["application/json"] = new OpenApiMediaType { Schema = new OpenApiSchema { Type = JsonSchemaType.Array, Items = record } },
+                ["application/x-ndjson"] = new OpenApiMediaType { Schema = text },
+                ["text/csv"] = new OpenApiMediaType { Schema = text },
+            },
+        };
+        operation.Parameters ??= [];
+        foreach (var (name, description) in new[] { ("Prefer", "respond-async: store the records and judge them later."), ("Idempotency-Key", "With respond-async: a repeated request with this key and the same body gives the audit of the first.") })
+            operation.Parameters.Add(new OpenApiParameter { Name = name, In = ParameterLocation.Header, Description = description, Schema = text });
+    }
+
     private static (string Name, string Text)? HeaderOf(string status) => status switch
     {
         "201" => ("Location", "Path of what was stored."),
+        "202" => ("Location", "Path of the audit."),
         "503" => ("Retry-After", "Seconds to wait before another try."),
         _ => null,
     };

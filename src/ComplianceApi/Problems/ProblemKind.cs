@@ -41,9 +41,25 @@ public sealed record ProblemKind(string Name, int Status, string Title, string E
     public static readonly ProblemKind BodyTooLarge = new("body-too-large", 413, "The body is too large",
         "One record or one profile may have at most 1 MiB.");
 
+    /// <summary>413, of many records.</summary>
+    public static readonly ProblemKind AuditTooLong = new("audit-too-long", 413, "The audit is too long",
+        "Up to 5,000 records and 16 MiB (unpacked) are answered at once. Send a longer audit with the header Prefer: respond-async; then its length does not matter, up to 64 GiB, and a packed body may not grow more than 500-fold. Nothing was judged or stored.");
+
+    /// <summary>409, a key in use.</summary>
+    public static readonly ProblemKind KeyInFlight = new("idempotency-key-in-flight", 409, "A request with this Idempotency-Key is still arriving",
+        "The same key was sent with another request that has not arrived in full. Wait for its answer, or send this one again later.");
+
+    /// <summary>409, no summary yet.</summary>
+    public static readonly ProblemKind AuditNotCompleted = new("audit-not-completed", 409, "The audit is not completed",
+        "There is a report once every record is judged. The audit itself says how far it is; one that was cancelled never has a report.");
+
+    /// <summary>422, a key for two bodies.</summary>
+    public static readonly ProblemKind KeyReused = new("idempotency-key-reused", 422, "The Idempotency-Key belongs to another body",
+        "An audit with this key was posted before, and its body was another one. Nothing was judged or stored. Take a new key for new content.");
+
     /// <summary>415.</summary>
     public static readonly ProblemKind UnsupportedMediaType = new("unsupported-media-type", 415, "The media type is not supported",
-        "Send the body as application/json in UTF-8, not compressed.");
+        "The header Accept of the answer names what this route takes. One record or one profile: application/json in UTF-8, not packed. An audit: application/x-ndjson, application/json or text/csv in UTF-8, packed with gzip or not.");
 
     /// <summary>422.</summary>
     public static readonly ProblemKind InvalidBody = new("invalid-body", 422, "The body has faults",
@@ -61,7 +77,7 @@ public sealed record ProblemKind(string Name, int Status, string Title, string E
     public static FrozenDictionary<string, ProblemKind> ByName { get; } = new[]
     {
         UnreadableBody, InvalidParameter, BadRequest, ForwardedRequest, ForeignHost, NotFound, MethodNotAllowed, BodyTooLarge,
-        UnsupportedMediaType, InvalidBody, InternalError, StoreUnavailable,
+        UnsupportedMediaType, InvalidBody, InternalError, StoreUnavailable, AuditTooLong, KeyInFlight, KeyReused, AuditNotCompleted,
     }.ToFrozenDictionary(kind => kind.Name, StringComparer.Ordinal);
 
     /// <summary>The stable type URI, served by this service itself.</summary>

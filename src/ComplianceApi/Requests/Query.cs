@@ -70,6 +70,24 @@ public static class Query
         Schema = new OpenApiSchema { Type = JsonSchemaType.String, MaxLength = 16 },
     };
 
+    /// <summary>A text that means something only to this service or to the caller.</summary>
+    public static QueryParameter<string?> Opaque(string name, string description) => new(name, description, null, (string text, out string? value) =>
+    {
+        value = text;
+        return text.Length is > 0 and <= 200 && !text.Any(char.IsControl);
+    })
+    {
+        Expected = "1 to 200 characters",
+        Schema = new OpenApiSchema { Type = JsonSchemaType.String, MinLength = 1, MaxLength = 200 },
+    };
+
+    /// <summary>A place in a list whose items come and go.</summary>
+    public static QueryParameter<T?> Place<T>(string name, string description, TryRead<T?> tryRead) where T : class => new(name, description, null, tryRead)
+    {
+        Expected = "the value of next in an earlier answer",
+        Schema = new OpenApiSchema { Type = JsonSchemaType.String, MaxLength = 1000 },
+    };
+
     private static QueryParameter<T> OneOf<T>(string name, string description, T absent, IReadOnlyList<(string Name, T Value)> values) =>
         new(name, description, absent, (string text, out T value) =>
         {

@@ -12,6 +12,12 @@ public static class FaultCodes
     /// <summary>The body is not JSON (400).</summary>
     public const string NotJson = "notJson";
 
+    /// <summary>A row of CSV has other columns than the header, or a quote out of place (400).</summary>
+    public const string NotCsv = "notCsv";
+
+    /// <summary>One record among many is longer than a record may be (400).</summary>
+    public const string TooLong = "tooLong";
+
     /// <summary>The body is nested too deep (400).</summary>
     public const string TooDeep = "tooDeep";
 
@@ -72,5 +78,5 @@ public static class FaultCodes
     /// <summary>There are more faults than are listed.</summary>
     public const string MoreFaults = "moreFaults";
 
-    internal static bool IsUnreadable(string code) => code is EmptyBody or NotUtf8 or NotJson or TooDeep or DuplicateMember;
+    internal static bool IsUnreadable(string code) => code is EmptyBody or NotUtf8 or NotJson or NotCsv or TooLong or TooDeep or DuplicateMember;
 }

@@ -1,0 +1,60 @@
+using System.Data.Common;
+using RuleEngine;
+using ServiceRecords;
+
+namespace Audits;
+
+/// <summary>Judges one chunk after the other. Any number of workers may run, in one process or in many.</summary>
+public sealed class AuditWorker(ComplianceEngine engine, ProfileStore profiles, WaitingChunks queue, ResultStore results, AuditFinish finish)
+{
+    /// <summary>How often a chunk is taken up before it is suspected of ending whoever judges it.</summary>
+    public const int MostAttempts = 5;
+
+    /// <summary>Does what there is to do for one chunk; false when there was none.</summary>
+    /// <exception cref="DbException">The store does not answer; the chunk waits for the next try.</exception>
+    public async Task<bool> RunOneAsync(CancellationToken cancel)
+    {
+        var chunk = await queue.TakeAsync(cancel);
+        if (chunk is null)
+        {
+            // An audit that was left between its last chunk and its end.
+            await finish.RunAsync(cancel);
+            return false;
+        }
+
+        if (chunk is { Attempts: > MostAttempts, Lines.Count: > 1 })
+            return await queue.SplitAsync(chunk, cancel);
+
+        try
+        {
+            await WorkAsync(chunk, cancel);
+        }
+        catch
+        {
+            // Not the chunk's fault. When not even this can be said, its time will run out.
+            await queue.ReleaseAsync(chunk, CancellationToken.None);
+            throw;
+        }
+
+        await finish.RunAsync(cancel);
+        return true;
+    }
+
+    private async Task WorkAsync(Chunk chunk, CancellationToken cancel)
+    {
+        var judge = new LineJudge(engine, profiles, chunk.Tenant, chunk.AuditStartedAt);
+        var sums = new SummaryBuilder(judge.LookedAtOn);
+        var judged = new List<JudgedLine>(chunk.Lines.Count);
+        foreach (var line in chunk.Lines)
+        {
+            var one = chunk.Attempts > MostAttempts ? GivenUp(line) : await judge.JudgeAsync(line, cancel);
+            sums.Add(one);
+            judged.Add(one);
+        }
+
+        await results.CompleteAsync(chunk, judged, sums.Parts, cancel);
+    }
+
+    private static JudgedLine GivenUp(RecordLine line) => LineJudge.Rejected(line, LineProblem.Internal(
+        $"Whoever judged this record ended before it was done, {MostAttempts} times in a row; it was not tried again. Nothing can be concluded about it."));
+}

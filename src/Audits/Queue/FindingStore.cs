@@ -1,0 +1,77 @@
+using System.Runtime.CompilerServices;
+using Dapper;
+
+namespace Audits;
+
+/// <summary>The findings of an audit, by rows.</summary>
+public sealed class FindingStore(Database database)
+{
+    private const int PageOfAll = 500;
+
+    /// <summary>The rows behind <paramref name="after"/>, at most <paramref name="limit"/> of them.</summary>
+    public async Task<IReadOnlyList<FindingRow>> PageAsync(
+        Tenant tenant, string auditId, FindingQuery query, FindingCursor? after, int limit, CancellationToken cancel)
+    {
+        ArgumentNullException.ThrowIfNull(query);
+        var key = KeyOf(query.Sort);
+        var sql = $"""
+            SELECT line AS Line, ordinal AS Ordinal, record_id AS RecordId, maker AS Maker, model AS Model, serial_number AS SerialNumber, engineer AS Engineer,
+                rule_id AS RuleId, topic AS Topic, grade AS Grade, outcome AS Outcome, subject AS Subject, message AS Message
+            FROM audit_findings
+            WHERE {Matching} {(after is null ? "" : $"AND ({key}line, ordinal) > ({(key.Length > 0 ? "@Key, " : "")}@Line, @Ordinal)")}
+            ORDER BY {key}line, ordinal LIMIT @limit
+            """;
+        var asked = Asked(tenant, auditId, query);
+        asked.Add("limit", limit);
+        asked.Add("Key", after?.Key);
+        asked.Add("Line", after?.Line);
+        asked.Add("Ordinal", after?.Ordinal);
+        return (await database.ReadAsync(connection => connection.QueryAsync<FindingRow>(new CommandDefinition(sql, asked, cancellationToken: cancel)), cancel)).AsList();
+    }
+
+    /// <summary>How many rows there are.</summary>
+    public Task<int> CountAsync(Tenant tenant, string auditId, FindingQuery query, CancellationToken cancel)
+    {
+        ArgumentNullException.ThrowIfNull(query);
+        var command = new CommandDefinition($"SELECT COUNT(*) FROM audit_findings WHERE {Matching}", Asked(tenant, auditId, query), cancellationToken: cancel);
+        return database.ReadAsync(connection => connection.ExecuteScalarAsync<int>(command), cancel);
+    }
+
+    /// <summary>Every row, a page at a time.</summary>
+    public async IAsyncEnumerable<FindingRow> AllAsync(
+        Tenant tenant, string auditId, FindingQuery query, [EnumeratorCancellation] CancellationToken cancel)
+    {
+        ArgumentNullException.ThrowIfNull(query);
+        FindingCursor? after = null;
+        while (true)
+        {
+            var page = await PageAsync(tenant, auditId, query, after, PageOfAll, cancel);
+            foreach (var row in page)
+                yield return row;
+            if (page.Count < PageOfAll)
+                yield break;
+            after = FindingCursor.Of(page[^1], query.Sort);
+        }
+    }
+
+    private const string Matching = """
+        tenant = @tenant AND audit_id = @auditId AND (@Outcome IS NULL OR outcome = @Outcome) AND (@Topic IS NULL OR topic = @Topic)
+            AND (@RuleId IS NULL OR rule_id = @RuleId) AND (@Engineer IS NULL OR engineer = @Engineer)
+        """;
+
+    private static DynamicParameters Asked(Tenant tenant, string auditId, FindingQuery query)
+    {
+        var asked = new DynamicParameters(query);
+        asked.Add("tenant", tenant.Name);
+        asked.Add("auditId", auditId);
+        return asked;
+    }
+
+    private static string KeyOf(FindingSort sort) => sort switch
+    {
+        FindingSort.Outcome => "grade, ",
+        FindingSort.Rule => "rule_id, ",
+        FindingSort.Engineer => "engineer, ",
+        _ => "",
+    };
+}

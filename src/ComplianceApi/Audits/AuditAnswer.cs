@@ -1,0 +1,43 @@
+using System.Text.Json;
+using Audits;
+using Findings;
+using ServiceRecords;
+
+namespace ComplianceApi;
+
+/// <summary>Answers a short audit at once: one line of JSON for each record in the order in which they came, and the summary last.</summary>
+internal sealed class AuditAnswer(FileStream spool, RecordFormat format, long read, LineJudge judge, Include include) : IResult
+{
+    /// <summary>Media type of the answer.</summary>
+    public const string MediaType = "application/x-ndjson";
+
+    private const int UnflushedBytes = 64 * 1024;
+
+    /// <inheritdoc />
+    public async Task ExecuteAsync(HttpContext httpContext)
+    {
+        await using var records = spool;
+        var cancel = httpContext.RequestAborted;
+        var output = httpContext.Response.BodyWriter;
+        httpContext.Response.ContentType = MediaType;
+        var sums = new SummaryBuilder(judge.LookedAtOn);
+        await foreach (var judged in judge.JudgeAllAsync(ManyRecords.ReadAsync(records, format, cancel), cancel))
+        {
+            sums.Add(judged);
+            var shown = judged.Line with { Evaluation = judged.Line.Evaluation?.Show(include) };
+            Write(JsonSerializer.SerializeToUtf8Bytes(shown, AuditJson.Wire.AuditLine));
+            if (output.UnflushedBytes > UnflushedBytes)
+                await output.FlushAsync(cancel);
+        }
+
+        Write(JsonSerializer.SerializeToUtf8Bytes(new AuditEnd { Summary = sums.ToSummary(read) }, AuditJson.Wire.AuditEnd));
+        await output.FlushAsync(cancel);
+
+        void Write(byte[] line)
+        {
+            line.CopyTo(output.GetSpan(line.Length + 1));
+            output.GetSpan(line.Length + 1)[line.Length] = (byte)'\n';
+            output.Advance(line.Length + 1);
+        }
+    }
+}

@@ -1,0 +1,86 @@
+using System.IO.Compression;
+using System.Net.Http.Headers;
+using System.Text;
+using Microsoft.AspNetCore.Http.Features;
+using ServiceRecords;
+
+namespace ComplianceApi;
+
+/// <summary>The body of a posted audit: what it is, and its bytes unpacked.</summary>
+internal sealed class AuditBody : IAsyncDisposable
+{
+    /// <summary>The media types that are taken.</summary>
+    public static readonly IReadOnlyDictionary<string, RecordFormat> MediaTypes = new Dictionary<string, RecordFormat>(StringComparer.OrdinalIgnoreCase)
+    {
+        ["application/x-ndjson"] = RecordFormat.Ndjson,
+        ["application/json"] = RecordFormat.JsonArray,
+        ["text/csv"] = RecordFormat.Csv,
+    };
+
+    private readonly MeasuredStream _arrived;
+    private readonly GZipStream? _unpacking;
+
+    private AuditBody(RecordFormat format, HttpRequest request, bool isPacked, long mostBytes)
+    {
+        Format = format;
+        _arrived = new MeasuredStream(request.Body, long.MaxValue);
+        _unpacking = isPacked ? new GZipStream(_arrived, CompressionMode.Decompress, leaveOpen: true) : null;
+        Bytes = new MeasuredStream((Stream?)_unpacking ?? _arrived, mostBytes, isPacked ? _arrived : null);
+    }
+
+    /// <summary>How the records are written.</summary>
+    public RecordFormat Format { get; }
+
+    /// <summary>The bytes, unpacked.</summary>
+    public MeasuredStream Bytes { get; }
+
+    /// <summary>Opens the body; null when its type or encoding is not taken.</summary>
+    public static AuditBody? Open(HttpRequest request, long mostBytes)
+    {
+        var encoding = request.Headers.ContentEncoding.ToString();
+        var isPacked = encoding.Equals("gzip", StringComparison.OrdinalIgnoreCase);
+        if (!MediaTypeHeaderValue.TryParse(request.ContentType, out var type)
+            || !MediaTypes.TryGetValue(type.MediaType!, out var format)
+            || (type.CharSet is { } charSet && !charSet.Trim('"').Equals(Encoding.UTF8.WebName, StringComparison.OrdinalIgnoreCase))
+            || !(isPacked || encoding.Length == 0 || encoding.Equals("identity", StringComparison.OrdinalIgnoreCase)))
+        {
+            return null;
+        }
+
+        // The limit of the server is for a single record; here the reader sets its own.
+        if (request.HttpContext.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } limit)
+            limit.MaxRequestBodySize = null;
+        return new AuditBody(format, request, isPacked, mostBytes);
+    }
+
+    /// <summary>The records as they arrive.</summary>
+    public IAsyncEnumerable<RecordLine> ReadAsync(CancellationToken cancel) => ManyRecords.ReadAsync(Bytes, Format, cancel);
+
+    /// <summary>The whole body in a file of its own that goes when it is closed.</summary>
+    public async Task<FileStream> SpoolAsync(CancellationToken cancel)
+    {
+        var file = new FileStream(
+            Path.Combine(Path.GetTempPath(), Path.GetRandomFileName()),
+            new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.ReadWrite, Options = FileOptions.DeleteOnClose | FileOptions.Asynchronous });
+        try
+        {
+            await Bytes.CopyToAsync(file, cancel);
+            file.Position = 0;
+            return file;
+        }
+        catch
+        {
+            await file.DisposeAsync();
+            throw;
+        }
+    }
+
+    /// <inheritdoc />
+    public async ValueTask DisposeAsync()
+    {
+        await Bytes.DisposeAsync();
+        if (_unpacking is not null)
+            await _unpacking.DisposeAsync();
+        await _arrived.DisposeAsync();
+    }
+}

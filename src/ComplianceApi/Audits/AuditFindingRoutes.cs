@@ -1,0 +1,122 @@
+using System.Globalization;
+using System.Text.Json;
+using Audits;
+using CsvHelper;
+using Findings;
+
+namespace ComplianceApi;
+
+/// <summary>What an audit found, as rows and as a report.</summary>
+internal static class AuditFindingRoutes
+{
+    private static readonly QueryParameter<string?> Outcome = Query.Word("outcome", "Only rows of this outcome; rejected: faults of records that were not judged.",
+        ["unsafe", "error", "missing", "advisory", FindingRow.Rejected]);
+
+    private static readonly QueryParameter<string?> Topic = Query.Word("topic", "Only rows of this subject area.", Topics.All);
+
+    private static readonly QueryParameter<string?> Rule = Query.Opaque("rule", "Only rows of this rule.");
+
+    private static readonly QueryParameter<string?> Engineer = Query.Opaque("engineer", "Only rows of this engineer, by licence number.");
+
+    private static readonly QueryParameter<FindingSort> Sort = Query.OneOf("sort", "By what the rows are sorted: line (in the order of the records), outcome (gravest first), rule or engineer.", FindingSort.Line);
+
+    private static readonly QueryParameter<RowFormat> Format = Query.OneOf("format", "json: one page of rows; ndjson and csv: all rows, as a stream.", RowFormat.Json);
+
+    private static readonly QueryParameter<FindingCursor?> Next = Query.Place<FindingCursor>("next", "The value of next in the answer before; json only.", FindingCursor.TryRead);
+
+    public static void MapAuditFindings(this IEndpointRouteBuilder audits)
+    {
+        audits.MapGet("/{auditId}/findings", List).WithName("listAuditFindings").Takes(Outcome, Topic, Rule, Engineer, Sort, Format, Paging.Limit, Next)
+            .Produces<Page<FindingRow>>(200, "application/json", AuditAnswer.MediaType, "text/csv").Fails(ProblemKind.NotFound);
+        audits.MapGet("/{auditId}/report", Report).WithName("getAuditReport").Produces<string>(200, "text/html").Fails(ProblemKind.NotFound, ProblemKind.AuditNotCompleted);
+    }
+
+    /// <summary>What an audit found, one row for each finding and for each fault of a record that was not judged.</summary>
+    /// <remarks>While the audit runs, the rows are those judged so far. In CSV a text that a spreadsheet would run as a formula gets an apostrophe in front.</remarks>
+    /// <param name="auditId">Id of the audit.</param>
+    private static async Task<IResult> List(
+        string auditId, HttpRequest request, AuditStore audits, FindingStore findings, Tenant tenant, CancellationToken cancel)
+    {
+        if (await audits.FindAsync(tenant, auditId, cancel) is null)
+            return AuditRoutes.NoSuchAudit();
+
+        var query = new FindingQuery(Outcome.Of(request), Topic.Of(request), Rule.Of(request), Engineer.Of(request), Sort.Of(request));
+        var after = Next.Of(request);
+        if (after is not null && after.Sort != query.Sort)
+        {
+            return new ProblemResult(ProblemKind.InvalidParameter, errors:
+                [new() { Parameter = "next", Code = "unknownValue", Detail = "This next belongs to another sort; every other parameter must stay as it was." }]);
+        }
+
+        return Format.Of(request) switch
+        {
+            RowFormat.Ndjson => Results.Stream(stream => WriteLinesAsync(stream, findings.AllAsync(tenant, auditId, query, cancel), cancel), AuditAnswer.MediaType),
+            RowFormat.Csv => Results.Stream(stream => WriteCsvAsync(stream, findings.AllAsync(tenant, auditId, query, cancel), cancel), "text/csv; charset=utf-8", $"audit-{auditId}.csv"),
+            _ => await PageAsync(),
+        };
+
+        async Task<IResult> PageAsync()
+        {
+            var limit = Paging.Limit.Of(request)!.Value;
+            var rows = await findings.PageAsync(tenant, auditId, query, after, limit + 1, cancel);
+            var next = rows.Count > limit ? FindingCursor.Of(rows[limit - 1], query.Sort).ToText() : null;
+            if (next is not null)
+                request.HttpContext.Response.Headers.Link = $"<{NextPath(request, next)}>; rel=\"next\"";
+            return TypedResults.Ok(new Page<FindingRow> { Items = [.. rows.Take(limit)], Next = next, Total = await findings.CountAsync(tenant, auditId, query, cancel) });
+        }
+    }
+
+    /// <summary>What a completed audit shows, as one page for a reader.</summary>
+    /// <param name="auditId">Id of the audit.</param>
+    private static async Task<IResult> Report(string auditId, AuditStore audits, Tenant tenant, CancellationToken cancel) =>
+        await audits.FindAsync(tenant, auditId, cancel) switch
+        {
+            null => AuditRoutes.NoSuchAudit(),
+            { Summary: { } summary } audit => Results.Text(AuditReport.Of($"Audit {audit.AuditId}, accepted {audit.CreatedAt:yyyy-MM-dd HH:mm} UTC", summary), "text/html; charset=utf-8"),
+            _ => new ProblemResult(ProblemKind.AuditNotCompleted),
+        };
+
+    private static string NextPath(HttpRequest request, string next)
+    {
+        var parameters = request.Query.Where(pair => pair.Key != "next").Select(pair => KeyValuePair.Create<string, string?>(pair.Key, pair.Value.ToString()));
+        return request.Path + QueryString.Create([.. parameters, KeyValuePair.Create<string, string?>("next", next)]);
+    }
+
+    private static async Task WriteLinesAsync(Stream stream, IAsyncEnumerable<FindingRow> rows, CancellationToken cancel)
+    {
+        await foreach (var row in rows.WithCancellation(cancel))
+        {
+            await stream.WriteAsync(JsonSerializer.SerializeToUtf8Bytes(row, AuditJson.Wire.FindingRow), cancel);
+            await stream.WriteAsync("\n"u8.ToArray(), cancel);
+        }
+    }
+
+    private static async Task WriteCsvAsync(Stream stream, IAsyncEnumerable<FindingRow> rows, CancellationToken cancel)
+    {
+        var csv = CsvWriter.Create(stream, new CsvWriterOptions { Injection = CsvInjection.Escape }, leaveOpen: true);
+        csv.WriteRecord("line", "recordId", "maker", "model", "serialNumber", "engineer", "ruleId", "topic", "outcome", "subject", "message");
+        await foreach (var row in rows.WithCancellation(cancel))
+        {
+            csv.WriteField(row.Line, default, CultureInfo.InvariantCulture);
+            foreach (var text in (ReadOnlySpan<string>)[row.RecordId, row.Maker, row.Model, row.SerialNumber, row.Engineer, row.RuleId, row.Topic, row.Outcome, row.Subject, row.Message])
+                csv.WriteField(text);
+            await csv.EndRecordAsync(cancel);
+        }
+
+        await csv.FlushAsync(cancel);
+        await csv.DisposeAsync();
+    }
+}
+
+/// <summary>How rows are written.</summary>
+internal enum RowFormat
+{
+    /// <summary>One page.</summary>
+    Json,
+
+    /// <summary>One row a line.</summary>
+    Ndjson,
+
+    /// <summary>For a spreadsheet.</summary>
+    Csv,
+}

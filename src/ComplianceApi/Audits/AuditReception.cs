@@ -1,0 +1,107 @@
+using Audits;
+using Findings;
+using RuleEngine;
+using ServiceRecords;
+
+namespace ComplianceApi;
+
+/// <summary>Receives a posted audit: answers a short one at once, and stores one that is to be judged later.</summary>
+public sealed class AuditReception(ComplianceEngine engine, ProfileStore profiles, AuditIntake intake, AuditStore audits, TimeProvider clock)
+{
+    /// <summary>Most records that are answered at once.</summary>
+    public const int MostRecordsAtOnce = 5000;
+
+    /// <summary>Most bytes, unpacked, that are answered at once: 16 MiB.</summary>
+    public const long MostBytesAtOnce = 16 * 1024 * 1024;
+
+    /// <summary>Most bytes, unpacked, of any audit: 64 GiB.</summary>
+    public const long MostBytes = 64L * 1024 * 1024 * 1024;
+
+    private const int LongestKey = 200;
+
+    /// <summary>Receives it.</summary>
+    public async Task<IResult> ReceiveAsync(HttpRequest request, Tenant tenant, Include include, CancellationToken cancel)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        var isLater = request.Headers["Prefer"].SelectMany(value => (value ?? "").Split(',')).Any(preference => preference.Trim().Equals("respond-async", StringComparison.OrdinalIgnoreCase));
+        await using var body = AuditBody.Open(request, isLater ? MostBytes : MostBytesAtOnce);
+        if (body is null)
+        {
+            request.HttpContext.Response.Headers.Accept = string.Join(", ", AuditBody.MediaTypes.Keys);
+            return new ProblemResult(ProblemKind.UnsupportedMediaType);
+        }
+
+        try
+        {
+            return isLater ? await StoreAsync(request, body, tenant, cancel) : await AnswerAsync(body, tenant, include, cancel);
+        }
+        catch (BodyLimitException)
+        {
+            return new ProblemResult(ProblemKind.AuditTooLong);
+        }
+        catch (ManyRecordsException unreadable)
+        {
+            return ProblemResult.Of(FaultKind.Unreadable, [unreadable.Fault]);
+        }
+        catch (InvalidDataException)
+        {
+            return ProblemResult.Of(FaultKind.Unreadable, [new Fault("#", "notGzip", "The body is not packed with gzip, or was cut off.")]);
+        }
+    }
+
+    /// <summary>
+    /// All of it is read before the answer begins: some clients send everything before they read anything, and what is wrong with the
+    /// whole can then still be said with a status.
+    /// </summary>
+    private async Task<IResult> AnswerAsync(AuditBody body, Tenant tenant, Include include, CancellationToken cancel)
+    {
+        var spool = await body.SpoolAsync(cancel);
+        try
+        {
+            var read = 0L;
+            await foreach (var _ in ManyRecords.ReadAsync(spool, body.Format, cancel))
+                read++;
+            if (read is 0 or > MostRecordsAtOnce)
+            {
+                await spool.DisposeAsync();
+                return read == 0 ? Empty : new ProblemResult(ProblemKind.AuditTooLong);
+            }
+
+            spool.Position = 0;
+            return new AuditAnswer(spool, body.Format, read, new LineJudge(engine, profiles, tenant, clock.GetUtcNow()), include);
+        }
+        catch
+        {
+            await spool.DisposeAsync();
+            throw;
+        }
+    }
+
+    private async Task<IResult> StoreAsync(HttpRequest request, AuditBody body, Tenant tenant, CancellationToken cancel)
+    {
+        var key = request.Headers["Idempotency-Key"].ToString() is { Length: > 0 } given ? given : null;
+        if (key is { Length: > LongestKey } || key?.Any(char.IsControl) == true)
+        {
+            return new ProblemResult(ProblemKind.InvalidParameter, errors:
+                [new() { Parameter = "Idempotency-Key", Code = "unknownValue", Detail = $"Expected at most {LongestKey} characters." }]);
+        }
+
+        var received = await intake.ReceiveAsync(tenant, key, body.ReadAsync(cancel), () => $"{body.Format} {body.Bytes.Hash()}", cancel);
+        if (received.AuditId is { } auditId)
+        {
+            var headers = request.HttpContext.Response.Headers;
+            headers["Preference-Applied"] = "respond-async";
+            headers.RetryAfter = "1";
+            return TypedResults.Accepted($"/v1/audits/{auditId}", await audits.FindAsync(tenant, auditId, cancel));
+        }
+
+        return received.Outcome switch
+        {
+            IntakeOutcome.Empty => Empty,
+            IntakeOutcome.InFlight => new ProblemResult(ProblemKind.KeyInFlight),
+            _ => new ProblemResult(ProblemKind.KeyReused),
+        };
+    }
+
+    private static ProblemResult Empty => ProblemResult.Of(FaultKind.Invalid, [new Fault("#", "emptyAudit", "There is no record in the body.")]);
+}

@@ -1,0 +1,57 @@
+using System.Data.Common;
+using Audits;
+
+namespace ComplianceApi;
+
+/// <summary>Judges stored audits beside the requests, with as many workers as there are cores. Ended in whatever way, it goes on where it was.</summary>
+internal sealed class AuditService(AuditWorker worker, IConfiguration configuration, ILogger<AuditService> log) : BackgroundService
+{
+    private static readonly TimeSpan Idle = TimeSpan.FromMilliseconds(200);
+    private static readonly TimeSpan AfterFailure = TimeSpan.FromSeconds(1);
+
+    public static void AddTo(IServiceCollection services)
+    {
+        services.AddSingleton<AuditIntake>();
+        services.AddSingleton<AuditStore>();
+        services.AddSingleton<AuditFinish>();
+        services.AddSingleton<ResultStore>();
+        services.AddSingleton<FindingStore>();
+        services.AddSingleton<AuditReception>();
+        services.AddSingleton<AuditWorker>();
+        services.AddSingleton(provider => new WaitingChunks(
+            provider.GetRequiredService<Database>(),
+            provider.GetRequiredService<TimeProvider>(),
+            TimeSpan.FromSeconds(provider.GetRequiredService<IConfiguration>().GetValue("Audits:LeaseSeconds", 60))));
+        services.AddHostedService<AuditService>();
+    }
+
+    protected override Task ExecuteAsync(CancellationToken stoppingToken) => Task.WhenAll(
+        Enumerable.Range(0, configuration.GetValue("Audits:Workers", Environment.ProcessorCount)).Select(_ => Task.Run(() => WorkAsync(stoppingToken), stoppingToken)));
+
+    private async Task WorkAsync(CancellationToken stop)
+    {
+        var isWell = true;
+        while (!stop.IsCancellationRequested)
+        {
+            try
+            {
+                // A chunk that was begun is done: it takes less than a second.
+                var hasWorked = await worker.RunOneAsync(CancellationToken.None);
+                isWell = true;
+                if (!hasWorked)
+                    await Task.Delay(Idle, stop);
+            }
+            catch (OperationCanceledException)
+            {
+                return;
+            }
+            catch (Exception fault)
+            {
+                if (isWell)
+                    log.LogError(fault, "Audits wait: {Kind}", fault is DbException ? "the store does not answer" : "a worker failed");
+                isWell = false;
+                await Task.Delay(AfterFailure, CancellationToken.None);
+            }
+        }
+    }
+}

@@ -1,0 +1,68 @@
+using System.CommandLine;
+using Audits;
+
+namespace ComplianceApi;
+
+/// <summary>Looks after the store: all that is held of one appliance, what may go, a copy of everything.</summary>
+internal static class StoreCommand
+{
+    private static readonly Option<string> Path = new("--path") { Description = "The SQLite file.", DefaultValueFactory = _ => "data/compliance.db", Recursive = true };
+
+    private static readonly Option<string?> Connection = new("--connection") { Description = "Instead of a file: the connection string of PostgreSQL.", Recursive = true };
+
+    public static Command Make() => new("store", "Looks after the store.") { Path, Connection, Export(), Purge(), Backup() };
+
+    private static Command Export()
+    {
+        var serialNumber = new Argument<string>("serial-number") { Description = "Serial number of the appliance." };
+        var maker = new Option<string?>("--maker") { Description = "Its maker, where several have this number." };
+        var command = new Command("export", "Prints all that is held of one appliance, a line of JSON each.") { serialNumber, maker };
+        command.SetAction((parsed, stop) => WithStoreAsync(parsed, async database =>
+        {
+            await using var output = Console.OpenStandardOutput();
+            await new Retention(database).ExportAsync(Tenant.Local, parsed.GetRequiredValue(serialNumber), parsed.GetValue(maker), output, stop);
+        }));
+        return command;
+    }
+
+    private static Command Purge()
+    {
+        var years = new Option<int>("--years") { Description = $"Keep what is younger; at least {Retention.FewestYears}.", DefaultValueFactory = _ => 6 };
+        years.Validators.Add(result =>
+        {
+            if (result.GetValueOrDefault<int>() < Retention.FewestYears)
+                result.AddError($"At least {Retention.FewestYears} years.");
+        });
+        var command = new Command("purge", "Removes old records and says how many; a landlord's only when two later ones of the appliance are there.") { years };
+        command.SetAction((parsed, stop) => WithStoreAsync(parsed, async database =>
+        {
+            var before = TimeProvider.System.GetUtcNow().AddYears(-parsed.GetValue(years));
+            var (evaluations, lines) = await new Retention(database).PurgeAsync(Tenant.Local, before, stop);
+            parsed.InvocationConfiguration.Output.WriteLine($"Removed what was finished before {before:yyyy-MM-dd}: {evaluations} evaluations and {lines} records of audits.");
+        }));
+        return command;
+    }
+
+    private static Command Backup()
+    {
+        var file = new Argument<FileInfo>("file") { Description = "A file that is not there yet." };
+        var command = new Command("backup", "Copies the whole store into one file while the service goes on.") { file };
+        command.SetAction((parsed, stop) => WithStoreAsync(parsed, database => database.BackupAsync(parsed.GetRequiredValue(file).FullName, stop)));
+        return command;
+    }
+
+    private static async Task<int> WithStoreAsync(ParseResult parsed, Func<Database, Task> use)
+    {
+        try
+        {
+            using var database = parsed.GetValue(Connection) is { } connection ? Database.OpenPostgreSql(connection) : Database.Open(parsed.GetRequiredValue(Path));
+            await use(database);
+            return 0;
+        }
+        catch (Exception fault) when (fault is StoreException or NotSupportedException or System.Data.Common.DbException)
+        {
+            await parsed.InvocationConfiguration.Error.WriteLineAsync(fault.Message);
+            return 1;
+        }
+    }
+}

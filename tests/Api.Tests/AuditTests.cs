@@ -1,0 +1,196 @@
+using System.IO.Compression;
+using System.Net;
+using System.Text;
+using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
+
+namespace Api.Tests;
+
+public sealed partial class AuditTests(ServiceInProcess service) : IClassFixture<ServiceInProcess>
+{
+    private readonly HttpClient _client = service.CreateClient();
+
+    [Fact]
+    public async Task A_short_audit_is_answered_at_once_in_the_order_of_the_records()
+    {
+        var lines = await (await _client.PostAudit(AuditCalls.Lines(AuditCalls.Month(service.ExampleRecord, 250)))).ReadLines();
+
+        Assert.Equal(251, lines.Length);
+        Assert.Equal(Enumerable.Range(1, 250), lines[..^1].Select(line => line["line"]!.GetValue<int>()));
+        Assert.Equal(Enumerable.Range(1, 250).Select(number => $"M-{number}"), lines[..^1].Select(line => line["recordId"].Text()));
+        Assert.Equal(["#/appliance/fuel"], lines[2]["problem"]!["errors"].Texts("pointer"));
+        Assert.DoesNotContain("pass", lines[0]["evaluation"]!["findings"].Texts("outcome"));
+        var records = lines[^1]["summary"]!["records"]!;
+        Assert.Equal((250, 200, 50), (records["read"]!.GetValue<int>(), records["judged"]!.GetValue<int>(), records["rejected"]!.GetValue<int>()));
+    }
+
+    [Fact]
+    public async Task At_once_later_and_one_by_one_the_same_is_said()
+    {
+        var month = AuditCalls.Month(service.ExampleRecord, 100).ToList();
+        var atOnce = await (await _client.PostAudit(AuditCalls.Lines(month), query: "?include=all")).ReadLines();
+        var array = await (await _client.PostAudit(AuditCalls.Utf8($"[{string.Join(',', month.Select(Encoding.UTF8.GetString))}]"), "application/json", packed: true, query: "?include=all")).ReadLines();
+        var later = await _client.PostAudit(AuditCalls.Lines(month), later: true, packed: true);
+        var status = await _client.Completed(later.Headers.Location!);
+
+        foreach (var (record, index) in month.Select((record, index) => (record, index)))
+        {
+            var alone = await _client.PostRecord(record, "?store=false");
+            if (alone.IsSuccessStatusCode)
+                Assert.Equal((await alone.Read())["resultHash"].Text(), atOnce[index]["evaluation"]!["resultHash"].Text());
+            else
+                Assert.NotNull(atOnce[index]["problem"]);
+        }
+
+        Assert.Equal(atOnce.Select(line => line.ToJsonString()), array.Select(line => line.ToJsonString()));
+        Assert.Equal(atOnce[^1]["summary"]!.ToJsonString(), status["summary"]!.ToJsonString());
+    }
+
+    [Fact]
+    public async Task A_stored_audit_is_accepted_followed_and_listed()
+    {
+        var body = AuditCalls.Lines(AuditCalls.Month(service.ExampleRecord, 10));
+        var accepted = await _client.PostAudit(body, later: true, key: "September");
+
+        Assert.Equal(HttpStatusCode.Accepted, accepted.StatusCode);
+        Assert.Equal("respond-async", Assert.Single(accepted.Headers.GetValues("Preference-Applied")));
+        var location = accepted.Headers.Location!;
+        Assert.Equal("completed", (await _client.Completed(location))["state"].Text());
+        Assert.Equal("2026-09-14", (await _client.GetJson(location.ToString()))["lookedAtOn"].Text());
+
+        Assert.Equal(location, (await _client.PostAudit(body, later: true, key: "September")).Headers.Location);
+        var other = await (await _client.PostAudit([.. body, (byte)'{'], later: true, key: "September")).Read(HttpStatusCode.UnprocessableEntity);
+        Assert.Equal("/problems/idempotency-key-reused", other["type"].Text());
+
+        await _client.PostAudit(body, later: true);
+        var first = await _client.GetJson("/v1/audits?limit=1");
+        var second = await _client.GetJson($"/v1/audits?limit=1&next={first["next"].Text()}");
+        Assert.NotEqual(first["items"]![0]!["auditId"].Text(), second["items"]![0]!["auditId"].Text());
+        Assert.Equal(HttpStatusCode.OK, (await _client.DeleteAsync(location)).StatusCode);
+        Assert.Equal(HttpStatusCode.NotFound, (await _client.DeleteAsync("/v1/audits/x")).StatusCode);
+    }
+
+    [Fact]
+    public async Task Pages_of_findings_lead_to_each_other()
+    {
+        var location = (await _client.PostAudit(AuditCalls.Lines(AuditCalls.Month(service.ExampleRecord, 50)), later: true)).Headers.Location!;
+        await _client.Completed(location);
+
+        var path = $"{location}/findings?sort=outcome&limit=7";
+        var rows = new List<string>();
+        while (true)
+        {
+            var response = await _client.GetAsync(path);
+            var page = await response.Read();
+            rows.AddRange(page["items"]!.AsArray().Select(row => row!.ToJsonString()));
+            if (page["next"] is null)
+                break;
+            path = Assert.Single(response.Headers.GetValues("Link")).Split('<', '>')[1];
+        }
+
+        var all = (await _client.GetStringAsync($"{location}/findings?sort=outcome&format=ndjson")).TrimEnd('\n').Split('\n');
+        Assert.Equal(all.Select(row => JsonNode.Parse(row)!.ToJsonString()), rows);
+        var next = (await _client.GetJson($"{location}/findings?sort=outcome&limit=7"))["next"].Text();
+        Assert.Equal(HttpStatusCode.BadRequest, (await _client.GetAsync($"{location}/findings?sort=rule&next={next}")).StatusCode);
+        Assert.Equal(HttpStatusCode.BadRequest, (await _client.GetAsync($"{location}/findings?next=AAAA")).StatusCode);
+    }
+
+    [Theory]
+    [InlineData("=1+2")]
+    [InlineData("@SUM(A1)")]
+    [InlineData("+1")]
+    [InlineData("-1")]
+    public async Task In_CSV_no_text_of_a_record_becomes_a_formula(string text)
+    {
+        var record = service.ExampleRecord.With(node =>
+        {
+            node["recordId"] = text;
+            node["combustion"]!["readings"]![0]!["coPpm"] = 2000;
+        });
+        var location = (await _client.PostAudit(record.Where(b => b != '\n').Append((byte)'\n').ToArray(), later: true)).Headers.Location!;
+        await _client.Completed(location);
+
+        var csv = await _client.GetStringAsync($"{location}/findings?format=csv");
+
+        Assert.Contains($"'{text}", csv, StringComparison.Ordinal);
+        Assert.DoesNotContain($",{text}", csv, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_report_says_what_the_JSON_says()
+    {
+        var location = (await _client.PostAudit(AuditCalls.Lines(AuditCalls.Month(service.ExampleRecord, 50)), later: true)).Headers.Location!;
+        var summary = (await _client.Completed(location))["summary"]!;
+
+        var report = await _client.GetStringAsync($"{location}/report");
+
+        var cells = Cell().Matches(report).Select(match => WebUtility.HtmlDecode(match.Groups["text"].Value)).ToList();
+        string[] counts = [.. new[] { "unsafe", "incomplete", "advisory", "pass" }.Select(name => summary["outcomes"]![name]!.ToString())];
+        Assert.Equal(["50", "40", "10", .. counts, summary["completenessRate"]!.ToString(), "2026-09-14"], cells[..9]);
+        foreach (var row in summary["rules"]!["rows"]!.AsArray())
+            Assert.Contains($"<td>{row!["key"].Text()}</td><td>{row["counts"]!["unsafe"]}</td><td>{row["counts"]!["error"]}</td><td>{row["counts"]!["missing"]}</td><td>{row["counts"]!["advisory"]}</td>", report, StringComparison.Ordinal);
+        foreach (var caution in summary["cautions"]!.AsArray())
+            Assert.Contains(WebUtility.HtmlEncode(caution.Text()), report, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("application/x-ndjson", "", 422, "emptyAudit")]
+    [InlineData("application/x-ndjson", "\n \n", 422, "emptyAudit")]
+    [InlineData("application/json", "[]", 422, "emptyAudit")]
+    [InlineData("application/json", "{}", 400, "notJson")]
+    [InlineData("text/csv", "recordId\n", 422, "emptyAudit")]
+    [InlineData("text/csv", "a,a\n1,2\n", 400, "notCsv")]
+    public async Task What_is_no_list_of_records_is_refused_at_once_and_later_alike(string mediaType, string body, int status, string code)
+    {
+        foreach (var later in new[] { false, true })
+        {
+            var problem = await (await _client.PostAudit(AuditCalls.Utf8(body), mediaType, later)).Read((HttpStatusCode)status);
+            Assert.Equal([code], problem["errors"].Texts("code"));
+        }
+    }
+
+    [Fact]
+    public async Task What_is_too_long_for_an_answer_at_once_is_told_the_way()
+    {
+        foreach (var body in new[] { AuditCalls.Utf8(string.Concat(Enumerable.Repeat("{}\n", 5001))), new byte[16 * 1024 * 1024 + 1] })
+        {
+            var problem = await (await _client.PostAudit(body)).Read(HttpStatusCode.RequestEntityTooLarge);
+            Assert.Equal("/problems/audit-too-long", problem["type"].Text());
+            Assert.Contains("Prefer: respond-async", await _client.GetStringAsync("/problems/audit-too-long"), StringComparison.Ordinal);
+        }
+
+        Assert.Equal(5001, (await (await _client.PostAudit(AuditCalls.Utf8(string.Concat(Enumerable.Repeat("{}\n", 5000))))).ReadLines()).Length);
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task A_packed_body_that_only_grows_is_refused_and_nothing_stays(bool later)
+    {
+        var bomb = AuditCalls.Pack(new byte[100 * 1024 * 1024], CompressionLevel.SmallestSize);
+
+        using var packed = new ByteArrayContent(bomb) { Headers = { ContentType = new(AuditCalls.Ndjson) } };
+        packed.Headers.ContentEncoding.Add("gzip");
+        var request = new HttpRequestMessage(HttpMethod.Post, "/v1/audits") { Content = packed };
+        if (later)
+            request.Headers.Add("Prefer", "respond-async");
+        Assert.Equal(HttpStatusCode.RequestEntityTooLarge, (await _client.SendAsync(request)).StatusCode);
+
+        var broken = AuditCalls.Pack(service.ExampleRecord)[..^20];
+        using var cut = new ByteArrayContent(broken) { Headers = { ContentType = new(AuditCalls.Ndjson) } };
+        cut.Headers.ContentEncoding.Add("gzip");
+        Assert.Equal(HttpStatusCode.BadRequest, (await _client.PostAsync("/v1/audits", cut)).StatusCode);
+    }
+
+    [Fact]
+    public async Task Only_what_can_be_read_is_taken()
+    {
+        var refused = await _client.PostAudit([], "application/xml");
+
+        Assert.Equal(HttpStatusCode.UnsupportedMediaType, refused.StatusCode);
+        Assert.Contains("text/csv", refused.Headers.GetValues("Accept").Single(), StringComparison.Ordinal);
+    }
+
+    [GeneratedRegex("<td>(?<text>[^<]*)</td>", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Cell();
+}

@@ -1,0 +1,101 @@
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using ServiceRecords;
+
+namespace Audits.Tests;
+
+/// <summary>All that an audit needs, on a store of either kind, with a clock that only the test moves.</summary>
+internal sealed class AuditBench : IDisposable
+{
+    public static readonly TimeSpan Lease = TimeSpan.FromMinutes(1);
+
+    private readonly Scratch _scratch = new();
+    private readonly Database _database;
+
+    public AuditBench(string kind)
+    {
+        _database = _scratch.Open(kind);
+        Intake = new AuditIntake(_database, Clock);
+        Audits = new AuditStore(_database, Clock);
+        Findings = new FindingStore(_database);
+        Results = new ResultStore(_database);
+        Chunks = new WaitingChunks(_database, Clock, Lease);
+        Worker = WorkerOn(_database);
+        AnotherWorker = WorkerOn(_scratch.Open(kind));
+    }
+
+    public ManualClock Clock { get; } = new();
+
+    public Database Store => _database;
+
+    public AuditIntake Intake { get; }
+
+    public AuditStore Audits { get; }
+
+    public FindingStore Findings { get; }
+
+    public ResultStore Results { get; }
+
+    public WaitingChunks Chunks { get; }
+
+    public AuditWorker Worker { get; }
+
+    public AuditWorker AnotherWorker { get; }
+
+    /// <summary>The example record with ids of its own: clean, with an advisory, dangerous, unusable in turn.</summary>
+    public static IEnumerable<RecordLine> Month(int records) => Enumerable.Range(1, records).Select(number =>
+    {
+        var record = JsonNode.Parse(Scratch.Posted)!;
+        record["recordId"] = $"M-{number}";
+        record["appliance"]!["serialNumber"] = $"S-{number}";
+        record["engineer"]!["licenceNumber"] = $"70000{number % 3}";
+        record["combustion"]!["readings"]![0]!["coPpm"] = number % 5 == 1 ? 400 : number % 5 == 2 ? 2000 : 96;
+        if (number % 5 == 3)
+            record["appliance"]!["fuel"] = "coal";
+        return new RecordLine(number, Encoding.UTF8.GetBytes(record.ToJsonString()));
+    });
+
+    public async Task<string> Post(IEnumerable<RecordLine> lines, string? key = null, string hash = "h")
+    {
+        var received = await Intake.ReceiveAsync(Scratch.A, key, lines.ToAsyncEnumerable(), () => hash, default);
+        Assert.Equal(IntakeOutcome.Accepted, received.Outcome);
+        return received.AuditId!;
+    }
+
+    public async Task WorkOff(params AuditWorker[] workers) => await Task.WhenAll((workers.Length > 0 ? workers : [Worker]).Select(worker => Task.Run(async () =>
+    {
+        while (await worker.RunOneAsync(default))
+        {
+        }
+    })));
+
+    public async Task<AuditStatus> Status(string auditId) => (await Audits.FindAsync(Scratch.A, auditId, default))!;
+
+    /// <summary>Hash over every line, every row and the summary: all that an audit says.</summary>
+    public async Task<string> HashOf(string auditId)
+    {
+        var all = new StringBuilder();
+        foreach (var line in await Audits.LinesAsync(Scratch.A, auditId, default))
+            all.AppendLine(JsonSerializer.Serialize(line, AuditJson.Wire.AuditLine));
+        await foreach (var row in Findings.AllAsync(Scratch.A, auditId, AnyRow, default))
+            all.AppendLine(JsonSerializer.Serialize(row, AuditJson.Wire.FindingRow));
+        all.AppendLine(JsonSerializer.Serialize((await Status(auditId)).Summary!, AuditJson.Wire.AuditSummary));
+        return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(all.ToString())));
+    }
+
+    public static FindingQuery AnyRow { get; } = new(null, null, null, null, FindingSort.Line);
+
+    public void Dispose() => _scratch.Dispose();
+
+    private AuditWorker WorkerOn(Database database) => new(
+        Scratch.Rules, new ProfileStore(database), new WaitingChunks(database, Clock, Lease), new ResultStore(database), new AuditFinish(database, Clock));
+
+    internal sealed class ManualClock : TimeProvider
+    {
+        public DateTimeOffset Now { get; set; } = new(2026, 9, 30, 8, 0, 0, TimeSpan.Zero);
+
+        public override DateTimeOffset GetUtcNow() => Now;
+    }
+}

@@ -1,0 +1,67 @@
+# Shared by the long tests: an invented month of any length, the service as a process, and its audits over HTTP. Needs curl and gzip.
+set -uo pipefail
+root=$(cd "$(dirname "${BASH_SOURCE[0]}")/../.." && pwd)
+port=${PORT:-5097}
+base=http://127.0.0.1:$port
+program=$root/src/ComplianceApi/bin/Release/net10.0/ComplianceApi.dll
+work=$(mktemp -d)
+
+# Ends what this script itself started, by process id, and nothing else.
+started=()
+finish() {
+  for pid in "${started[@]:-}"; do [ -n "$pid" ] && kill -9 "$pid" 2>/dev/null; done
+  rm -rf "$work"
+}
+trap finish EXIT
+
+build() { dotnet build "$root/src/ComplianceApi" --configuration Release --nologo --verbosity quiet || exit 1; }
+
+# month N FILE: the example record N times with ids of its own; one in ten measured differently, one in 97 unusable.
+month() {
+  tr -d '\n' < "$root/rules/example-record.json" | awk -v n="$1" '{
+    for (i = 1; i <= n; i++) {
+      r = $0
+      sub(/"HB-0001"/, sprintf("\"M-%07d\"", i), r)
+      sub(/"QB-25-004711"/, sprintf("\"S-%07d\"", i), r)
+      sub(/"7001234"/, sprintf("\"70000%02d\"", i % 40), r)
+      if (i % 30 == 10) sub(/"coPpm": *[0-9.]+/, "\"coPpm\": 400", r)
+      if (i % 30 == 20) sub(/"coPpm": *[0-9.]+/, "\"coPpm\": 2000", r)
+      if (i % 97 == 0) sub(/"naturalGas"/, "\"coal\"", r)
+      print r
+    } }' > "$2"
+}
+
+# serve LOG PORT ARGS...: starts the service; its process id is left in $pid.
+serve() {
+  local log=$1 at=$2; shift 2
+  dotnet "$program" --urls "http://127.0.0.1:$at" --Logging:LogLevel:Default=Error "$@" >"$log" 2>&1 &
+  pid=$!
+  started+=("$pid")
+}
+
+ready() {
+  for _ in $(seq 300); do curl -s -o /dev/null --max-time 2 "$1/health/ready" && return 0; sleep 0.1; done
+  echo "the service at $1 does not get ready"; exit 1
+}
+
+# post FILE: stores an audit; its id is left in $audit.
+post() {
+  audit=$(curl -s --max-time 3000 -X POST -T "$1" -H 'Content-Type: application/x-ndjson' -H 'Prefer: respond-async' "$base/v1/audits" \
+    | grep -o '"auditId":"[^"]*"' | cut -d'"' -f4)
+  [ -n "$audit" ] || { echo "the audit was not accepted"; exit 1; }
+}
+
+state() { curl -s --max-time 10 "$base/v1/audits/$audit" | grep -o '"state":"[a-z]*"' | cut -d'"' -f4; }
+
+# completed SECONDS: waits for the end of the audit.
+completed() {
+  local until=$((SECONDS + $1))
+  while [ "$(state)" != completed ]; do
+    [ "$(state)" = failed ] || [ $SECONDS -gt $until ] && { echo "state '$(state)' after $1 s"; exit 1; }
+    sleep 0.5
+  done
+}
+
+number() { curl -s "$base/v1/audits/$audit" | grep -o "\"$1\":[0-9.]*" | head -1 | cut -d: -f2; }
+
+peak_mib() { echo $(($(grep VmHWM "/proc/$1/status" | tr -dc 0-9) / 1024)); }
