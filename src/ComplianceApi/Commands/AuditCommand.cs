@@ -2,8 +2,6 @@ using System.CommandLine;
 using System.Text.Json;
 using Audits;
 using Findings;
-using RuleEngine;
-using Rules;
 using ServiceRecords;
 
 namespace ComplianceApi;
@@ -16,18 +14,21 @@ internal static class AuditCommand
         var file = new Argument<FileInfo>("file") { Description = "Records: .csv, .json (an array), or else one a line (NDJSON)." };
         var lines = new Option<FileInfo?>("--lines") { Description = "Write what is said of each record here, a line of JSON each." };
         var report = new Option<FileInfo?>("--report") { Description = "Write the report here, as HTML." };
-        var command = new Command("audit", "Audits a file of records and prints the summary as JSON. Exit code: 0 nothing unsafe or incomplete, 1 something is, 2 a record could not be judged.") { file, lines, report };
+        var overrides = new Option<FileInfo?>("--overrides") { Description = "Your own limits, as the service reads them from Rules:Overrides." };
+        var command = new Command("audit", "Audits a file of records and prints the summary as JSON. Exit code: 0 nothing unsafe or incomplete, 1 something is, 2 a record could not be judged.") { file, lines, report, overrides };
         command.SetAction((parsed, stop) => RunAsync(
-            parsed.GetRequiredValue(file), parsed.GetValue(lines), parsed.GetValue(report), parsed.InvocationConfiguration.Output, stop));
+            parsed.GetRequiredValue(file), parsed.GetValue(lines), parsed.GetValue(report), parsed.GetValue(overrides), parsed.InvocationConfiguration.Output, stop));
         return command;
     }
 
-    private static async Task<int> RunAsync(FileInfo file, FileInfo? lines, FileInfo? report, TextWriter output, CancellationToken stop)
+    private static async Task<int> RunAsync(FileInfo file, FileInfo? lines, FileInfo? report, FileInfo? overrides, TextWriter output, CancellationToken stop)
     {
+        if (Check.Start(overrides, output) is not { } engine)
+            return 2;
+
         // No store: a record that names a profile is told that there is none.
         using var folder = new TemporaryFolder("audit-");
         using var database = Database.Open(folder.File("empty.db"));
-        var engine = ComplianceEngine.Start(RuleCatalogue.Of(typeof(RuleIds).Assembly));
         var judge = new LineJudge(engine, new ProfileStore(database), Tenant.Local, TimeProvider.System.GetUtcNow());
         var sums = new SummaryBuilder(judge.LookedAtOn);
         var read = 0L;

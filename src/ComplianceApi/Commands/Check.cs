@@ -37,7 +37,7 @@ internal static class Check
         return exitCode;
     }
 
-    private static ComplianceEngine? Start(FileInfo? overrides, TextWriter output)
+    internal static ComplianceEngine? Start(FileInfo? overrides, TextWriter output)
     {
         try
         {
