@@ -34,6 +34,8 @@ internal sealed class RouteOperations : IOperationFilter
         operation.Deprecated = metadata.OfType<Deprecation>().Any();
         if (operation.RequestBody?.Content?["application/json"] is OpenApiMediaType body)
         {
+            if (metadata.OfType<BodyWithout>().SingleOrDefault() is { } less)
+                body.Schema = less.Of(body.Schema!, context.SchemaRepository);
             body.Examples = Shown.OfRequests(operation.OperationId!);
             if (metadata.OfType<BodyExample>().SingleOrDefault() is { } whole)
                 (body.Examples ??= new Dictionary<string, IOpenApiExample>(StringComparer.Ordinal)).Add("whole", new OpenApiExample { Summary = "A whole record", Value = JsonNode.Parse(whole.Read()) });
@@ -118,6 +120,24 @@ internal sealed class RouteOperations : IOperationFilter
 /// <summary>Gives an example of a route's body.</summary>
 /// <param name="Read">Its JSON.</param>
 public sealed record BodyExample(Func<Stream> Read);
+
+/// <summary>A route whose body is a section of the record less one member; the documents then have a schema of its own for it.</summary>
+/// <param name="Name">Name of that schema.</param>
+/// <param name="Member">The member that it has not.</param>
+public sealed record BodyWithout(string Name, string Member)
+{
+    internal OpenApiSchemaReference Of(IOpenApiSchema section, SchemaRepository known)
+    {
+        var whole = known.Schemas[((OpenApiSchemaReference)section).Reference.Id!];
+        return known.AddDefinition(Name, new OpenApiSchema
+        {
+            Type = JsonSchemaType.Object,
+            Description = whole.Description,
+            Properties = whole.Properties!.Where(member => member.Key != Member).ToDictionary(StringComparer.Ordinal),
+            AdditionalPropertiesAllowed = false,
+        });
+    }
+}
 
 /// <summary>Documents a header of a route's answers.</summary>
 /// <param name="Status">Of which status; <see cref="Every"/> for all.</param>

@@ -13,11 +13,16 @@ internal sealed class ContractHandler : DelegatingHandler
     {
         var sent = request.Content is null ? null : await request.Content.ReadAsByteArrayAsync(cancellationToken);
         var response = await base.SendAsync(request, cancellationToken);
+
+        // By the document, the server itself answers what reaches no route.
+        if ((int)response.StatusCode is 400 or 414 or 431 && response.Content.Headers.ContentLength == 0)
+            return response;
+
         var operation = PublishedContract.V1.Find(request.Method.Method, request.RequestUri!.AbsolutePath);
         var faults = operation is null ? FaultsOfUndocumented(request, response) : await FaultsOf(operation, request, sent, response);
         return faults.Count == 0
             ? response
-            : throw new ContractException($"{request.Method} {request.RequestUri} -> {(int)response.StatusCode} breaks the contract: {string.Join("; ", faults.Take(10))}");
+            : throw new ContractException($"{request.Method} {request.RequestUri!.AbsolutePath} -> {(int)response.StatusCode} breaks the contract: {string.Join("; ", faults.Take(10))}");
     }
 
     private static List<string> FaultsOfUndocumented(HttpRequestMessage request, HttpResponseMessage response) =>
