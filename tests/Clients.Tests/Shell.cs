@@ -44,7 +44,6 @@ internal static class Shell
         // As on a desk: nothing of what the test runner has set for itself.
         foreach (var name in start.Environment.Keys.Where(name => name.StartsWith("MSBUILD", StringComparison.OrdinalIgnoreCase) || name.StartsWith("VSTEST", StringComparison.OrdinalIgnoreCase)).ToList())
             start.Environment.Remove(name);
-        start.Environment.Remove("CI");
         start.Environment["REPOSITORY"] = Repository;
         start.Environment["REDOCLY_TELEMETRY"] = "off";
         start.Environment["DOTNET_NOLOGO"] = "1";
