@@ -20,7 +20,7 @@ public static class Documents
         + "In requests an absent member means \"not recorded\", null is read as absent, an empty list states \"none\", and unknown members are refused. "
         + "Answers leave absent members out and may gain optional members. Numbers are exact decimals; the unit is in the member's name. "
         + "Answers are JSON whatever Accept asks for. A number that a decimal cannot hold exactly (more than 28 digits) is refused.\n\n"
-        + "What a schema cannot say is refused with 422 as well, with the codes outOfOrder (dates that cannot follow each other), boundsCrossed, oneOnly (two members of which one may be given), duplicateItem, unknownReference (nothing stored under that id) and notExact.\n\n"
+        + "What a schema cannot say is refused with 422 as well, with the codes outOfOrder (dates that cannot follow each other), boundsCrossed, oneOnly (two members of which one may be given), duplicateItem, unknownReference (nothing stored under that id) and notExact; where an operation has further ones, it lists them as x-beyond-schema.\n\n"
         + "What is no HTTP, or has a longer path and query than 8 KiB, reaches no route: the server itself answers 400, 414 or 431, without a body.\n\n"
         + "The service asks for no key. It listens on this machine only, and refuses requests that were forwarded or are for another host's name.";
 

@@ -31,11 +31,19 @@ internal sealed class RouteOperations : IOperationFilter
             AuditOperation.Describe(operation);
 
         operation.Security = [];
+        if (metadata.OfType<BeyondSchema>().SingleOrDefault() is { } beyond)
+        {
+            operation.Extensions ??= new Dictionary<string, IOpenApiExtension>(StringComparer.Ordinal);
+            operation.Extensions["x-beyond-schema"] = new JsonNodeExtension(new JsonArray([.. beyond.Codes.Select(code => JsonValue.Create(code))]));
+        }
+
         operation.Deprecated = metadata.OfType<Deprecation>().Any();
         if (operation.RequestBody?.Content?["application/json"] is OpenApiMediaType body)
         {
             if (metadata.OfType<BodyWithout>().SingleOrDefault() is { } less)
                 body.Schema = less.Of(body.Schema!, context.SchemaRepository);
+            if (metadata.OfType<BodySchema>().SingleOrDefault() is { } own)
+                body.Schema = context.SchemaRepository.AddDefinition(own.Name, own.Make());
             body.Examples = Shown.OfRequests(operation.OperationId!);
             if (metadata.OfType<BodyExample>().SingleOrDefault() is { } whole)
                 (body.Examples ??= new Dictionary<string, IOpenApiExample>(StringComparer.Ordinal)).Add("whole", new OpenApiExample { Summary = "A whole record", Value = JsonNode.Parse(whole.Read()) });
@@ -138,6 +146,15 @@ public sealed record BodyWithout(string Name, string Member)
         });
     }
 }
+
+/// <summary>A route whose body no type describes.</summary>
+/// <param name="Name">Name of its schema.</param>
+/// <param name="Make">Makes it.</param>
+internal sealed record BodySchema(string Name, Func<OpenApiSchema> Make);
+
+/// <summary>A route that refuses more of a body than its schema can say: the document lists by which codes, as x-beyond-schema.</summary>
+/// <param name="Codes">The codes of those faults.</param>
+public sealed record BeyondSchema(params string[] Codes);
 
 /// <summary>Documents a header of a route's answers.</summary>
 /// <param name="Status">Of which status; <see cref="Every"/> for all.</param>

@@ -90,6 +90,9 @@ internal sealed record Operation(string Path, string Method, JsonObject Node)
 
     public JsonNode? JsonBody => Body?["application/json"]?["schema"];
 
+    /// <summary>The codes by which the operation refuses what its schema allows.</summary>
+    public IReadOnlyList<string> BeyondSchema { get; } = [.. Node["x-beyond-schema"]?.AsArray().Select(code => code.Text()) ?? []];
+
     public bool Fits(string path)
     {
         var parts = path.Split('/');
