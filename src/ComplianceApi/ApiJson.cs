@@ -23,6 +23,7 @@ namespace ComplianceApi;
 [JsonSerializable(typeof(AuditStatus))]
 [JsonSerializable(typeof(Page<AuditStatus>))]
 [JsonSerializable(typeof(Page<FindingRow>))]
+[JsonSerializable(typeof(ApiCatalog))]
 internal sealed partial class ApiJson : JsonSerializerContext
 {
     public static ApiJson Wire { get; } = new(new JsonSerializerOptions(EvaluationJson.Wire.Options) { TypeInfoResolver = null });

@@ -11,6 +11,7 @@ internal static class Service
         builder.ListenOnLoopbackOnly();
         builder.Logging.AddFilter("Microsoft.AspNetCore", LogLevel.Warning);
         builder.Services.ConfigureHttpJsonOptions(ApiJson.Configure);
+        RequestTime.AddTo(builder.Services, builder.Configuration);
         Startup.AddTo(builder.Services);
         Documents.AddTo(builder.Services);
 
@@ -18,6 +19,8 @@ internal static class Service
         app.UseSecurityHeaders();
         app.UseProblems();
         app.UseLocalOnly();
+        app.UseRequestTimeouts();
+        app.UseRevalidation();
         app.UseDocuments();
 
         var all = app.MapGroup("").Fails(ProblemKind.ForwardedRequest, ProblemKind.ForeignHost, ProblemKind.InternalError);
@@ -30,6 +33,7 @@ internal static class Service
         v1.MapProfiles();
         all.MapProblems();
         all.MapHealth();
+        all.MapApiCatalog();
 
         Startup.Demand(app.Services);
         return app;

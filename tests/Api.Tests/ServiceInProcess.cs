@@ -24,6 +24,9 @@ public sealed class ServiceInProcess : WebApplicationFactory<Program>
 
     public byte[] ExampleRecord => Services.GetRequiredService<ComplianceEngine>().Catalogue.ExampleRecord;
 
+    /// <summary>A client whose every exchange is held against the published document.</summary>
+    public new HttpClient CreateClient() => CreateDefaultClient(new ContractHandler());
+
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
         builder.UseSetting("Store:Path", StorePath);

@@ -1,4 +1,3 @@
-using System.Text;
 using Microsoft.AspNetCore.Http.HttpResults;
 using RuleModel;
 
@@ -13,11 +12,12 @@ public static class CalculationRoutes
         var routes = v1.MapGroup("/calculations").WithTags("Calculations");
         routes.MapGet("", List).WithName("listCalculations").Takes(Paging.Limit, Paging.Next);
         routes.MapPost("/{name}", Calculate).WithName("calculate").Accepts<Dictionary<string, object>>("application/json")
-            .WithMetadata(new BodyExample(() => new MemoryStream(Encoding.UTF8.GetBytes("""{"coPpm":96,"co2Percent":9.2}"""))))
+            .WithMetadata(new BodySchema(CalculationInputs.Name, () => CalculationInputs.Schema), new BeyondSchema("unknownMember", "requiredMember", "outOfRange"))
             .Fails(ProblemKind.NotFound, ProblemKind.UnreadableBody, ProblemKind.BodyTooLarge, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody);
     }
 
     /// <summary>List the computations: what each needs, in which units and ranges, its formula and where that stands.</summary>
+    /// <remarks>The figures of an evaluation have the names of the computations that made them.</remarks>
     private static Ok<Page<CalculationView>> List(HttpRequest request) => TypedResults.Ok(Computations.All.Select(CalculationView.Of).PageOf(request));
 
     /// <summary>Work out one computation.</summary>

@@ -20,16 +20,22 @@ public static class EvaluationRoutes
     private static readonly QueryParameter<bool> NextChange = Query.Flag("nextChange",
         "Whether the answer shows what the next known change of law would make of it.", absent: false);
 
+    private static readonly TakesIdempotencyKey Key = new(
+        "Your own key for this request, such as a UUID. Sent again with the same key, query and body, the request gives the evaluation that the first one made, in the same bytes. "
+        + "The key stays taken as long as its evaluation is stored. Where nothing is stored (store=false, or a record that was refused), the key takes no part.");
+
     /// <summary>Maps the routes.</summary>
     public static void MapEvaluations(this IEndpointRouteBuilder v1)
     {
         var routes = v1.MapGroup("/evaluations").WithTags("Evaluations").NeverCached().Fails(ProblemKind.StoreUnavailable);
         routes.MapPost("", Create).WithName("createEvaluation").Takes(Shown, Store, AsOf, NextChange).Accepts<ServiceRecord>("application/json")
             .WithMetadata(new BodyExample(() => typeof(RuleIds).Assembly.GetManifestResourceStream("example-record.json")!))
-            .Fails(ProblemKind.UnreadableBody, ProblemKind.BodyTooLarge, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody);
-        routes.MapGet("/{evaluationId}", Get).WithName("getEvaluation").Takes(Shown).Fails(ProblemKind.NotFound);
+            .WithMetadata(Key).WithRequestTimeout(RequestTime.Policy)
+            .Fails(ProblemKind.UnreadableBody, ProblemKind.KeyInFlight, ProblemKind.BodyTooLarge, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody, ProblemKind.KeyReused, ProblemKind.TooSlow);
+        routes.MapGet("/{evaluationId}", Get).WithName("getEvaluation").Takes(Shown).Revalidated().Fails(ProblemKind.NotFound)
+            .WithMetadata(new AnswerHeader(200, "Link", "The evaluation that has superseded this one, with rel=successor-version; absent while none has."));
         routes.MapGet("/{evaluationId}/record", GetRecord).WithName("getEvaluatedRecord")
-            .Produces<ServiceRecord>(200, "application/json").Fails(ProblemKind.NotFound);
+            .Produces<ServiceRecord>(200, "application/json").Revalidated().Fails(ProblemKind.NotFound);
     }
 
     /// <summary>Check one service record.</summary>
@@ -39,21 +45,30 @@ public static class EvaluationRoutes
     /// still on site: missing lists what to do before leaving. The answer says what the record shows; it never says that a boiler is safe.
     /// </remarks>
     private static async Task<Results<Created<Evaluation>, Ok<Evaluation>, ProblemResult>> Create(
-        HttpRequest request, Judge judge, Tenant tenant, CancellationToken cancel)
+        HttpRequest request, Judge judge, Repeats repeats, Tenant tenant, CancellationToken cancel)
     {
+        if (!IdempotencyKey.TryRead(request, out var key))
+            return IdempotencyKey.Refusal;
+
         var body = await JsonBody.ReadAsync(request, cancel);
         if (body.Problem is { } refused)
             return refused;
 
         var shown = Shown.Of(request) ?? Include.Default;
         var keep = Store.Of(request);
+        using var repeat = keep && key is not null ? await repeats.BeginAsync(tenant, key, request.QueryString.ToUriComponent(), body.Bytes, cancel) : null;
+        if (repeat?.Problem is { } notNow)
+            return notNow;
+        if (repeat?.Stored is { } earlier)
+            return Created(earlier.Evaluation.Show(earlier.Shown));
+
         var law = new Law(AsOf.Of(request), NextChange.Of(request));
-        var judged = await judge.JudgeAsync(tenant, body.Bytes, shown, keep, law, cancel);
+        var judged = await judge.JudgeAsync(tenant, body.Bytes, shown, keep, law, cancel, repeat?.EvaluationId);
         if (judged.Problem is { } problem)
             return problem;
 
         var answer = judged.Evaluation!.Show(shown);
-        return keep ? TypedResults.Created($"/v1/evaluations/{answer.EvaluationId}", answer) : TypedResults.Ok(answer);
+        return keep ? Created(answer) : TypedResults.Ok(answer);
     }
 
     /// <summary>Read an evaluation back.</summary>
@@ -70,13 +85,16 @@ public static class EvaluationRoutes
         return TypedResults.Ok(stored.Evaluation.Show(Shown.Of(request) ?? stored.Shown));
     }
 
-    /// <summary>Read the record of an evaluation as it was posted, byte for byte.</summary>
+    /// <summary>Read the record of an evaluation as it was posted.</summary>
+    /// <remarks>Byte for byte: blanks, order and all.</remarks>
     /// <param name="evaluationId">Id of the evaluation.</param>
     private static async Task<Results<FileContentHttpResult, ProblemResult>> GetRecord(
         string evaluationId, EvaluationStore evaluations, Tenant tenant, CancellationToken cancel) =>
         await evaluations.FindRecordAsync(tenant, evaluationId, cancel) is { } record
             ? TypedResults.Bytes(record, "application/json")
             : NoSuchEvaluation();
+
+    private static Created<Evaluation> Created(Evaluation answer) => TypedResults.Created($"/v1/evaluations/{answer.EvaluationId}", answer);
 
     private static ProblemResult NoSuchEvaluation() => ProblemResult.NotFound("There is no such evaluation.");
 }

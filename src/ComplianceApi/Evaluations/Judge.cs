@@ -16,7 +16,8 @@ public sealed class Judge(ComplianceEngine engine, EvaluationStore evaluations, 
     /// <param name="keep">Whether to store it.</param>
     /// <param name="law">Whose law.</param>
     /// <param name="cancel">Gives up.</param>
-    public async Task<Judged> JudgeAsync(Tenant tenant, ReadOnlyMemory<byte> posted, Include shown, bool keep, Law law, CancellationToken cancel)
+    /// <param name="evaluationId">The id that a stored evaluation is to have; by default a new one.</param>
+    public async Task<Judged> JudgeAsync(Tenant tenant, ReadOnlyMemory<byte> posted, Include shown, bool keep, Law law, CancellationToken cancel, string? evaluationId = null)
     {
         var read = RecordReader.Read(posted);
         if (!read.IsRecord)
@@ -34,7 +35,7 @@ public sealed class Judge(ComplianceEngine engine, EvaluationStore evaluations, 
         var whole = engine.Evaluate(record, lookup, law.AsOf);
         var evaluation = whole with
         {
-            EvaluationId = keep ? Guid.CreateVersion7(now).ToString() : null,
+            EvaluationId = keep ? evaluationId ?? Guid.CreateVersion7(now).ToString() : null,
             EvaluatedAt = now,
             NextChange = law.ShowsNextChange ? engine.NextChange(whole, record, lookup) : null,
         };

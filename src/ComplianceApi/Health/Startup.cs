@@ -20,7 +20,9 @@ public static class Startup
         services.AddSingleton(provider => OpenStore(provider.GetRequiredService<IConfiguration>()));
         services.AddSingleton<EvaluationStore>();
         services.AddSingleton<ProfileStore>();
+        services.AddSingleton<IdempotencyStore>();
         services.AddSingleton<Judge>();
+        services.AddSingleton<Repeats>();
         services.AddSingleton<RuleShelf>();
         services.AddSingleton(Tenant.Local);
         AuditService.AddTo(services);

@@ -19,7 +19,9 @@ public static class Documents
         + "the codes in force where the boiler stands come first, and the judgement is the registered engineer's on site.\n\n"
         + "In requests an absent member means \"not recorded\", null is read as absent, an empty list states \"none\", and unknown members are refused. "
         + "Answers leave absent members out and may gain optional members. Numbers are exact decimals; the unit is in the member's name. "
-        + "Answers are JSON whatever Accept asks for.\n\n"
+        + "Answers are JSON whatever Accept asks for. A number that a decimal cannot hold exactly (more than 28 digits) is refused.\n\n"
+        + "What a schema cannot say is refused with 422 as well, with the codes outOfOrder (dates that cannot follow each other), boundsCrossed, oneOnly (two members of which one may be given), duplicateItem, unknownReference (nothing stored under that id) and notExact; where an operation has further ones, it lists them as x-beyond-schema.\n\n"
+        + "What is no HTTP, or has a longer path and query than 8 KiB, reaches no route: the server itself answers 400, 414 or 431, without a body.\n\n"
         + "The service asks for no key. It listens on this machine only, and refuses requests that were forwarded or are for another host's name.";
 
     private static readonly Assembly[] Described =
@@ -43,6 +45,7 @@ public static class Documents
             options.CustomSchemaIds(SchemaId);
             options.SchemaFilter<MemberSchemas>();
             options.OperationFilter<RouteOperations>();
+            options.DocumentFilter<WholeDocument>();
         });
     }
 

@@ -5,78 +5,163 @@ using Swashbuckle.AspNetCore.SwaggerGen;
 
 namespace ComplianceApi;
 
-/// <summary>Documents what routes declare of themselves: query parameters, problems, headers and an example of the body.</summary>
+/// <summary>Documents what routes declare of themselves: parameters, problems, headers and examples.</summary>
 internal sealed class RouteOperations : IOperationFilter
 {
+    private static readonly Examples Shown = Examples.Shipped;
+
     public void Apply(OpenApiOperation operation, OperationFilterContext context)
     {
         var metadata = context.ApiDescription.ActionDescriptor.EndpointMetadata;
-        foreach (var parameter in metadata.OfType<QueryParameters>().SelectMany(declared => declared.All))
+        operation.Parameters ??= [];
+        foreach (var parameter in operation.Parameters)
         {
-            operation.Parameters ??= [];
-            operation.Parameters.Add(new OpenApiParameter
-            {
-                Name = parameter.Name,
-                In = ParameterLocation.Query,
-                Description = parameter.Description,
-                Schema = parameter.Schema,
-            });
+            if (parameter is { In: ParameterLocation.Path, Schema: OpenApiSchema { Type: JsonSchemaType.String, MaxLength: null } text })
+                (text.MinLength, text.MaxLength) = (1, 200);
         }
 
-        if (metadata.OfType<BodyExample>().SingleOrDefault() is { } example && operation.RequestBody?.Content?["application/json"] is OpenApiMediaType body)
-            body.Example = JsonNode.Parse(example.Read());
+        foreach (var parameter in metadata.OfType<QueryParameters>().SelectMany(declared => declared.All))
+            Add(ParameterLocation.Query, parameter.Name, parameter.Description, SchemaOf(parameter, context.SchemaRepository));
+        if (metadata.OfType<TakesIdempotencyKey>().SingleOrDefault() is { } key)
+            Add(ParameterLocation.Header, IdempotencyKey.Header, key.Description, IdempotencyKey.Schema);
+        if (metadata.OfType<RevalidatedMetadata>().Any())
+            Add(ParameterLocation.Header, "If-None-Match", "ETags of answers that the caller has kept; while one is still right, the answer is 304.", Texts(1000));
 
         if (metadata.OfType<AuditBodies>().Any())
-            DescribeAudit(operation);
+            AuditOperation.Describe(operation);
 
-        DescribeResponses(operation, [.. metadata.OfType<Failure>()]);
+        operation.Security = [];
+        if (metadata.OfType<BeyondSchema>().SingleOrDefault() is { } beyond)
+        {
+            operation.Extensions ??= new Dictionary<string, IOpenApiExtension>(StringComparer.Ordinal);
+            operation.Extensions["x-beyond-schema"] = new JsonNodeExtension(new JsonArray([.. beyond.Codes.Select(code => JsonValue.Create(code))]));
+        }
+
+        operation.Deprecated = metadata.OfType<Deprecation>().Any();
+        if (operation.RequestBody?.Content?["application/json"] is OpenApiMediaType body)
+        {
+            if (metadata.OfType<BodyWithout>().SingleOrDefault() is { } less)
+                body.Schema = less.Of(body.Schema!, context.SchemaRepository);
+            if (metadata.OfType<BodySchema>().SingleOrDefault() is { } own)
+                body.Schema = context.SchemaRepository.AddDefinition(own.Name, own.Make());
+            body.Examples = Shown.OfRequests(operation.OperationId!);
+            if (metadata.OfType<BodyExample>().SingleOrDefault() is { } whole)
+                (body.Examples ??= new Dictionary<string, IOpenApiExample>(StringComparer.Ordinal)).Add("whole", new OpenApiExample { Summary = "A whole record", Value = JsonNode.Parse(whole.Read()) });
+        }
+
+        DescribeResponses(operation, metadata);
+
+        void Add(ParameterLocation place, string name, string description, IOpenApiSchema schema) =>
+            operation.Parameters.Add(new OpenApiParameter { Name = name, In = place, Description = description, Schema = schema });
     }
 
-    private static void DescribeResponses(OpenApiOperation operation, IReadOnlyList<Failure> failures)
+    /// <summary>An enumeration is described once, whichever of the body and the queries have it.</summary>
+    private static IOpenApiSchema SchemaOf(QueryParameter parameter, SchemaRepository known)
     {
+        if (parameter.Enumeration is not { } type)
+            return parameter.Schema;
+
+        var name = type.Name;
+        if (!known.Schemas.ContainsKey(name))
+            known.AddDefinition(name, new OpenApiSchema { Type = JsonSchemaType.String, Enum = parameter.Schema.Enum, Description = MemberSchemas.Texts.Describe(type, MemberSchemas.Texts.Of(type)) });
+        return new OpenApiSchemaReference(name) { Default = parameter.Schema.Default };
+    }
+
+    private static void DescribeResponses(OpenApiOperation operation, IList<object> metadata)
+    {
+        if (metadata.OfType<RevalidatedMetadata>().Any())
+            operation.Responses!.Add("304", new OpenApiResponse { Description = "What the caller has kept is still right; no body." });
+
+        var failures = metadata.OfType<Failure>().ToList();
+        List<AnswerHeader> headers = [.. metadata.OfType<AnswerHeader>(), .. HeadersOf(metadata)];
         var responses = new OpenApiResponses();
         foreach (var (status, response) in operation.Responses!.OrderBy(pair => pair.Key, StringComparer.Ordinal))
         {
-            var titles = failures.Where(failure => failure.StatusCode.ToString(CultureInfo.InvariantCulture) == status).Select(failure => failure.Description).Distinct(StringComparer.Ordinal).ToList();
+            var code = int.Parse(status, CultureInfo.InvariantCulture);
+            var titles = failures.Where(failure => failure.StatusCode == code).Select(failure => failure.Description).Distinct(StringComparer.Ordinal).ToList();
             if (titles.Count > 0)
                 response.Description = $"{string.Join(". Or: ", titles)}.";
-            if (response is OpenApiResponse own && HeaderOf(status) is var (name, text))
-                own.Headers = new Dictionary<string, IOpenApiHeader>(StringComparer.Ordinal) { [name] = new OpenApiHeader { Description = text, Schema = new OpenApiSchema { Type = JsonSchemaType.String } } };
+            if (response is OpenApiResponse own)
+            {
+                foreach (var header in headers.Where(header => header.Status == code || header.Status == AnswerHeader.Every))
+                {
+                    own.Headers ??= new Dictionary<string, IOpenApiHeader>(StringComparer.Ordinal);
+                    own.Headers[header.Name] = new OpenApiHeader { Description = header.Description, Schema = Texts(2000) };
+                }
+
+                foreach (var (mediaType, content) in own.Content ?? new Dictionary<string, IOpenApiMediaType>(StringComparer.Ordinal))
+                {
+                    if (content is OpenApiMediaType described)
+                        described.Examples = Shown.Of(operation.OperationId!, code);
+                    if (content.Schema is OpenApiSchema { Type: JsonSchemaType.String, Format: null } text && mediaType.StartsWith("text/", StringComparison.Ordinal))
+                        text.MaxLength ??= 10_000;
+                }
+            }
+
             responses.Add(status, response);
         }
 
         operation.Responses = responses;
     }
 
-    private static void DescribeAudit(OpenApiOperation operation)
+    private static IEnumerable<AnswerHeader> HeadersOf(IList<object> metadata)
     {
-        var record = new OpenApiSchemaReference(nameof(ServiceRecords.ServiceRecord));
-        var text = new OpenApiSchema { Type = JsonSchemaType.String };
-        operation.RequestBody = new OpenApiRequestBody
+        yield return new(201, "Location", "Path of what was stored.");
+        yield return new(202, "Location", "Path of what was accepted.");
+        yield return new(503, "Retry-After", "Seconds to wait before another try.");
+        if (metadata.OfType<RevalidatedMetadata>().Any())
         {
-            Required = true,
-            Description = "Many service records.",
-            Content = new Dictionary<string, IOpenApiMediaType>(StringComparer.Ordinal)
-            {
-                ["application/json"] = new OpenApiMediaType { Schema = new OpenApiSchema { Type = JsonSchemaType.Array, Items = record } },
-                ["application/x-ndjson"] = new OpenApiMediaType { Schema = text },
-                ["text/csv"] = new OpenApiMediaType { Schema = text },
-            },
-        };
-        operation.Parameters ??= [];
-        foreach (var (name, description) in new[] { ("Prefer", "respond-async: store the records and judge them later."), ("Idempotency-Key", "With respond-async: a repeated request with this key and the same body gives the audit of the first.") })
-            operation.Parameters.Add(new OpenApiParameter { Name = name, In = ParameterLocation.Header, Description = description, Schema = text });
+            yield return new(200, "ETag", "Strong validator of this answer, for If-None-Match.");
+            yield return new(304, "ETag", "Strong validator of the answer that is still right.");
+        }
+
+        if (metadata.OfType<Deprecation>().Any())
+        {
+            yield return new(AnswerHeader.Every, "Deprecation", "Since when the route is deprecated, as @ and seconds since 1970 (RFC 9745).");
+            yield return new(AnswerHeader.Every, "Sunset", "When the route will stop to answer (RFC 8594).");
+        }
     }
 
-    private static (string Name, string Text)? HeaderOf(string status) => status switch
-    {
-        "201" => ("Location", "Path of what was stored."),
-        "202" => ("Location", "Path of the audit."),
-        "503" => ("Retry-After", "Seconds to wait before another try."),
-        _ => null,
-    };
+    private static OpenApiSchema Texts(int longest) => new() { Type = JsonSchemaType.String, MaxLength = longest };
 }
 
 /// <summary>Gives an example of a route's body.</summary>
 /// <param name="Read">Its JSON.</param>
 public sealed record BodyExample(Func<Stream> Read);
+
+/// <summary>A route whose body is a section of the record less one member; the documents then have a schema of its own for it.</summary>
+/// <param name="Name">Name of that schema.</param>
+/// <param name="Member">The member that it has not.</param>
+public sealed record BodyWithout(string Name, string Member)
+{
+    internal OpenApiSchemaReference Of(IOpenApiSchema section, SchemaRepository known)
+    {
+        var whole = known.Schemas[((OpenApiSchemaReference)section).Reference.Id!];
+        return known.AddDefinition(Name, new OpenApiSchema
+        {
+            Type = JsonSchemaType.Object,
+            Description = whole.Description,
+            Properties = whole.Properties!.Where(member => member.Key != Member).ToDictionary(StringComparer.Ordinal),
+            AdditionalPropertiesAllowed = false,
+        });
+    }
+}
+
+/// <summary>A route whose body no type describes.</summary>
+/// <param name="Name">Name of its schema.</param>
+/// <param name="Make">Makes it.</param>
+internal sealed record BodySchema(string Name, Func<OpenApiSchema> Make);
+
+/// <summary>A route that refuses more of a body than its schema can say: the document lists by which codes, as x-beyond-schema.</summary>
+/// <param name="Codes">The codes of those faults.</param>
+public sealed record BeyondSchema(params string[] Codes);
+
+/// <summary>Documents a header of a route's answers.</summary>
+/// <param name="Status">Of which status; <see cref="Every"/> for all.</param>
+/// <param name="Name">Its name.</param>
+/// <param name="Description">What it says.</param>
+public sealed record AnswerHeader(int Status, string Name, string Description)
+{
+    /// <summary>Every status.</summary>
+    public const int Every = 0;
+}

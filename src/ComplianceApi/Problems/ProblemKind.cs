@@ -45,17 +45,21 @@ public sealed record ProblemKind(string Name, int Status, string Title, string E
     public static readonly ProblemKind AuditTooLong = new("audit-too-long", 413, "The audit is too long",
         "Up to 5,000 records and 16 MiB (unpacked) are answered at once. Send a longer audit with the header Prefer: respond-async; then its length does not matter, up to 64 GiB, and a packed body may not grow more than 500-fold. Nothing was judged or stored.");
 
-    /// <summary>409, a key in use.</summary>
-    public static readonly ProblemKind KeyInFlight = new("idempotency-key-in-flight", 409, "A request with this Idempotency-Key is still arriving",
-        "The same key was sent with another request that has not arrived in full. Wait for its answer, or send this one again later.");
-
     /// <summary>409, no summary yet.</summary>
     public static readonly ProblemKind AuditNotCompleted = new("audit-not-completed", 409, "The audit is not completed",
         "There is a report once every record is judged. The audit itself says how far it is; one that was cancelled never has a report.");
 
+    /// <summary>409, a key in use.</summary>
+    public static readonly ProblemKind KeyInFlight = new("idempotency-key-in-flight", 409, "A request with this Idempotency-Key is still under way",
+        "The same key was sent with a request that has not been answered yet. Wait for that answer, or send this one again a little later.");
+
     /// <summary>422, a key for two bodies.</summary>
-    public static readonly ProblemKind KeyReused = new("idempotency-key-reused", 422, "The Idempotency-Key belongs to another body",
-        "An audit with this key was posted before, and its body was another one. Nothing was judged or stored. Take a new key for new content.");
+    public static readonly ProblemKind KeyReused = new("idempotency-key-reused", 422, "The Idempotency-Key belongs to another request",
+        "This key was sent before, with another body or query. Nothing was judged or stored. Take a new key for new content.");
+
+    /// <summary>504.</summary>
+    public static readonly ProblemKind TooSlow = new("too-slow", 504, "The request took too long",
+        "The body did not arrive in full in time, or the service could not finish in time. It is not known whether anything was stored: send the request again with the same Idempotency-Key, and nothing is stored twice.");
 
     /// <summary>415.</summary>
     public static readonly ProblemKind UnsupportedMediaType = new("unsupported-media-type", 415, "The media type is not supported",
@@ -77,7 +81,7 @@ public sealed record ProblemKind(string Name, int Status, string Title, string E
     public static FrozenDictionary<string, ProblemKind> ByName { get; } = new[]
     {
         UnreadableBody, InvalidParameter, BadRequest, ForwardedRequest, ForeignHost, NotFound, MethodNotAllowed, BodyTooLarge,
-        UnsupportedMediaType, InvalidBody, InternalError, StoreUnavailable, AuditTooLong, KeyInFlight, KeyReused, AuditNotCompleted,
+        UnsupportedMediaType, InvalidBody, InternalError, StoreUnavailable, AuditTooLong, KeyInFlight, KeyReused, AuditNotCompleted, TooSlow,
     }.ToFrozenDictionary(kind => kind.Name, StringComparer.Ordinal);
 
     /// <summary>The stable type URI, served by this service itself.</summary>
@@ -90,6 +94,7 @@ public sealed record ProblemKind(string Name, int Status, string Title, string E
         405 => MethodNotAllowed,
         413 => BodyTooLarge,
         415 => UnsupportedMediaType,
+        504 => TooSlow,
         >= 500 => InternalError,
         _ => BadRequest,
     };

@@ -60,7 +60,7 @@ public static class Query
         })
         {
             Expected = "a day such as 2026-09-14",
-            Schema = new OpenApiSchema { Type = JsonSchemaType.String, Format = "date" },
+            Schema = new OpenApiSchema { Type = JsonSchemaType.String, Format = "date", MaxLength = 10 },
         };
 
     /// <summary>A place in a list.</summary>
@@ -97,6 +97,7 @@ public static class Query
         })
         {
             Expected = "one of " + string.Join(", ", values.Select(pair => pair.Name)),
+            Enumeration = (Nullable.GetUnderlyingType(typeof(T)) ?? typeof(T)) is { IsEnum: true } type ? type : null,
             Schema = new OpenApiSchema
             {
                 Type = JsonSchemaType.String,

@@ -17,6 +17,9 @@ public abstract class QueryParameter(string name, string description)
     /// <summary>Its schema.</summary>
     public required OpenApiSchema Schema { get; init; }
 
+    /// <summary>The enumeration whose values it takes, where it is one: the documents then name it, so that clients have one type for it.</summary>
+    public Type? Enumeration { get; init; }
+
     /// <summary>Whether a value can be read from <paramref name="text"/>.</summary>
     public abstract bool Allows(string text);
 }

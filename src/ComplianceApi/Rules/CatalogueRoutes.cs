@@ -20,7 +20,7 @@ public static class CatalogueRoutes
     /// <summary>Maps the routes.</summary>
     public static void MapCatalogue(this IEndpointRouteBuilder v1)
     {
-        var routes = v1.MapGroup("").WithTags("Catalogue");
+        var routes = v1.MapGroup("").WithTags("Catalogue").Revalidated();
         routes.MapGet("/rules", ListRules).WithName("listRules").Takes(Topic, Paging.Limit, Paging.Next);
         routes.MapGet("/rules/{ruleId}", GetRule).WithName("getRule").Fails(ProblemKind.NotFound);
         routes.MapGet("/rule-sets", ListRuleSets).WithName("listRuleSets").Takes(Paging.Limit, Paging.Next);
@@ -29,6 +29,7 @@ public static class CatalogueRoutes
     }
 
     /// <summary>List the rules, sorted by id.</summary>
+    /// <remarks>Each with what it demands, the laws and standards it rests on and since when it is in force. Limits and cases stand on a rule's own page.</remarks>
     private static Ok<Page<RuleView>> ListRules(HttpRequest request, RuleShelf shelf)
     {
         var topic = Topic.Of(request);
@@ -36,11 +37,13 @@ public static class CatalogueRoutes
     }
 
     /// <summary>Read one rule with its limits and its cases.</summary>
+    /// <remarks>The page to which a finding's documentation leads.</remarks>
     /// <param name="ruleId">Id of the rule, as in a finding.</param>
     private static Results<Ok<RuleView>, ProblemResult> GetRule(string ruleId, RuleShelf shelf) =>
         shelf.Find(ruleId) is { } rule ? TypedResults.Ok(rule) : ProblemResult.NotFound("There is no such rule.");
 
     /// <summary>List the rule sets that judge.</summary>
+    /// <remarks>contentHash changes whenever a rule, a limit, a reference or a computation does; each evaluation names the one that judged it.</remarks>
     private static Ok<Page<RuleSetSummary>> ListRuleSets(HttpRequest request, ComplianceEngine engine)
     {
         var catalogue = engine.Catalogue;
@@ -57,7 +60,8 @@ public static class CatalogueRoutes
         return TypedResults.Ok(new[] { only }.PageOf(request));
     }
 
-    /// <summary>List the limits, those of the deployer last: value, unit, where and when each applies, who set it, and whether the figure was read in its source.</summary>
+    /// <summary>List the limits.</summary>
+    /// <remarks>Value, unit, where and when each applies, who set it, and whether the figure was read in its source (verified). Those of the deployer come last. The filters leave out what cannot apply.</remarks>
     private static Ok<Page<LimitDefinition>> ListLimits(HttpRequest request, ComplianceEngine engine)
     {
         var day = InForceOn.Of(request);
@@ -70,7 +74,8 @@ public static class CatalogueRoutes
             .PageOf(request));
     }
 
-    /// <summary>List the laws and standards that rules rest on, each with the clauses that are covered, and with those that are not and why.</summary>
+    /// <summary>List the laws and standards that rules rest on.</summary>
+    /// <remarks>Each with the clauses that are covered, and with those that are not and why. Titles and dates only: the documents themselves are their publishers'.</remarks>
     private static Ok<Page<ReferenceDocument>> ListReferences(HttpRequest request, ComplianceEngine engine) =>
         TypedResults.Ok(engine.Catalogue.References.Documents.PageOf(request));
 }

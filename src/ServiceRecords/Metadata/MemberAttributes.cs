@@ -17,12 +17,12 @@ public sealed class QuantityAttribute(string unit, double minimum, double maximu
     public double Maximum { get; } = maximum;
 }
 
-/// <summary>A text of 1 to <paramref name="maxLength"/> UTF-16 code units.</summary>
+/// <summary>A text of 1 to <paramref name="maxLength"/> Unicode characters.</summary>
 /// <param name="maxLength">Greatest length.</param>
 [AttributeUsage(AttributeTargets.Property)]
 public sealed class TextAttribute(int maxLength) : Attribute
 {
-    /// <summary>Greatest length, in UTF-16 code units.</summary>
+    /// <summary>Greatest length, in Unicode characters.</summary>
     public int MaxLength { get; } = maxLength;
 
     /// <summary>Whether the empty text has a meaning of its own.</summary>

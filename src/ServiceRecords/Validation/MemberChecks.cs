@@ -59,9 +59,9 @@ internal static class MemberChecks
                 return;
             }
 
-            if (text.Length > member.MaxLength)
+            if (text.Length > member.MaxLength && text.EnumerateRunes().Count() is var length && length > member.MaxLength)
             {
-                var detail = Text($"The text has {text.Length} characters; at most {member.MaxLength} are read.");
+                var detail = Text($"The text has {length} characters; at most {member.MaxLength} are read.");
                 context.AddFault(member.Property.Name, FaultCodes.TextLength, detail);
             }
             else if (string.IsNullOrWhiteSpace(text) && !(member.MayBeEmpty && text.Length == 0))

@@ -1,0 +1,61 @@
+using System.Buffers.Text;
+using System.Security.Cryptography;
+using Microsoft.Net.Http.Headers;
+
+namespace ComplianceApi;
+
+/// <summary>
+/// Gives answers that a caller may keep a strong <c>ETag</c> over their bytes, and answers <c>If-None-Match</c> with 304 and no body
+/// while they have not changed (RFC 9110, sections 8.8.3 and 13.1.2).
+/// </summary>
+public static class Revalidation
+{
+    /// <summary>Answers of these routes have an ETag.</summary>
+    public static TBuilder Revalidated<TBuilder>(this TBuilder route) where TBuilder : IEndpointConventionBuilder =>
+        route.WithMetadata(new RevalidatedMetadata());
+
+    /// <summary>Adds it: to routes that say so, and to the OpenAPI documents, which are no routes.</summary>
+    public static void UseRevalidation(this WebApplication app) => app.Use((context, next) =>
+        HttpMethods.IsGet(context.Request.Method)
+        && (context.GetEndpoint()?.Metadata.GetMetadata<RevalidatedMetadata>() is not null || context.Request.Path.StartsWithSegments("/openapi", StringComparison.Ordinal))
+            ? AnswerAsync(context, next)
+            : next(context));
+
+    private static async Task AnswerAsync(HttpContext context, RequestDelegate next)
+    {
+        var response = context.Response;
+        var sent = response.Body;
+        using var answer = new MemoryStream();
+        response.Body = answer;
+        try
+        {
+            await next(context);
+        }
+        finally
+        {
+            response.Body = sent;
+        }
+
+        if (response.StatusCode == StatusCodes.Status200OK)
+        {
+            var tag = new EntityTagHeaderValue($"\"{Base64Url.EncodeToString(SHA256.HashData(answer.GetBuffer().AsSpan(0, (int)answer.Length)))}\"");
+            response.Headers.ETag = tag.ToString();
+            if (IsKnown(tag, context.Request))
+            {
+                response.StatusCode = StatusCodes.Status304NotModified;
+                response.ContentType = null;
+                response.ContentLength = null;
+                return;
+            }
+        }
+
+        await sent.WriteAsync(answer.GetBuffer().AsMemory(0, (int)answer.Length), context.RequestAborted);
+    }
+
+    private static bool IsKnown(EntityTagHeaderValue tag, HttpRequest request) =>
+        EntityTagHeaderValue.TryParseList(request.Headers.IfNoneMatch, out var known)
+        && known.Any(one => one.Equals(EntityTagHeaderValue.Any) || one.Compare(tag, useStrongComparison: false));
+}
+
+/// <summary>Marks a route whose answers have an ETag.</summary>
+internal sealed class RevalidatedMetadata;

@@ -1,0 +1,82 @@
+using System.Text.Json.Nodes;
+
+namespace Api.Tests;
+
+/// <summary>Every schema of the document is described and bounded, wherever it stands.</summary>
+public sealed class DocumentTests
+{
+    private static IEnumerable<(string Place, JsonObject Schema)> Schemas => Under(PublishedContract.V1.Document, "#").Where(found => IsSchema(found.Schema));
+
+    [Fact]
+    public void Every_member_is_described()
+    {
+        var members = Schemas.Where(found => found.Schema["properties"] is JsonObject)
+            .SelectMany(found => found.Schema["properties"]!.AsObject().Select(member => (Place: $"{found.Place}/{member.Key}", Description: member.Value!["description"])))
+            .ToList();
+
+        Assert.True(members.Count > 300);
+        Assert.Empty(members.Where(member => string.IsNullOrWhiteSpace(member.Description?.GetValue<string>())).Select(member => member.Place));
+    }
+
+    [Fact]
+    public void Every_text_and_list_and_whole_number_is_bounded()
+    {
+        Assert.Empty(Schemas.Where(found => TypeOf(found.Schema) == "string" && found.Schema["enum"] is null && found.Schema["maxLength"] is null).Select(found => found.Place));
+        Assert.Empty(Schemas.Where(found => TypeOf(found.Schema) == "array" && found.Schema["maxItems"] is null).Select(found => found.Place));
+        Assert.Empty(Schemas.Where(found => TypeOf(found.Schema) == "integer" && (found.Schema["minimum"] is null || found.Schema["maximum"] is null)).Select(found => found.Place));
+    }
+
+    [Fact]
+    public void A_number_of_the_record_has_a_unit_and_every_number_is_a_decimal()
+    {
+        var numbers = Schemas.Where(found => TypeOf(found.Schema) == "number").ToList();
+
+        Assert.True(numbers.Count > 80);
+        Assert.All(numbers, found => Assert.Equal("decimal", found.Schema["format"].Text()));
+        Assert.Equal([], numbers.Where(found => found.Schema["x-ask"] is not null && found.Schema["x-unit"] is null).Select(found => found.Place));
+    }
+
+    [Fact]
+    public void Every_value_of_an_enumeration_is_explained() => Assert.All(
+        Schemas.Where(found => found.Schema["enum"] is JsonArray && found.Place.StartsWith("#/components/schemas/", StringComparison.Ordinal)),
+        found => Assert.All(found.Schema["enum"]!.AsArray(), value =>
+            Assert.True(found.Schema["description"].Text().Contains($"- {value.Text()}: ", StringComparison.Ordinal), $"{found.Place} {value}")));
+
+    [Fact]
+    public void Nothing_is_nullable_and_nothing_is_a_union() => Assert.All(
+        Schemas, found => Assert.False(found.Schema["type"] is JsonArray || new[] { "oneOf", "anyOf", "allOf" }.Any(found.Schema.ContainsKey), found.Place));
+
+    [Fact]
+    public void Every_answer_in_JSON_is_shown_by_an_example() => Assert.All(
+        PublishedContract.V1.Operations,
+        operation => Assert.All(
+            operation.Responses.Where(response => response.Key[0] == '2' && IsJson(response)),
+            response => Assert.True(response.Value!["content"]!["application/json"]!["examples"] is not null, $"{operation.Id} {response.Key}: add a request to examples.json")));
+
+    private static bool IsJson(KeyValuePair<string, JsonNode?> response) => response.Value!["content"]?["application/json"] is not null;
+
+    private static bool IsSchema(JsonObject node) => node["type"] is not null && node["in"] is null && node["detail"] is null && node["href"] is null;
+
+    private static string? TypeOf(JsonObject schema) => (schema["type"] as JsonValue)?.GetValue<string>();
+
+    private static IEnumerable<(string Place, JsonObject Schema)> Under(JsonNode? node, string place)
+    {
+        if (node is JsonObject members)
+        {
+            yield return (place, members);
+            foreach (var (name, value) in members.Where(member => member.Key is not ("examples" or "example" or "default")))
+            {
+                foreach (var found in Under(value, $"{place}/{name}"))
+                    yield return found;
+            }
+        }
+        else if (node is JsonArray items)
+        {
+            for (var i = 0; i < items.Count; i++)
+            {
+                foreach (var found in Under(items[i], $"{place}/{i}"))
+                    yield return found;
+            }
+        }
+    }
+}

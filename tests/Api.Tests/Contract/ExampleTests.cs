@@ -1,0 +1,78 @@
+using System.Net.Http.Headers;
+using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
+
+namespace Api.Tests;
+
+/// <summary>The answers that the document shows are answers that the service gives.</summary>
+public sealed partial class ExampleTests(ServiceInProcess service) : IClassFixture<ServiceInProcess>
+{
+    private const string SomeId = "01994825-1a00-7000-8000-000000000001";
+    private const string SomeTrace = "0af7651916cd43dd8448eb211c80319c";
+    private const int MostShown = 5;
+    private static readonly string File = Path.Combine(Repository.Root, "src", "ComplianceApi", "OpenApi", "examples.json");
+    private static readonly JsonSerializerOptions Readable = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    [Fact]
+    public async Task Every_shown_answer_is_given_again()
+    {
+        var client = service.CreateClient();
+        var examples = JsonNode.Parse(await System.IO.File.ReadAllTextAsync(File))!.AsArray();
+        string? evaluationId = null;
+        foreach (var example in examples)
+        {
+            var (method, path) = example!["request"].Text().Split(' ') is [var verb, var target] ? (verb, target) : throw new FormatException(example.ToJsonString());
+            Assert.Equal(example["operation"].Text(), PublishedContract.V1.Find(method, path.Split('?')[0])?.Id);
+            var request = new HttpRequestMessage(new HttpMethod(method), path.Replace("{evaluationId}", evaluationId, StringComparison.Ordinal)) { Content = BodyOf(example) };
+
+            var response = await client.SendAsync(request);
+
+            var answer = JsonNode.Parse(await response.Content.ReadAsStringAsync())!;
+            Assert.Equal((example["request"].Text(), example["status"]!.GetValue<int>()), (example["request"].Text(), (int)response.StatusCode));
+            evaluationId ??= answer["evaluationId"]?.GetValue<string>();
+            var shown = Cut(JsonNode.Parse(Trace.Replace(Id.Replace(answer.ToJsonString(), SomeId), $"\"traceId\":\"{SomeTrace}\""))!);
+            if (Environment.GetEnvironmentVariable("REWRITE_OPENAPI") == "1")
+                example["answer"] = shown;
+            Assert.True(JsonNode.DeepEquals(shown, example["answer"]), $"{example["request"]} is answered otherwise: run with REWRITE_OPENAPI=1 twice (first the answers, then the documents that show them).");
+        }
+
+        if (Environment.GetEnvironmentVariable("REWRITE_OPENAPI") == "1")
+            await System.IO.File.WriteAllTextAsync(File, examples.ToJsonString(Readable) + "\n");
+    }
+
+    /// <summary>An example shows the form: of a long list the first entries, as the document says.</summary>
+    private static JsonNode Cut(JsonNode node)
+    {
+        if (node is JsonArray list)
+        {
+            while (list.Count > MostShown)
+                list.RemoveAt(MostShown);
+        }
+
+        foreach (var child in node is JsonArray items ? items.ToList() : node is JsonObject members ? [.. members.Select(member => member.Value)] : [])
+        {
+            if (child is not null)
+                Cut(child);
+        }
+
+        return node;
+    }
+
+    private ByteArrayContent? BodyOf(JsonNode example)
+    {
+        var bytes = example["text"] is { } text ? Encoding.UTF8.GetBytes(text.Text())
+            : example["body"] is JsonValue ? service.ExampleRecord
+            : example["body"] is { } body ? Encoding.UTF8.GetBytes(body.ToJsonString())
+            : null;
+        return bytes is null ? null : new ByteArrayContent(bytes) { Headers = { ContentType = new MediaTypeHeaderValue(example["mediaType"]?.Text() ?? "application/json") } };
+    }
+
+    [GeneratedRegex("[0-9a-f]{8}-[0-9a-f]{4}-7[0-9a-f]{3}-[0-9a-f]{4}-[0-9a-f]{12}", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Id { get; }
+
+    [GeneratedRegex("\"traceId\":\"[0-9a-f]{32}\"", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Trace { get; }
+}

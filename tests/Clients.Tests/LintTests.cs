@@ -1,0 +1,39 @@
+namespace Clients.Tests;
+
+/// <summary>The documents by the rules of others, and against what was published before.</summary>
+public sealed class LintTests(NodeTools tools) : IClassFixture<NodeTools>
+{
+    [Theory]
+    [InlineData("npx spectral lint v1.json v1-3.0.json --ruleset spectral.yaml --fail-severity warn")]
+    [InlineData("npx redocly lint v1.json v1-3.0.json --config redocly.yaml")]
+    [InlineData("npx redocly diff released/v1.json v1.json --config redocly.yaml")]
+    public Task The_documents_are_sound(string command) => Shell.Run(tools.Folder, command);
+
+    [Theory]
+    [InlineData("s/\"coPpm\": {/\"coParts\": {/", "npx redocly diff v1.json changed.json --config redocly.yaml")]
+    [InlineData("s/\"operationId\": \"getRule\"/\"operationId\": \"readRule\"/", "npx redocly diff v1.json changed.json --config redocly.yaml")]
+    [InlineData("s/\"operationId\": \"getRule\"/\"operationId\": \"listRules\"/", "npx redocly lint changed.json --config redocly.yaml")]
+    [InlineData("s/\"maxItems\": 50,//", "npx spectral lint changed.json --ruleset spectral.yaml --fail-severity warn")]
+    public async Task An_unsound_document_is_noticed(string edit, string command)
+    {
+        var printed = await Shell.Run(tools.Folder, $"sed '{edit}' v1.json > changed.json; ! cmp -s v1.json changed.json; if {command} > said.txt 2>&1; then echo sound; else echo noticed; fi");
+
+        Assert.Equal("noticed\n", printed);
+    }
+}
+
+/// <summary>The documents beside the pinned tools, in a folder outside of the repository.</summary>
+public sealed class NodeTools : IAsyncLifetime
+{
+    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("lint-");
+
+    public string Folder => _folder.FullName;
+
+    public async Task InitializeAsync() => await Shell.Run(Folder, "cp -r \"$REPOSITORY\"/openapi/{*.json,*.yaml,released} . && npm ci --no-audit --no-fund");
+
+    public Task DisposeAsync()
+    {
+        _folder.Delete(recursive: true);
+        return Task.CompletedTask;
+    }
+}
