@@ -53,7 +53,7 @@ public sealed class LimitSheet
     internal LimitSheet(ILookup<string, LimitDefinition> byId) => _byId = byId;
 
     /// <summary>The limit <paramref name="id"/>; null when there is not exactly one.</summary>
-    public Limit? Find(string id) => _byId[id].ToList() is [var only] ? only.AsLimit : null;
+    public Limit? Find(string id) => _byId[id].ToList() is [var only] ? Read(only) : null;
 
     /// <summary>The limit <paramref name="id"/>.</summary>
     /// <exception cref="InvalidOperationException">There is not exactly one: the rule that asked ends as an error, never as a pass.</exception>

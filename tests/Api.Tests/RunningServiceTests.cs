@@ -57,6 +57,26 @@ public sealed class RunningServiceTests(ServiceInProcess service) : IClassFixtur
     }
 
     [Theory]
+    [InlineData("no-such-file.json", "cannot be read")]
+    [InlineData("""[{ "id": "hot-pressure", "what": "x", "max": 3, "unit": "bar", "resolution": 0.1, "origin": "deployer", "source": "x", "verified": true, "who": "x", "why": "x" }]""", "does not say \"loosens\": true")]
+    public async Task It_does_not_start_with_overrides_that_do_not_fit(string overrides, string because)
+    {
+        var file = overrides;
+        if (overrides.StartsWith('['))
+        {
+            file = Path.GetTempFileName();
+            await File.WriteAllTextAsync(file, overrides);
+        }
+
+        using var running = new RunningService(Loopback, $"--Rules:Overrides={file}");
+        var (exitCode, said) = await running.Ended();
+
+        Assert.Equal(1, exitCode);
+        Assert.Contains(because, said, StringComparison.Ordinal);
+        File.Delete(file);
+    }
+
+    [Theory]
     [InlineData("--urls=http://0.0.0.0:0")]
     [InlineData("--urls=http://*:0")]
     [InlineData("--urls=http://127.0.0.1:0;http://[::]:0")]
