@@ -131,4 +131,5 @@ public static class LimitIds
     public const string PlantRoomLow = "plant-room-low";
     public const string BoilerEnclosureHigh = "boiler-enclosure-high";
     public const string BoilerEnclosureLow = "boiler-enclosure-low";
+    public const string ConformityGuard = RuleModel.Doubt.GuardLimit;
 }

@@ -14,15 +14,20 @@ public sealed class AmbientCoAfterRule : VisitRule
     {
         if (look.Lacks(visit.Record.AmbientCo?.AfterPpm, out var ppm))
             return look.Missing();
-        if (look.RaisedWithTheBoiler(visit, "at the final sweep", ppm) is { } raised)
-            return raised;
-        if (look.Lacks(visit.Record.AmbientCo?.RunningPeakPpm, out var running))
-            return look.Missing();
 
+        var doubt = look.DoubtOf(visit, visit.Record.AmbientCo?.AfterPpm);
         var rise = visit.Limits[LimitIds.AmbientCoRise];
-        return rise.Allows(ppm - running)
-            ? look.Pass($"at the final sweep the room air showed {ppm} ppm carbon monoxide").Against(visit.Limits[LimitIds.AmbientCo], ppm)
-            : look.Unsafe($"carbon monoxide in the room air keeps rising: {running} ppm at most while the boiler ran, {ppm} at the final sweep", ExpectedClass.ImmediatelyDangerous)
+        if (visit.Record.AmbientCo?.RunningPeakPpm is { } running && !rise.Allows(ppm - running) && look.AboveTheCeiling(visit, "at the final sweep", ppm, doubt) is null)
+        {
+            return look.Unsafe($"carbon monoxide in the room air keeps rising: {running} ppm at most while the boiler ran, {ppm} at the final sweep", ExpectedClass.ImmediatelyDangerous)
                 .Against(rise, ppm - running).Warn(Cautions.RoomAir).Advise("Turn the boiler off, let air in and find where products enter the room.");
+        }
+
+        if (look.RaisedWithTheBoiler(visit, "at the final sweep", ppm, doubt) is { } raised)
+            return raised;
+
+        return look.Lacks(visit.Record.AmbientCo?.RunningPeakPpm, out _)
+            ? look.Missing()
+            : look.Pass($"at the final sweep the room air showed {ppm} ppm carbon monoxide").Against(visit.Limits[LimitIds.AmbientCo], ppm, doubt);
     }
 }

@@ -14,16 +14,18 @@ public sealed class AmbientCoBeforeRule : VisitRule
     {
         if (look.Lacks(visit.Record.AmbientCo?.BeforePpm, out var ppm))
             return look.Missing();
-        if (look.AboveTheCeiling(visit, "before anything was touched", ppm) is { } ceiling)
+
+        var doubt = look.DoubtOf(visit, visit.Record.AmbientCo?.BeforePpm);
+        if (look.AboveTheCeiling(visit, "before anything was touched", ppm, doubt) is { } ceiling)
             return ceiling;
 
         var limit = visit.Limits[LimitIds.AmbientCo];
         if (limit.Allows(ppm))
-            return look.Pass($"before anything was touched the room air showed {ppm} ppm carbon monoxide, below {limit.Max}").Against(limit, ppm);
+            return look.Pass($"before anything was touched the room air showed {ppm} ppm carbon monoxide, below {limit.Max}").Against(limit, ppm, doubt);
 
         // Found before this boiler was lit, it is not shown to be this boiler's fault; its cause is asked all the same.
         return look.Advisory($"before anything was touched the room air showed {ppm} ppm carbon monoxide (below {limit.Max})")
             .AndMissing(look.Note(visit.Record.AmbientCo?.Cause) is null ? ["/ambientCo/cause"] : [])
-            .Against(limit, ppm).Warn(Cautions.RoomAir).Advise("Let air in and find where the carbon monoxide comes from before lighting anything.");
+            .Against(limit, ppm, doubt).Warn(Cautions.RoomAir).Advise("Let air in and find where the carbon monoxide comes from before lighting anything.");
     }
 }

@@ -14,14 +14,16 @@ public sealed class AmbientCoRunningRule : VisitRule
     {
         if (look.Lacks(visit.Record.AmbientCo?.RunningPeakPpm, out var ppm))
             return look.Missing();
-        if (look.RaisedWithTheBoiler(visit, "with the boiler running", ppm) is { } raised)
+
+        var doubt = look.DoubtOf(visit, visit.Record.AmbientCo?.RunningPeakPpm);
+        if (look.RaisedWithTheBoiler(visit, "with the boiler running", ppm, doubt) is { } raised)
             return raised;
         if (look.Lacks(visit.Record.AmbientCo?.BeforePpm, out var before))
             return look.Missing();
 
         var rise = visit.Limits[LimitIds.AmbientCoRise];
         return rise.Allows(ppm - before)
-            ? look.Pass($"with the boiler running the room air showed {ppm} ppm carbon monoxide at most, from {before} before").Against(visit.Limits[LimitIds.AmbientCo], ppm)
+            ? look.Pass($"with the boiler running the room air showed {ppm} ppm carbon monoxide at most, from {before} before").Against(visit.Limits[LimitIds.AmbientCo], ppm, doubt)
             : look.Advisory($"with the boiler running carbon monoxide in the room air rose from {before} to {ppm} ppm, more than an analyser explains ({rise.Max})")
                 .Against(rise, ppm - before).Warn(Cautions.RoomAir).Advise("Find where the carbon monoxide comes from before leaving the boiler in use.");
     }

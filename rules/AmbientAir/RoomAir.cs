@@ -28,12 +28,12 @@ internal static class RoomAir
     }
 
     /// <summary>Judges a sweep made after the boiler was lit, when it is raised; null when it is not.</summary>
-    public static Verdict? RaisedWithTheBoiler(this Look look, Visit visit, string sweep, decimal ppm)
+    public static Verdict? RaisedWithTheBoiler(this Look look, Visit visit, string sweep, decimal ppm, Doubt? doubt)
     {
         var limit = visit.Limits[LimitIds.AmbientCo];
         if (limit.Allows(ppm))
             return null;
-        if (look.AboveTheCeiling(visit, sweep, ppm) is { } ceiling)
+        if (look.AboveTheCeiling(visit, sweep, ppm, doubt) is { } ceiling)
             return ceiling;
 
         IReadOnlyList<string> cause = look.Note(visit.Record.AmbientCo?.Cause) is null ? ["/ambientCo/cause"] : [];
@@ -46,18 +46,18 @@ internal static class RoomAir
             ? Raised(look.Unsafe($"{sweep} the room air shows {ppm} ppm carbon monoxide (below {limit.Max}), from {before} before"), cause)
             : Raised(look.Advisory($"{sweep} the room air shows {ppm} ppm carbon monoxide, as before the boiler ran ({before})"), cause);
 
-        Verdict Raised(Verdict verdict, IReadOnlyList<string> missing) => verdict.AndMissing(missing).Against(limit, ppm).Warn(Cautions.RoomAir)
+        Verdict Raised(Verdict verdict, IReadOnlyList<string> missing) => verdict.AndMissing(missing).Against(limit, ppm, doubt).Warn(Cautions.RoomAir)
             .Advise("Let air in, turn the boiler off, find where the carbon monoxide comes from and put it right; sweep the room again.");
     }
 
     /// <summary>The verdict on air in which nobody may stay; null below that.</summary>
-    public static Verdict? AboveTheCeiling(this Look look, Visit visit, string sweep, decimal ppm)
+    public static Verdict? AboveTheCeiling(this Look look, Visit visit, string sweep, decimal ppm, Doubt? doubt)
     {
         var ceiling = visit.Limits[LimitIds.AmbientCoCeiling];
         return ceiling.Allows(ppm)
             ? null
             : look.Unsafe($"{sweep} the room air shows {ppm} ppm carbon monoxide, above {ceiling.Max}", ExpectedClass.ImmediatelyDangerous)
-                .Against(ceiling, ppm).Warn(Cautions.RoomAir)
+                .Against(ceiling, ppm, doubt).Warn(Cautions.RoomAir)
                 .Advise("Get everyone out, let air in, shut every gas appliance off, and report it to the gas emergency provider.");
     }
 }

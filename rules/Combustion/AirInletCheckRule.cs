@@ -21,9 +21,16 @@ public sealed class AirInletCheckRule : VisitRule
         if (visit.Record.Combustion?.AirInlet is { O2Percent: null, Co2Percent: null } && look.Note(visit.Record.Combustion.AirInlet.NotPracticableReason) is { } reason)
             return look.Advisory($"the air inlet was not sampled, for a stated reason: {reason}").Warn(Cautions.CarbonMonoxide);
 
-        return lacks
-            ? look.Missing()
-            : look.Pass($"the air inlet shows {o2} % oxygen and {co2} % carbon dioxide: outside air").Against(visit.Limits[LimitIds.AirInletO2], o2);
+        if (lacks)
+            return look.Missing();
+
+        // The value that is less sure to conform decides how sure the whole is.
+        var (o2Limit, o2Doubt) = (visit.Limits[LimitIds.AirInletO2], look.DoubtOf(visit, visit.Record.Combustion?.AirInlet?.O2Percent));
+        var (co2Limit, co2Doubt) = (visit.Limits[LimitIds.AirInletCo2], look.DoubtOf(visit, visit.Record.Combustion?.AirInlet?.Co2Percent));
+        var pass = look.Pass($"the air inlet shows {o2} % oxygen and {co2} % carbon dioxide: outside air");
+        return co2Doubt?.ConformityOf(co2Limit, co2) < (o2Doubt?.ConformityOf(o2Limit, o2) ?? 1)
+            ? pass.Against(co2Limit, co2, co2Doubt)
+            : pass.Against(o2Limit, o2, o2Doubt);
     }
 
     // One of the two values is enough to show it.
@@ -32,7 +39,9 @@ public sealed class AirInletCheckRule : VisitRule
         var inlet = visit.Record.Combustion!.AirInlet!;
         var o2Limit = visit.Limits[LimitIds.AirInletO2];
         var co2Limit = visit.Limits[LimitIds.AirInletCo2];
-        var (limit, value) = inlet.O2Percent is { } o2 && !o2Limit.Allows(o2) ? (o2Limit, o2) : (co2Limit, inlet.Co2Percent!.Value);
+        var (limit, value, doubt) = inlet.O2Percent is { } o2 && !o2Limit.Allows(o2)
+            ? (o2Limit, o2, look.DoubtOf(visit, visit.Record.Combustion?.AirInlet?.O2Percent))
+            : (co2Limit, inlet.Co2Percent!.Value, look.DoubtOf(visit, visit.Record.Combustion?.AirInlet?.Co2Percent));
         var shown = string.Join(" and ", new[]
         {
             inlet.O2Percent is { } oxygen ? WireText.Sentence($"{oxygen} % oxygen (at least {o2Limit.Min})") : null,
@@ -40,7 +49,7 @@ public sealed class AirInletCheckRule : VisitRule
         }.OfType<string>());
 
         return look.Unsafe($"the air inlet shows {shown}: products recirculate, and the flue reading does not count", look.ClassOfEscapingProducts(visit))
-            .Against(limit, value).Warn(Cautions.CarbonMonoxide)
+            .Against(limit, value, doubt).Warn(Cautions.CarbonMonoxide)
             .Advise("Find where products reach the air side: inner flue duct, joints, seals, terminal. Put it right and sample the air inlet again before reading the flue.");
     }
 }

@@ -17,6 +17,7 @@ public sealed class CombustionRatioRule : FlueReadingRule
             return look.Missing();
 
         var ratio = FlueGas.Ratio(co, co2);
+        var doubt = look.DoubtOf(visit, FlueGasComputations.CoCo2Ratio);
         var limit = visit.Limits.MakerMax(
             look.Note(visit.Maker.CoCo2RatioMax), visit.Maker.Source, LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling);
         var ceiling = visit.Limits[LimitIds.CoCo2RatioCeiling];
@@ -24,7 +25,7 @@ public sealed class CombustionRatioRule : FlueReadingRule
         if (!ceiling.Allows(ratio))
         {
             return look.Unsafe($"the CO/CO2 ratio is {ratio.Beside(ceiling, 4)}, above {ceiling.Max:0.0000}, the most that any boiler may show", look.ClassOfEscapingProducts(visit))
-                .Against(ceiling, ratio).Warn(Cautions.CarbonMonoxide)
+                .Against(ceiling, ratio, doubt).Warn(Cautions.CarbonMonoxide)
                 .Advise("Do not leave the boiler in use. Find the cause in burner, air path, flue or gas setting by the maker's instructions, then measure again.");
         }
 
@@ -32,13 +33,13 @@ public sealed class CombustionRatioRule : FlueReadingRule
         {
             return look.OverLimit(visit, $"the CO/CO2 ratio after the work is {ratio.Beside(limit, 4)}, above {limit.Max:0.0000}",
                     needsDecision: true, isMeasuredAgain: visit.After(reading).Any(later => IsWithin(limit, later)))
-                .Against(limit, ratio);
+                .Against(limit, ratio, doubt);
         }
 
         return visit.Limits[LimitIds.CoCo2Ratio] is var standard && standard.Allows(ratio)
-            ? look.Pass($"the CO/CO2 ratio is {ratio.Beside(limit, 4)}, at most {limit.Max:0.0000}").Against(limit, ratio)
+            ? look.Pass($"the CO/CO2 ratio is {ratio.Beside(limit, 4)}, at most {limit.Max:0.0000}").Against(limit, ratio, doubt)
             : look.Advisory($"the CO/CO2 ratio is {ratio.Beside(limit, 4)}: within the maker's {limit.Max:0.0000}, above the usual {standard.Max:0.0000}")
-                .Against(limit, ratio).Warn(Cautions.CarbonMonoxide).Advise("Make sure of the maker's figure in its source, and clean and check the burner.");
+                .Against(limit, ratio, doubt).Warn(Cautions.CarbonMonoxide).Advise("Make sure of the maker's figure in its source, and clean and check the burner.");
     }
 
     private static bool IsWithin(Limit limit, CombustionReading reading) =>

@@ -23,11 +23,12 @@ public sealed class FlueCo2Rule : MaximumReadingRule
                 : look.Missing($"the flue gas shows {co2} % carbon dioxide, and the maker's band is not recorded");
         }
 
+        var doubt = look.DoubtOf(visit, reading.Co2Percent);
         var band = LimitSheet.Maker(min, max, "%", visit.Maker.Source);
         return band.Allows(co2)
-            ? look.Pass($"the flue gas at maximum rate shows {co2} % carbon dioxide, within the maker's {min} to {max}").Against(band, co2)
+            ? look.Pass($"the flue gas at maximum rate shows {co2} % carbon dioxide, within the maker's {min} to {max}").Against(band, co2, doubt)
             : look.OffTheSetting(visit, $"the flue gas at maximum rate shows {co2} % carbon dioxide, outside the maker's {min} to {max}",
                     isMeasuredAgain: visit.After(reading).Any(later => later.Co2Percent is { } again && band.Allows(again)))
-                .Against(band, co2);
+                .Against(band, co2, doubt);
     }
 }

@@ -15,18 +15,19 @@ public sealed class FlueCoRule : MaximumReadingRule
         if (look.Lacks(reading.CoPpm, out var co))
             return look.Missing();
 
+        var doubt = look.DoubtOf(visit, reading.CoPpm);
         var standard = visit.Limits[LimitIds.CoPpm];
         var limit = visit.Limits.MakerMax(look.Note(visit.Maker.CoPpmMax), visit.Maker.Source, LimitIds.CoPpm);
         if (!limit.Allows(co))
         {
             return look.OverLimit(visit, $"the flue gas at maximum rate shows {co} ppm carbon monoxide, above {limit.Max}",
                     needsDecision: limit.Origin == LimitOrigin.Maker, isMeasuredAgain: visit.After(reading).Any(later => later.CoPpm is { } again && limit.Allows(again)))
-                .Against(limit, co);
+                .Against(limit, co, doubt);
         }
 
         return standard.Allows(co)
-            ? look.Pass($"the flue gas at maximum rate shows {co} ppm carbon monoxide, at most {limit.Max}").Against(limit, co)
+            ? look.Pass($"the flue gas at maximum rate shows {co} ppm carbon monoxide, at most {limit.Max}").Against(limit, co, doubt)
             : look.Advisory($"the flue gas at maximum rate shows {co} ppm carbon monoxide: within the maker's {limit.Max}, above the usual {standard.Max}")
-                .Against(limit, co).Warn(Cautions.CarbonMonoxide).Advise("Make sure of the maker's figure in its source, and clean and check the burner.");
+                .Against(limit, co, doubt).Warn(Cautions.CarbonMonoxide).Advise("Make sure of the maker's figure in its source, and clean and check the burner.");
     }
 }

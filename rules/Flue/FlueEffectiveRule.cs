@@ -12,14 +12,15 @@ public sealed class FlueEffectiveRule : VisitRule
 
     protected override Verdict Assess(Visit visit, Look look)
     {
-        if (look.Lacks(visit.Record.Flue?.EffectivenessConfirmed, out var confirmed) | look.Lacks(visit.Record.Flue?.WholeRouteSeen, out var seen))
-            return look.Missing();
-
-        if (!confirmed)
+        var lacks = look.Lacks(visit.Record.Flue?.EffectivenessConfirmed, out _) | look.Lacks(visit.Record.Flue?.WholeRouteSeen, out var seen);
+        if (visit.Record.Flue?.EffectivenessConfirmed == false)
         {
             return look.Unsafe($"the flue could not be confirmed to work", look.ClassOfEscapingProducts(visit))
                 .Warn(Cautions.CarbonMonoxide).Advise("Turn the boiler off with permission until the whole flue can be examined.");
         }
+
+        if (lacks)
+            return look.Missing();
 
         return seen
             ? look.Pass($"the flue was seen over its whole route and confirmed to work")

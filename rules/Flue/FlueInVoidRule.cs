@@ -19,20 +19,26 @@ public sealed class FlueInVoidRule : VisitRule
             return look.Missing($"the flue runs in a void, and whether it has inspection hatches is not recorded");
         if (!hatches)
             return Hidden(look.Unsafe($"the flue runs in a void without inspection hatches", look.ClassOfEscapingProducts(visit)));
-        if (look.Lacks(visit.Record.Flue?.HatchWidthMm, out var width) | look.Lacks(visit.Record.Flue?.HatchToJointMm, out var distance)
-            | look.Lacks(visit.Record.Flue?.EffectivenessConfirmed, out var confirmed))
-        {
-            return look.Missing($"the flue runs in a void, and whether every joint can be reached is not recorded");
-        }
-
         var widthLimit = visit.Limits[LimitIds.HatchWidth];
         var distanceLimit = visit.Limits[LimitIds.HatchToJoint];
-        var (limit, value) = widthLimit.Allows(width) ? (distanceLimit, distance) : (widthLimit, width);
-        if (limit.Allows(value))
-            return look.Pass($"the flue runs in a void with hatches of {width} mm, no joint further than {distance} mm").Against(limit, value);
+        var lacks = look.Lacks(visit.Record.Flue?.HatchWidthMm, out var width) | look.Lacks(visit.Record.Flue?.HatchToJointMm, out var distance);
+        var isTooNarrow = visit.Record.Flue?.HatchWidthMm is not null && !widthLimit.Allows(width);
+        var isTooFar = visit.Record.Flue?.HatchToJointMm is not null && !distanceLimit.Allows(distance);
+        var isConfirmed = look.Note(visit.Record.Flue?.EffectivenessConfirmed);
+        if (lacks && !((isTooNarrow || isTooFar) && isConfirmed == false))
+            return look.Missing($"the flue runs in a void, and whether every joint can be reached is not recorded");
+        if (!isTooNarrow && !isTooFar)
+            return look.Pass($"the flue runs in a void with hatches of {width} mm, no joint further than {distance} mm").Against(distanceLimit, distance);
+        if (look.Lacks(visit.Record.Flue?.EffectivenessConfirmed, out _))
+            return look.Missing($"the flue runs in a void, not every joint can be reached, and whether it works is not confirmed");
 
-        FormattableString message = $"the smallest hatch is {width} mm wide (at least {widthLimit.Min}) and a joint is {distance} mm from a hatch (at most {distanceLimit.Max})";
-        return (confirmed ? look.Advisory(message).Warn(Cautions.CarbonMonoxide) : Hidden(look.Unsafe(message, look.ClassOfEscapingProducts(visit)))).Against(limit, value);
+        FormattableString message = isTooNarrow
+            ? (FormattableString)$"the smallest hatch on the flue in a void is {width} mm wide (at least {widthLimit.Min})"
+            : $"a joint of the flue in a void is {distance} mm from a hatch (at most {distanceLimit.Max})";
+        var verdict = isConfirmed == true
+            ? look.Advisory(message).Warn(Cautions.CarbonMonoxide)
+            : Hidden(look.Unsafe(message, look.ClassOfEscapingProducts(visit)));
+        return isTooNarrow ? verdict.Against(widthLimit, width) : verdict.Against(distanceLimit, distance);
     }
 
     private static Verdict Hidden(Verdict verdict) => verdict.Warn(Cautions.CarbonMonoxide)

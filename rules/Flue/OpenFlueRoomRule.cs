@@ -19,10 +19,19 @@ public sealed class OpenFlueRoomRule : VisitRule
     {
         if (look.Note(visit.Record.Premises?.Room) == Room.Bathroom)
             return Forbidden(look.Unsafe($"an open-flued boiler stands in a bath or shower room", look.ClassOfEscapingProducts(visit)));
-        if (look.Lacks(visit.Record.Premises?.RoomIsSleeping, out var sleeping) | look.Lacks(visit.Record.Premises?.Room, out var room))
-            return look.Missing();
-        if (!sleeping && room != Room.Bedroom)
-            return look.Pass($"the open-flued boiler stands in a room ({room}) in which nobody sleeps");
+        var isNamedForSleeping = visit.Record.Premises?.Room == Room.Bedroom || look.Note(visit.Record.Premises?.RoomIsSleeping) == true;
+        return isNamedForSleeping ? SleepingRoom(visit, look) : OtherRoom(visit, look);
+    }
+
+    private static Verdict OtherRoom(Visit visit, Look look) =>
+        look.Lacks(visit.Record.Premises?.RoomIsSleeping, out _) | look.Lacks(visit.Record.Premises?.Room, out var room)
+            ? look.Missing()
+            : look.Pass($"the open-flued boiler stands in a room ({room}) in which nobody sleeps");
+
+    private static Verdict SleepingRoom(Visit visit, Look look)
+    {
+        if (look.Note(visit.Record.Appliance.VitiationDevice) == false)
+            return Forbidden(look.Unsafe($"an open-flued boiler in a sleeping room has no device against vitiated air", look.ClassOfEscapingProducts(visit)));
         if (look.Lacks(visit.Record.Appliance.RatedInputKw, out _) | look.Lacks(visit.Record.Appliance.RatedInputBasis, out _))
             return look.Missing($"an open-flued boiler stands in a sleeping room, and its heat input is not recorded");
 
@@ -35,12 +44,9 @@ public sealed class OpenFlueRoomRule : VisitRule
                 .Against(limit, gross);
         }
 
-        if (look.Lacks(visit.Record.Appliance.VitiationDevice, out var guarded))
-            return look.Missing($"an open-flued boiler stands in a sleeping room, and whether it guards against vitiated air is not recorded");
-
-        return guarded
-            ? look.Pass($"the open-flued boiler of {shown} kW gross in a sleeping room has a device against vitiated air").Against(limit, gross)
-            : Forbidden(look.Unsafe($"an open-flued boiler in a sleeping room has no device against vitiated air", look.ClassOfEscapingProducts(visit)));
+        return look.Lacks(visit.Record.Appliance.VitiationDevice, out _) | look.Lacks(visit.Record.Premises?.Room, out _)
+            ? look.Missing($"an open-flued boiler stands in a sleeping room, and the record does not say enough of room and device")
+            : look.Pass($"the open-flued boiler of {shown} kW gross in a sleeping room has a device against vitiated air").Against(limit, gross);
     }
 
     private static Verdict Forbidden(Verdict verdict) => verdict.Warn(Cautions.CarbonMonoxide)

@@ -27,6 +27,7 @@ public sealed class InletPressureLossRule : VisitRule
         if (look.Note(visit.Record.GasSupply?.ApplianceInletMbar) is not { } inlet)
             return visit.NoPressure(look, "the operating pressure at the appliance inlet", "/gasSupply/applianceInletMbar");
 
+        var doubt = look.DoubtOf(visit, GasRateComputations.PressureLoss);
         var limit = visit.Limits[LimitIds.InletPressureLoss];
         var loss = meter - inlet;
         if (loss < 0)
@@ -34,8 +35,8 @@ public sealed class InletPressureLossRule : VisitRule
                 .Advise("Read both pressures again.");
 
         return limit.Allows(loss)
-            ? look.Pass($"{loss} mbar are lost from meter to appliance, at most {limit.Max} mbar").Against(limit, loss)
+            ? look.Pass($"{loss} mbar are lost from meter to appliance, at most {limit.Max} mbar").Against(limit, loss, doubt)
             : look.Advisory($"{loss} mbar are lost from meter to appliance, more than {limit.Max} mbar")
-                .Against(limit, loss).Warn(Cautions.MakerDecides).Advise("Look for undersized or blocked pipework and half-shut valves.");
+                .Against(limit, loss, doubt).Warn(Cautions.MakerDecides).Advise("Look for undersized or blocked pipework and half-shut valves.");
     }
 }

@@ -15,6 +15,7 @@ public sealed class InletPressureRule : VisitRule
         if (look.Note(visit.Record.GasSupply?.ApplianceInletMbar) is not { } pressure)
             return visit.NoPressure(look, "the operating pressure at the appliance inlet", "/gasSupply/applianceInletMbar");
 
+        var doubt = look.DoubtOf(visit, visit.Record.GasSupply?.ApplianceInletMbar);
         var standard = visit.Limits[LimitIds.InletPressure];
         var tested = visit.Limits[LimitIds.InletPressureRange];
         var band = BandOf(visit, look, standard);
@@ -23,18 +24,18 @@ public sealed class InletPressureRule : VisitRule
         if (band.Allows(pressure))
         {
             return standard.Allows(pressure)
-                ? look.Pass($"{found}, within {band.Min} to {band.Max} mbar").Against(band, pressure)
+                ? look.Pass($"{found}, within {band.Min} to {band.Max} mbar").Against(band, pressure, doubt)
                 : look.Advisory($"{found}, which the maker's {band.Min} mbar allows and the default of {standard.Min} mbar does not")
-                    .Against(band, pressure);
+                    .Against(band, pressure, doubt);
         }
 
         // Too much pressure, or so far from nominal that no liquefied-gas appliance is tested there.
         if (pressure > tested.Max || (!visit.BurnsNaturalGas && pressure < tested.Min))
             return look.Unsafe($"{found}, outside {tested.Min} to {tested.Max} mbar, the range in which appliances are tested")
-                .Against(tested, pressure).ToBeReported(visit).Warn(Cautions.MakerDecides);
+                .Against(tested, pressure, doubt).ToBeReported(visit).Warn(Cautions.MakerDecides);
         return pressure > band.Max
-            ? look.Advisory($"{found}, above {band.Max} mbar").Against(band, pressure).ToBeReported(visit)
-            : Low($"{found}, below {band.Min} mbar", visit, look).Against(band, pressure);
+            ? look.Advisory($"{found}, above {band.Max} mbar").Against(band, pressure, doubt).ToBeReported(visit)
+            : Low($"{found}, below {band.Min} mbar", visit, look).Against(band, pressure, doubt);
     }
 
     /// <summary>No pressure alone makes a boiler unsafe: rate and burn decide.</summary>

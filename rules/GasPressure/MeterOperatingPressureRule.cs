@@ -17,6 +17,7 @@ public sealed class MeterOperatingPressureRule : VisitRule
         if (look.Note(visit.Record.GasSupply?.MeterOperatingMbar) is not { } pressure)
             return visit.NoPressure(look, "the operating pressure at the meter", "/gasSupply/meterOperatingMbar");
 
+        var doubt = look.DoubtOf(visit, visit.Record.GasSupply?.MeterOperatingMbar);
         var band = visit.Limits[LimitIds.MeterOperatingPressure];
         if (!band.Allows(pressure))
         {
@@ -24,15 +25,15 @@ public sealed class MeterOperatingPressureRule : VisitRule
             var verdict = visit.BurnsRight() == false
                 ? look.Unsafe($"{found}, and the combustion is out of limit as well").Warn(Cautions.CarbonMonoxide)
                 : look.Advisory(found).Warn(Cautions.MakerDecides);
-            return verdict.Against(band, pressure).ToBeReported(visit);
+            return verdict.Against(band, pressure, doubt).ToBeReported(visit);
         }
 
         if (look.Lacks(visit.Record.GasSupply?.OthersAtHalfLoad, out var underLoad))
             return look.Missing();
 
         return underLoad
-            ? look.Pass($"the meter shows {pressure} mbar in operation, within {band.Min} to {band.Max} mbar").Against(band, pressure)
+            ? look.Pass($"the meter shows {pressure} mbar in operation, within {band.Min} to {band.Max} mbar").Against(band, pressure, doubt)
             : look.Advisory($"the meter shows {pressure} mbar, read while the other appliances were not at half load: it says nothing of the pressure under load")
-                .Against(band, pressure).Advise("Read the pressure again with the other appliances at half load.");
+                .Against(band, pressure, doubt).Advise("Read the pressure again with the other appliances at half load.");
     }
 }

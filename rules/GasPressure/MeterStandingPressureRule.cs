@@ -17,14 +17,15 @@ public sealed class MeterStandingPressureRule : VisitRule
         if (look.Note(visit.Record.GasSupply?.MeterStandingMbar) is not { } pressure)
             return visit.NoPressure(look, "the standing pressure at the meter", "/gasSupply/meterStandingMbar");
 
+        var doubt = look.DoubtOf(visit, visit.Record.GasSupply?.MeterStandingMbar);
         var limit = visit.Limits[LimitIds.MeterStandingPressure];
         var ceiling = visit.Limits[LimitIds.MeterStandingPressureCeiling];
         if (limit.Allows(pressure))
-            return look.Pass($"the meter stands at {pressure} mbar, at most {limit.Max} mbar").Against(limit, pressure);
+            return look.Pass($"the meter stands at {pressure} mbar, at most {limit.Max} mbar").Against(limit, pressure, doubt);
 
         return ceiling.Allows(pressure)
-            ? look.Advisory($"the meter stands at {pressure} mbar, above {limit.Max} mbar").Against(limit, pressure).ToBeReported(visit)
+            ? look.Advisory($"the meter stands at {pressure} mbar, above {limit.Max} mbar").Against(limit, pressure, doubt).ToBeReported(visit)
             : look.Unsafe($"the meter stands at {pressure} mbar, above {ceiling.Max} mbar: the regulator does not lock up")
-                .Against(ceiling, pressure).ToBeReported(visit).Warn("A regulator that does not lock up puts too much pressure on every appliance.");
+                .Against(ceiling, pressure, doubt).ToBeReported(visit).Warn("A regulator that does not lock up puts too much pressure on every appliance.");
     }
 }

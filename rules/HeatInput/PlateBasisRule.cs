@@ -13,7 +13,7 @@ public sealed class PlateBasisRule : VisitRule
 
     protected override Verdict Assess(Visit visit, Look look)
     {
-        if (look.Lacks(visit.Record.Appliance.RatedInputBasis, out var basis))
+        if (look.Lacks(visit.Record.Appliance.RatedInputBasis, out var basis) | look.Lacks(visit.Record.Appliance.RatedInputKw, out _))
             return look.Missing();
 
         var other = basis == InputBasis.Net ? InputBasis.Gross : InputBasis.Net;

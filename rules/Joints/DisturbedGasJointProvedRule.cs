@@ -18,15 +18,15 @@ public sealed class DisturbedGasJointProvedRule : ComplianceRule<DisturbedJoint>
 
     private static Verdict BehindTheValve(DisturbedJoint joint, Visit visit, Look look)
     {
-        var isTested = visit.TestsAfterWork?.Any(test => test.Value.Stage == WorkStage.AfterWork) == true;
-        if (!isTested && joint.LeakChecked != true)
+        var isTested = (visit.TestsAfterWork ?? []).Aggregate((bool?)false, (proved, test) => proved | TightnessProof.ShowsTight(test, visit, []));
+        if (isTested == false && joint.LeakChecked != true)
             return Unproved(joint, look);
         if (look.Lacks(joint.LeakChecked, out var isChecked) | look.Lacks(joint.BurnerAlight, out var alight))
-            return look.Missing($"no tightness test can see the joint at {joint.Place}, since the gas valve is shut; it needs a leak check with the burner alight");
+            return look.Missing($"no tightness test can see the joint at the {joint.Place}, since the gas valve is shut; it needs a leak check with the burner alight");
 
         return isChecked && alight
-            ? look.Pass($"the joint at {joint.Place} was leak-checked with the burner alight")
-            : look.Missing($"the joint at {joint.Place} was not leak-checked with the burner alight, the only proof for it",
+            ? look.Pass($"the joint at the {joint.Place} was leak-checked with the burner alight")
+            : look.Missing($"the joint at the {joint.Place} was not leak-checked with the burner alight, the only proof for it",
                 $"{look.Subject}/{(isChecked ? "burnerAlight" : "leakChecked")}").Warn(Cautions.EscapingGas);
     }
 
@@ -35,15 +35,15 @@ public sealed class DisturbedGasJointProvedRule : ComplianceRule<DisturbedJoint>
         List<string> gaps = [];
         var isTested = (visit.TestsAfterWork ?? []).Aggregate((bool?)false, (proved, test) => proved | Sees(test, visit, gaps));
         if (isTested == true)
-            return look.Pass($"the joint at {joint.Place} was tested for tightness after the work, with the appliance valve open");
+            return look.Pass($"the joint at the {joint.Place} was tested for tightness after the work, with the appliance valve open");
 
         var isChecked = look.Note(joint.LeakChecked) == true;
         if (isTested == false && !isChecked)
             return Unproved(joint, look);
 
         return isTested is null
-            ? look.Missing($"the tightness test after the work does not yet prove the joint at {joint.Place}: the record does not say enough of it", gaps)
-            : look.Missing($"the joint at {joint.Place} was leak-checked, and no tightness test after the work that counts is recorded, which must follow work on a gas fitting",
+            ? look.Missing($"the tightness test after the work does not yet prove the joint at the {joint.Place}: the record does not say enough of it", gaps)
+            : look.Missing($"the joint at the {joint.Place} was leak-checked, and no tightness test after the work that counts is recorded, which must follow work on a gas fitting",
                 "/tightnessTests");
     }
 
@@ -57,7 +57,7 @@ public sealed class DisturbedGasJointProvedRule : ComplianceRule<DisturbedJoint>
     }
 
     private static Verdict Unproved(DisturbedJoint joint, Look look) =>
-        look.Unsafe($"the gas joint at {joint.Place} was disturbed, and neither a tightness test that counts nor a leak check followed")
+        look.Unsafe($"the gas joint at the {joint.Place} was disturbed, and neither a tightness test that counts nor a leak check followed")
             .AndMissing("/tightnessTests", $"{look.Subject}/leakChecked")
             .Warn(Cautions.EscapingGas)
             .Advise("Test for tightness with the appliance valve open, and check the joint with leak-detection fluid; behind the gas valve, with the burner alight.");

@@ -16,12 +16,12 @@ public sealed class GasJointLeakCheckRule : ComplianceRule<DisturbedJoint>
     {
         if (look.Note(joint.LeakChecked) != true)
         {
-            return look.Advisory($"the record shows no leak check of the remade gas joint at {joint.Place}")
+            return look.Advisory($"the record shows no leak check of the remade gas joint at the {joint.Place}")
                 .Warn(Cautions.EscapingGas).Advise("Check the joint with leak-detection fluid and wipe it off afterwards.");
         }
 
         return look.Note(joint.LeakCheckMethod) is { } method
-            ? look.Pass($"the joint at {joint.Place} was checked with {method}")
-            : look.Advisory($"the joint at {joint.Place} was leak-checked, and the record does not say how");
+            ? look.Pass($"the joint at the {joint.Place} was checked with {method}")
+            : look.Advisory($"the joint at the {joint.Place} was leak-checked, and the record does not say how");
     }
 }

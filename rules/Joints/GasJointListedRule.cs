@@ -12,9 +12,10 @@ public sealed class GasJointListedRule : VisitRule
 {
     protected override string SubjectPointer => "/disturbedJoints";
 
-    protected override bool? Applies(Visit visit) => visit.Record.JobType is JobType.AnnualService or JobType.Repair
-        ? visit.Appliance.Condensing & (visit.Record.HeatExchanger?.TopPlateRemoved | visit.Record.HeatExchanger?.Cleaned)
-        : false;
+    // A service or repair is asked whether the chamber was opened; any other job is held to it once it says so.
+    protected override bool? Applies(Visit visit) => visit.Appliance.Condensing & (visit.Record.JobType is JobType.AnnualService or JobType.Repair
+        ? visit.Record.HeatExchanger?.TopPlateRemoved | visit.Record.HeatExchanger?.Cleaned
+        : visit.Record.HeatExchanger?.TopPlateRemoved == true);
 
     protected override Verdict Assess(Visit visit, Look look)
     {

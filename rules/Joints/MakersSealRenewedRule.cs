@@ -22,7 +22,7 @@ public sealed class MakersSealRenewedRule : ComplianceRule<JointPlace>
 
         var atPlace = joints.Where(joint => joint.Value.Place == place).ToList();
         var unsaid = atPlace.Where(joint => joint.Value.Renewed is null).Select(joint => $"{joint.Pointer}/renewed").ToList();
-        if (unsaid.Count > 0)
+        if (unsaid.Count > 0 && !atPlace.Exists(joint => joint.Value.Renewed == false))
             return look.Missing($"the record does not say whether the {place} seal was renewed", unsaid);
 
         if (atPlace.Count == 0 && !visit.IsAnnualService)

@@ -15,10 +15,10 @@ public sealed class SafetyDevicesListedRule : VisitRule
     {
         if (!Has(visit, SafetyDeviceKind.FlameSupervision) || !Has(visit, SafetyDeviceKind.OverheatThermostat))
             return look.Missing($"flame supervision and overheat thermostat are not both recorded", "/safetyDevices");
-        if (look.Lacks(visit.Record.Appliance.FlueType, out _))
-            return look.Missing($"which safety devices this boiler must have depends on its flue, whose type is not recorded");
         if (visit.IsFanned == false || Has(visit, SafetyDeviceKind.AirPressureProving))
             return look.Pass($"the safety devices that this boiler must have are recorded");
+        if (look.Lacks(visit.Record.Appliance.FlueType, out _))
+            return look.Missing($"whether this boiler must prove its draught depends on its flue, whose type is not recorded");
 
         // Many room-sealed boilers prove the draught by fan speed and have no device of its own for it.
         return visit.IsRoomSealed == true

@@ -6,7 +6,7 @@ using ServiceRecords;
 namespace Rules;
 
 [Name(RuleIds.LeakFoundBeforeWork), Topic(Topics.Tightness), Cites("GSIUR-1998", "6(6)"), Cites("IGEM-UP-1B")]
-[Description("A leak that a tightness test showed before the work is gone in a test after it that counts")]
+[Description("A leak that a tightness test showed before the work, or nobody wrote when, is gone in a test after it that counts")]
 [Expects("/tightnessTests"), AppliesBy("/disturbedJoints")]
 public sealed class LeakFoundBeforeWorkRule : ComplianceRule<TightnessTest>
 {
@@ -14,7 +14,7 @@ public sealed class LeakFoundBeforeWorkRule : ComplianceRule<TightnessTest>
     protected override bool? Applies(Visit visit) => visit.Record.TightnessTests is not null ? true : visit.GasJointsWereDisturbed;
 
     protected override IEnumerable<Subject<TightnessTest>>? Subjects(Visit visit) =>
-        RuleModel.Subjects.Of("/tightnessTests", visit.Record.TightnessTests)?.Where(test => test.Value.Stage == WorkStage.BeforeWork);
+        RuleModel.Subjects.Of("/tightnessTests", visit.Record.TightnessTests)?.Where(test => test.Value.Stage != WorkStage.AfterWork);
 
     protected override Verdict Assess(TightnessTest test, Visit visit, Look look)
     {

@@ -12,7 +12,7 @@ public sealed class SafeToTouchRule : TightnessTestRule
 {
     protected override Verdict Judge(TightnessTest test, Visit visit, Look look)
     {
-        if (test.Edition is { } edition && TightnessEditions.Governing(edition, TightnessEditions.DayOf(test, visit)) == TightnessEditions.Third)
+        if (TightnessEditions.Governing(test.Edition, TightnessEditions.DayOf(test, visit)) == TightnessEditions.Third)
             return look.NotApplicable($"edition 3 does not ask for it");
         if (look.Lacks(test.SafeToTouchChecked, out var wasChecked))
             return look.Missing();

@@ -12,22 +12,25 @@ public sealed class TightnessMinutesRule : TightnessTestRule
 {
     protected override Verdict Judge(TightnessTest test, Visit visit, Look look)
     {
-        if (look.Lacks(test.StabilisationMinutes, out var settling) | look.Lacks(test.DurationMinutes, out var duration))
-            return look.Missing();
-
+        var lacks = look.Lacks(test.StabilisationMinutes, out var settling) | look.Lacks(test.DurationMinutes, out var duration);
         var settlingLimit = visit.Limits[LimitIds.TightnessStabilisationMinutes];
         var durationLimit = visit.Limits[LimitIds.TightnessDurationMinutes];
-        if (!settlingLimit.Allows(settling))
+        if (test.StabilisationMinutes is not null && !settlingLimit.Allows(settling))
         {
             return look.Missing($"the pressure was left to settle for {settling} min, less than {settlingLimit.Min} min",
                 $"{look.Subject}/stabilisationMinutes")
                 .Against(settlingLimit, settling).Advise("Repeat the test.");
         }
 
-        return durationLimit.Allows(duration)
-            ? look.Pass($"{settling} min to settle and {duration} min of test, at least {settlingLimit.Min} and {durationLimit.Min} min")
-                .Against(durationLimit, duration)
-            : look.Missing($"the test lasted {duration} min, less than {durationLimit.Min} min", $"{look.Subject}/durationMinutes")
+        if (test.DurationMinutes is not null && !durationLimit.Allows(duration))
+        {
+            return look.Missing($"the test lasted {duration} min, less than {durationLimit.Min} min", $"{look.Subject}/durationMinutes")
                 .Against(durationLimit, duration).Advise("Repeat the test.");
+        }
+
+        return lacks
+            ? look.Missing()
+            : look.Pass($"{settling} min to settle and {duration} min of test, at least {settlingLimit.Min} and {durationLimit.Min} min")
+                .Against(durationLimit, duration);
     }
 }

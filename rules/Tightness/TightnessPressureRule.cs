@@ -22,9 +22,9 @@ public sealed class TightnessPressureRule : TightnessTestRule
             return Refused($"tested at {pressure} mbar, outside {band.Min} to {band.Max} mbar");
 
         // Edition 4 lets a test run a little lower, once the cause was looked for and the operating pressure looked at.
-        if (look.Lacks(test.Edition, out var edition))
-            return look.Missing($"tested at {pressure} mbar, below {band.Min} mbar; only edition 4 allows that, and the record names no edition");
-        if (TightnessEditions.Governing(edition, TightnessEditions.DayOf(test, visit)) == TightnessEditions.Third)
+        if (TightnessEditions.Governing(test.Edition, TightnessEditions.DayOf(test, visit)) is not { } edition)
+            return look.Missing($"tested at {pressure} mbar, below {band.Min} mbar; only edition 4 allows that, and the record does not name it", $"{look.Subject}/edition");
+        if (edition == TightnessEditions.Third)
             return Refused($"tested at {pressure} mbar, below {band.Min} mbar, which edition 3 does not allow");
         if (look.Lacks(visit.Record.GasSupply?.MeterOperatingMbar, out var operating))
             return look.Missing($"tested at {pressure} mbar, below {band.Min} mbar, and the operating pressure that must then be looked at is not recorded");

@@ -28,10 +28,11 @@ internal static class TightnessProof
         var verdict = Result.VerdictOn(test, visit);
         if (!verdict.IsProblem || verdict.Outcome == Outcome.Advisory)
             return true;
-        if (verdict.Outcome != Outcome.Missing || !verdict.Missing.All(visit.Lacks))
+        var open = verdict.Missing.Union(ObjectionsTo(test, visit), StringComparer.Ordinal).ToList();
+        if (verdict.Outcome != Outcome.Missing || !open.All(visit.Lacks))
             return false;
 
-        foreach (var pointer in verdict.Missing)
+        foreach (var pointer in open)
             gaps.Add(pointer);
         return null;
     }

@@ -47,7 +47,7 @@ public sealed class TightnessResultRule : TightnessTestRule
         }
 
         return none.Allows(drop)
-            ? look.Pass($"no smell, and a drop of {drop} mbar, which counts as no movement up to {none.Max} mbar").Against(none, drop)
+            ? look.Pass($"no smell, and a drop of {drop} mbar, which counts as no movement up to {none.Max} mbar").Against(none, drop, look.DoubtOf(visit, test.DropMbar))
             : PermittedDrop.Judge(test, drop, visit, look);
     }
 }

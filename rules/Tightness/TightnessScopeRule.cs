@@ -12,12 +12,9 @@ public sealed class TightnessScopeRule : TightnessTestRule
 {
     protected override Verdict Judge(TightnessTest test, Visit visit, Look look)
     {
-        if (look.Lacks(test.InstallationVolumeM3, out var volume) | look.Lacks(test.LargestPipeMm, out var pipe)
-            | look.Lacks(test.SupplyPressureBar, out var supply))
-        {
-            return look.Missing();
-        }
-
+        // An absent figure reads as 0 and lies outside nothing; it is asked for once nothing else is outside.
+        var lacks = look.Lacks(test.InstallationVolumeM3, out var volume) | look.Lacks(test.LargestPipeMm, out var pipe)
+            | look.Lacks(test.SupplyPressureBar, out var supply);
         var largest = visit.Limits[LimitIds.TightnessScopeVolume];
         var widest = visit.Limits[LimitIds.TightnessScopePipe];
         var highest = visit.Limits[LimitIds.TightnessScopeSupply];
@@ -30,6 +27,9 @@ public sealed class TightnessScopeRule : TightnessTestRule
         if (!highest.Allows(supply))
             return Outside(look.Missing($"the supply has up to {supply} bar, above {highest.Max} bar",
                 $"{look.Subject}/supplyPressureBar").Against(highest, supply));
+
+        if (lacks)
+            return look.Missing();
 
         return string.IsNullOrWhiteSpace(look.Note(test.InstallationVolumeFrom))
             ? look.Advisory($"the record gives {volume} m3 as installation volume and does not say how it was found")

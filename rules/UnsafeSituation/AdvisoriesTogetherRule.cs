@@ -24,16 +24,16 @@ public sealed class AdvisoriesTogetherRule : InferenceRule
             .Do(context => Conclude(context, visit, "", Review(visit, advisories)));
     }
 
-    private static bool AreMany(Visit visit, IEnumerable<Finding> advisories) => !visit.Limits[LimitIds.AdvisoriesTogether].Allows(RulesOf(advisories).Count);
+    private static bool AreMany(Visit visit, IEnumerable<Finding> advisories) => !visit.Limits[LimitIds.AdvisoriesTogether].Allows(RulesOf(visit, advisories).Count);
 
     private static Verdict Review(Visit visit, IEnumerable<Finding> advisories)
     {
-        var rules = RulesOf(advisories);
+        var rules = RulesOf(visit, advisories);
         return new Look("").Advisory($"{rules.Count} rules on combustion, flue and air advise on this appliance ({string.Join(", ", rules)}); together they may endanger")
             .Against(visit.Limits[LimitIds.AdvisoriesTogether], rules.Count).Warn(Cautions.CarbonMonoxide)
             .Advise("Review the class of the situation as a whole by the unsafe-situations procedure.");
     }
 
-    private static List<string> RulesOf(IEnumerable<Finding> advisories) =>
-        [.. advisories.Select(advisory => advisory.RuleId).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+    private static List<string> RulesOf(Visit visit, IEnumerable<Finding> advisories) =>
+        [.. advisories.Where(advisory => !Danger.IsOnlyUnsure(advisory, visit)).Select(advisory => advisory.RuleId).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
 }

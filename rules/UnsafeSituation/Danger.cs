@@ -27,6 +27,10 @@ internal static class Danger
     public static bool IsAdviceOnAirPath(Finding finding) =>
         finding.Outcome == Outcome.Advisory && finding.Topic is Topics.Combustion or Topics.Flue or Topics.Ventilation or Topics.AmbientAir;
 
+    /// <summary>Within its limit, and an advisory only because the instrument cannot tell well enough: no defect of the appliance.</summary>
+    public static bool IsOnlyUnsure(Finding finding, Visit visit) =>
+        finding is { Margin: >= 0, Conformity: { } sure } && !visit.Limits[LimitIds.ConformityGuard].Allows(sure);
+
     private static IEnumerable<RecordedDefect> DefectsOf(Visit visit) =>
         (visit.Defects ?? []).Select(defect => new RecordedDefect(defect.Pointer, defect.Value));
 }

@@ -22,12 +22,12 @@ public sealed class AirtightHomeVentRule : VisitRule
         if (!airtight.Allows(permeability))
             return look.Pass($"the home leaks {permeability} m3 an hour for each m2, more than {airtight.Max}: leakage counts");
         if (look.LacksInput(visit, out var own) | look.Lacks(visit.Record.Ventilation?.OtherOpenFluedNetKw, out var others)
-            | look.Lacks(visit.Record.Ventilation?.FreeAreaCm2, out var area))
+            | look.Lacks(visit.Record.Ventilation?.FreeAreaCm2, out var area) | look.Lacks(visit.Record.Ventilation?.ThroughInnerRooms, out var through))
         {
             return look.Missing();
         }
 
-        var needed = VentArea.For(visit.Limits[LimitIds.OpenFlueVentPerKw], own + others);
+        var needed = VentArea.For(visit.Limits[LimitIds.OpenFlueVentPerKw], own + others, VentArea.ShareOf(visit, through));
         return needed.Allows(area)
             ? look.Pass($"the home is very airtight, and the vents of {area} cm2 feed the open flues without leakage").Against(needed, area)
             : look.Advisory($"the home is very airtight ({permeability}), and the vents have {area} cm2 where {needed.Min} would do without leakage")

@@ -21,8 +21,7 @@ public sealed class RoomVentAreaRule : VisitRule
             return look.Missing($"what feeds the open flue with air is not fully recorded");
         }
 
-        var share = through ? visit.Limits[LimitIds.InnerRoomShare].Min!.Value / 100 : 1;
-        var needed = VentArea.For(visit.Limits[LimitIds.OpenFlueVentPerKw], own + others - visit.Limits[LimitIds.LeakageInput].Max!.Value, share);
+        var needed = VentArea.For(visit.Limits[LimitIds.OpenFlueVentPerKw], own + others - visit.Limits[LimitIds.LeakageInput].Max!.Value, VentArea.ShareOf(visit, through));
         if (needed.Allows(area))
             return look.Pass($"the vents have {area} cm2, and {own + others:0.0} kW of open flues need {needed.Min}").Against(needed, area);
 

@@ -23,6 +23,9 @@ internal static class VentArea
         return look.Lacks(visit.Record.Appliance.RatedInputKw, out _) | look.Lacks(visit.Record.Appliance.RatedInputBasis, out _);
     }
 
+    /// <summary>The share of the plain area that is needed: more where the air comes through inner rooms.</summary>
+    public static decimal ShareOf(Visit visit, bool throughInnerRooms) => throughInnerRooms ? visit.Limits[LimitIds.InnerRoomShare].Min!.Value / 100 : 1;
+
     /// <summary>The area that <paramref name="netKw"/> needs by <paramref name="perKw"/>, as a limit of its own.</summary>
     public static Limit For(Limit perKw, decimal netKw, decimal share = 1) => new()
     {

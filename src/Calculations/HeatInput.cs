@@ -6,9 +6,6 @@ public static class HeatInput
     private const int SecondsPerHour = 3600;
     private const decimal MjPerKwh = 3.6m;
 
-    /// <summary>1 ft3 in m3, exact by the definition of the international foot.</summary>
-    public const decimal M3PerFt3 = 0.028316846592m;
-
     /// <summary>1 kW in Btu(IT)/h: 1 / 0.000 293 071 070 17. The trade rounds it to 3412.</summary>
     public const decimal BtuPerHourPerKw = 3412.142m;
 

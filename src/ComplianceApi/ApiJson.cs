@@ -17,6 +17,8 @@ namespace ComplianceApi;
 [JsonSerializable(typeof(Page<RuleSetSummary>))]
 [JsonSerializable(typeof(Page<LimitDefinition>))]
 [JsonSerializable(typeof(Page<ReferenceDocument>))]
+[JsonSerializable(typeof(Page<CalculationView>))]
+[JsonSerializable(typeof(CalculationResult))]
 [JsonSerializable(typeof(ApplianceProfile))]
 internal sealed partial class ApiJson : JsonSerializerContext
 {

@@ -25,6 +25,7 @@ internal static class Service
         v1.MapEvaluations();
         v1.MapQuestions();
         v1.MapCatalogue();
+        v1.MapCalculations();
         v1.MapProfiles();
         all.MapProblems();
         all.MapHealth();

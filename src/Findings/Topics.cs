@@ -1,10 +1,11 @@
+using System.Collections.Immutable;
+
 namespace Findings;
 
 /// <summary>The subject areas in the order in which an answer lists them.</summary>
 public static class Topics
 {
 #pragma warning disable CS1591 // the names say it
-    public const string UnsafeSituation = "unsafeSituation";
     public const string AmbientAir = "ambientAir";
     public const string Combustion = "combustion";
     public const string Tightness = "tightness";
@@ -20,6 +21,7 @@ public static class Topics
     public const string Condensate = "condensate";
     public const string Electrical = "electrical";
     public const string CoAlarm = "coAlarm";
+    public const string UnsafeSituation = "unsafeSituation";
     public const string Competence = "competence";
     public const string Instruments = "instruments";
     public const string Interval = "interval";
@@ -28,10 +30,10 @@ public static class Topics
 #pragma warning restore CS1591
 
     /// <summary>All of them, in that order.</summary>
-    public static IReadOnlyList<string> All { get; } =
+    public static ImmutableArray<string> All { get; } =
     [
-        UnsafeSituation, AmbientAir, Combustion, Tightness, Joints, Flue, Ventilation, GasPressure, HeatInput, SafetyDevices, HeatExchanger,
-        Burner, Water, Condensate, Electrical, CoAlarm, Competence, Instruments, Interval, Paperwork, Plausibility,
+        AmbientAir, Combustion, Tightness, Joints, Flue, Ventilation, GasPressure, HeatInput, SafetyDevices, HeatExchanger,
+        Burner, Water, Condensate, Electrical, CoAlarm, UnsafeSituation, Competence, Instruments, Interval, Paperwork, Plausibility,
     ];
 
     /// <summary>Topics whose evidence only an appliance that is left in use has to give.</summary>

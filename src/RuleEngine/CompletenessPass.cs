@@ -37,7 +37,7 @@ internal sealed class CompletenessPass(RuleCatalogue catalogue, Visit visit)
             if (failed.TryGetValue(rule, out var exception))
                 Add(rule, Failed(exception.GetType().Name));
             else if (visit.Judgements.Of(rule) is { } judgement)
-                AddAll(rule, judgement.Answers);
+                AddAll(rule, InOrder(judgement.Answers));
             else
                 Add(rule, new Answer("", isCalledFor
                     ? look.Pass($"the findings and recorded defects give no cause")
@@ -49,7 +49,12 @@ internal sealed class CompletenessPass(RuleCatalogue catalogue, Visit visit)
 
     private bool IsInForce(ComplianceRule rule) => rule.Info.IsInForce(visit.AsOf);
 
-    private void AddAll(ComplianceRule rule, IReadOnlyList<Answer> answers)
+    /// <summary>The engine concludes in no order that could be relied on.</summary>
+    private static IEnumerable<Answer> InOrder(IReadOnlyList<Answer> conclusions) => conclusions
+        .OrderBy(conclusion => conclusion.Subject, PointerOrder.Instance)
+        .ThenBy(conclusion => conclusion.Verdict.Message is { } message ? WireText.Sentence(message) : "", StringComparer.Ordinal);
+
+    private void AddAll(ComplianceRule rule, IEnumerable<Answer> answers)
     {
         foreach (var answer in answers)
             Add(rule, answer);

@@ -39,9 +39,14 @@ public sealed class ComplianceEngine
     /// <param name="lookup">What was looked up beside it.</param>
     /// <param name="asOf">Whose law; default the date written in <c>finishedAt</c>.</param>
     /// <param name="lookedAtOn">From which day deadlines are seen; default <paramref name="asOf"/>.</param>
-    public Evaluation Evaluate(ServiceRecord record, Lookup? lookup = null, DateOnly? asOf = null, DateOnly? lookedAtOn = null)
+    public Evaluation Evaluate(ServiceRecord record, Lookup? lookup = null, DateOnly? asOf = null, DateOnly? lookedAtOn = null) =>
+        Judge(new Visit(record, Catalogue.Limits, lookup, asOf, lookedAtOn)).ToEvaluation(Version);
+
+    /// <summary>The answers alone, in no order, without figures and hashes: for tests that judge by the hundred thousand.</summary>
+    internal IReadOnlyList<Finding> AnswersTo(ServiceRecord record) => Judge(new Visit(record, Catalogue.Limits)).Findings;
+
+    private CompletenessPass Judge(Visit visit)
     {
-        var visit = new Visit(record, Catalogue.Limits, lookup, asOf, lookedAtOn);
         var answers = new CompletenessPass(Catalogue, visit);
 
         var failed = _firstPass.Run([visit]);
@@ -50,7 +55,7 @@ public sealed class ComplianceEngine
         if (_inference.Count > 0)
             Infer(visit, answers);
 
-        return answers.ToEvaluation(Version);
+        return answers;
     }
 
     private void Infer(Visit visit, CompletenessPass answers)

@@ -23,14 +23,23 @@ internal sealed class EvaluationBuilder(
             Context = visit.Lookup.ToContext(),
             InputHash = Hashes.OfInput(visit),
             Counts = counts,
-            Findings = [.. findings.Order(FindingOrder.Instance)],
+            Findings = InOrder(),
             Missing = questions,
             Due = Due(),
-            Figures = FigureSheet.Of(visit),
+            Figures = visit.Figures,
             Cautions = UsualCautions.All,
         };
         return evaluation with { ResultHash = Hashes.OfResult(evaluation) };
     }
+
+    /// <summary>Gravest first, then by topic and rule, then as the rule gave them, which is their order in the record.</summary>
+    private IReadOnlyList<Finding> InOrder() =>
+    [
+        .. Enumerable.Range(0, findings.Count)
+            .OrderBy(index => findings[index].Outcome)
+            .ThenBy(index => catalogue.RankOf(answers[index].Rule))
+            .Select(index => findings[index]),
+    ];
 
     private IReadOnlyList<MissingItem> Questions() => MissingList.Of(
         answers.SelectMany(pair => pair.Answer.Verdict.Missing.Select(pointer => (pointer, pair.Rule.Info.Id))));

@@ -35,6 +35,10 @@ internal static class Hashes
             ResultHash = null,
             Context = evaluation.Context with { PreviousEvaluationId = null },
         };
-        return Convert.ToHexStringLower(SHA256.HashData(JsonSerializer.SerializeToUtf8Bytes(judgement, EvaluationJson.Wire.Evaluation)));
+        using var hash = SHA256.Create();
+        using (var intoHash = new CryptoStream(Stream.Null, hash, CryptoStreamMode.Write))
+            JsonSerializer.Serialize(intoHash, judgement, EvaluationJson.Wire.Evaluation);
+
+        return Convert.ToHexStringLower(hash.Hash!);
     }
 }

@@ -14,6 +14,7 @@ namespace RuleEngine;
 public sealed class RuleCatalogue
 {
     private readonly Assembly _source;
+    private readonly Dictionary<ComplianceRule, int> _ranks;
 
     private RuleCatalogue(Assembly source, IReadOnlyList<ComplianceRule> rules)
     {
@@ -22,6 +23,7 @@ public sealed class RuleCatalogue
         References = new ReferenceBook(source.ReadResource<List<ReferenceDocument>>("references.json"));
         ExampleRecord = source.ReadResource("example-record.json");
         Rules = [.. rules.OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
+        _ranks = Rules.OrderBy(rule => Topics.All.IndexOf(rule.Info.Topic)).Index().ToDictionary(entry => entry.Item, entry => entry.Index);
         Cases = Rules.ToDictionary(rule => rule, rule => RuleCases.Of(rule.Info.Type), EqualityComparer<ComplianceRule>.Default);
         Info = new RuleSetInfo
         {
@@ -33,6 +35,9 @@ public sealed class RuleCatalogue
 
     /// <summary>The rules, sorted by id.</summary>
     public IReadOnlyList<ComplianceRule> Rules { get; }
+
+    /// <summary>Where a rule's answers stand among others of the same outcome: by topic, then by id.</summary>
+    public int RankOf(ComplianceRule rule) => _ranks[rule];
 
     /// <summary>The cases of each rule.</summary>
     public IReadOnlyDictionary<ComplianceRule, IReadOnlyList<RuleCase>> Cases { get; }
@@ -83,6 +88,7 @@ public sealed class RuleCatalogue
         Evidence = answer.Verdict.Evidence.Count > 0 ? answer.Verdict.Evidence : null,
         Limit = answer.Verdict.Limit,
         Margin = answer.Verdict.Margin,
+        Conformity = answer.Verdict.Conformity,
         ExpectedClass = answer.Verdict.ExpectedClass,
         Caution = answer.Verdict.Caution,
         Remedy = answer.Verdict.Remedy,

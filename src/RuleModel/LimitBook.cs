@@ -28,6 +28,9 @@ public sealed class LimitSheet(IEnumerable<LimitDefinition> inForce)
 {
     private readonly ILookup<string, LimitDefinition> _byId = inForce.ToLookup(line => line.Id, StringComparer.Ordinal);
 
+    /// <summary>The limit <paramref name="id"/>; null when there is not exactly one.</summary>
+    public Limit? Find(string id) => _byId[id].ToList() is [var only] ? only.AsLimit : null;
+
     /// <summary>The limit <paramref name="id"/>.</summary>
     /// <exception cref="InvalidOperationException">There is not exactly one: the rule that asked ends as an error, never as a pass.</exception>
     public Limit this[string id] => _byId[id].ToList() switch

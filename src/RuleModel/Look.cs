@@ -44,6 +44,22 @@ public sealed class Look(string subject)
         return value;
     }
 
+    /// <summary>How sure a number of the record is, by the accuracy that its instrument states; null where none is stated.</summary>
+    public Doubt? DoubtOf(Visit visit, decimal? value, [CallerArgumentExpression(nameof(value))] string path = "")
+    {
+        ArgumentNullException.ThrowIfNull(visit);
+        return value is { } number ? visit.DoubtOf(StatedAccuracy.UncertaintyOf(visit, MemberPath.Of(path).Below(subject), number)) : null;
+    }
+
+    /// <summary>How sure the figure of <paramref name="computation"/> for this subject is; null where it has no uncertainty.</summary>
+    public Doubt? DoubtOf(Visit visit, Computation computation)
+    {
+        ArgumentNullException.ThrowIfNull(visit);
+        ArgumentNullException.ThrowIfNull(computation);
+        var figure = visit.Figures.FirstOrDefault(figure => figure.Name == computation.Name && figure.Subject == subject);
+        return visit.DoubtOf((double?)figure?.Uncertainty);
+    }
+
     /// <summary>The record shows what the rule demands.</summary>
     public Verdict Pass(FormattableString message) => new(Outcome.Pass, message, _evidence, []);
 

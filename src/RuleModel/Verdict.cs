@@ -18,10 +18,10 @@ public sealed class Verdict
     public static Verdict Error(FormattableString message) => new(Outcome.Error, message, [], []);
 
     /// <summary>The outcome.</summary>
-    public Outcome Outcome { get; }
+    public Outcome Outcome { get; private set; }
 
     /// <summary>One sentence; formatted without culture when it is needed.</summary>
-    public FormattableString? Message { get; }
+    public FormattableString? Message { get; private set; }
 
     /// <summary>What was looked at.</summary>
     public IReadOnlyList<Evidence> Evidence { get; }
@@ -34,6 +34,9 @@ public sealed class Verdict
 
     /// <summary>Distance to the limit.</summary>
     public decimal? Margin { get; private set; }
+
+    /// <summary>Probability that the true value conforms, where the instrument's accuracy is stated.</summary>
+    public decimal? Conformity { get; private set; }
 
     /// <summary>The class that the trade's procedure would be expected to give.</summary>
     public ExpectedClass? ExpectedClass { get; internal init; }
@@ -56,6 +59,24 @@ public sealed class Verdict
         ArgumentNullException.ThrowIfNull(limit);
         Limit = limit;
         Margin = value is { } number ? limit.MarginOf(number) : null;
+        return this;
+    }
+
+    /// <summary>
+    /// The same where the accuracy of <paramref name="value"/> is stated: adds the probability that the true value conforms. The verdict
+    /// rests on the limit as it stands; a pass too close to it to be sure of becomes an advisory that says so.
+    /// </summary>
+    public Verdict Against(Limit limit, decimal value, Doubt? doubt)
+    {
+        Against(limit, value);
+        Conformity = doubt?.ConformityOf(limit, value);
+        if (Outcome == Outcome.Pass && Conformity is { } sure && !doubt!.Guard.Allows(sure))
+        {
+            Outcome = Outcome.Advisory;
+            Message = $"{Message}; by the stated accuracy of the instrument the true value is within the limit with a probability of {sure.Beside(doubt.Guard, 2)} only (a plain pass asks for {doubt.Guard.Min})";
+            Remedy ??= "Measure again with an instrument of better stated accuracy; while the value stays this close, treat it as being on its limit.";
+        }
+
         return this;
     }
 

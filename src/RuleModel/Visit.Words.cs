@@ -78,7 +78,7 @@ public sealed partial class Visit
     /// <summary>Heat input (gross) from the timed meter, kW; null while the measurement is not complete or no boiler could have it.</summary>
     public decimal? MeasuredGrossKw =>
         Record.GasSupply?.Rate is { Seconds: > 0 and { } seconds, CalorificValueMjPerM3: >= 10 and <= 150 and { } calorificValue } rate
-        && (rate.VolumeM3 ?? rate.VolumeFt3 * HeatInput.M3PerFt3) is > 0 and <= 100 and { } volume
+        && (rate.VolumeM3 ?? rate.VolumeFt3 * GasRate.M3PerFt3) is > 0 and <= 100 and { } volume
         && HeatInput.MetricRateM3PerHour(volume, seconds) is <= 2000 and var perHour
             ? HeatInput.GrossKw(perHour, calorificValue)
             : null;

@@ -1,3 +1,4 @@
+using Findings;
 using ServiceRecords;
 
 namespace RuleModel;
@@ -51,6 +52,13 @@ public sealed partial class Visit
 
     /// <summary>What the rules said so far.</summary>
     public Judgements Judgements { get; }
+
+    /// <summary>Every number worked out from the record, once.</summary>
+    public IReadOnlyList<Figure> Figures => field ??= FigureSheet.Of(this);
+
+    /// <summary>A standard uncertainty with the guard in force; null where there is none.</summary>
+    internal Doubt? DoubtOf(double? standardUncertainty) =>
+        standardUncertainty > 0 ? new Doubt(standardUncertainty.Value, Limits[Doubt.GuardLimit]) : null;
 
     /// <summary>True when the record does not carry the member at <paramref name="pointer"/>.</summary>
     public bool Lacks(string pointer) => RecordValues.At(Record, pointer) is null;

@@ -1,10 +1,11 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using ServiceRecords;
 
 namespace RuleModel;
 
 /// <summary>Values as a record writes them, and as a sentence says them: without culture.</summary>
-public static class WireText
+public static partial class WireText
 {
     /// <summary>The value as a record writes it.</summary>
     public static string Of(object value) => value switch
@@ -18,12 +19,20 @@ public static class WireText
         _ => value.ToString() ?? "",
     };
 
-    /// <summary>The sentence of a verdict: decimals without trailing zeros unless a format says otherwise, days as 14 March 2026.</summary>
+    /// <summary>The sentence of a verdict: decimals without trailing zeros unless a format says otherwise, days as 14 March 2026, wire names as words.</summary>
     public static string Sentence(FormattableString message)
     {
         ArgumentNullException.ThrowIfNull(message);
         return message.ToString(Words.Instance);
     }
+
+    /// <summary>gasValveInlet is said as "gas valve inlet", diaphragmU6 as "diaphragm U6"; codes such as GB-ENG stay.</summary>
+    private static string Spoken(string wireName) => wireName.Contains('-', StringComparison.Ordinal)
+        ? wireName
+        : WordStart().Replace(wireName, match => match.Groups["digits"].Length > 0 ? $" {match.Value}" : $" {match.Value.ToLowerInvariant()}");
+
+    [GeneratedRegex("(?<!^)[A-Z](?<digits>[0-9]*)", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex WordStart();
 
     private sealed class Words : IFormatProvider, ICustomFormatter
     {
@@ -34,11 +43,12 @@ public static class WireText
 
         public string Format(string? format, object? arg, IFormatProvider? formatProvider) => arg switch
         {
-            null => "",
+            null => "(not recorded)",
             FormattableString sentence => sentence.ToString(this),
             decimal number => number.ToString(format ?? "0.############", CultureInfo.InvariantCulture),
             DateOnly day => day.ToString(format ?? "d MMMM yyyy", CultureInfo.InvariantCulture),
-            IFormattable other when format is not null => other.ToString(format, CultureInfo.InvariantCulture),
+            IFormattable other and not Enum when format is not null => other.ToString(format, CultureInfo.InvariantCulture),
+            Enum member => Spoken(Of(member)),
             _ => Of(arg),
         };
     }

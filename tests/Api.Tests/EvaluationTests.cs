@@ -154,5 +154,5 @@ public sealed class EvaluationTests(ServiceInProcess service) : IClassFixture<Se
     }
 
     /// <summary>Above the maker's limit, below the ceiling.</summary>
-    private static byte[] Worn(byte[] record) => record.With(node => node["combustion"]!["readings"]![0]!["coPpm"] = 400);
+    private static byte[] Worn(byte[] record) => record.With(node => node["disturbedJoints"]![0]!["renewed"] = false);
 }

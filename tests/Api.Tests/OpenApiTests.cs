@@ -53,6 +53,7 @@ public sealed class OpenApiTests(ServiceInProcess service) : IClassFixture<Servi
     [InlineData("/v1/rule-sets", "RuleSetSummaryPage")]
     [InlineData("/v1/limits?limit=500", "LimitDefinitionPage")]
     [InlineData("/v1/references", "ReferenceDocumentPage")]
+    [InlineData("/v1/calculations?limit=500", "CalculationViewPage")]
     [InlineData("/health/ready", "Health")]
     public async Task An_answer_fits_its_schema(string path, string schema) => await DemandFit(await _client.GetJson(path), schema);
 

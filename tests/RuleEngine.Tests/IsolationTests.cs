@@ -12,14 +12,14 @@ public sealed class IsolationTests
     public void Every_rule_says_alone_what_it_says_in_company()
     {
         var records = Samples.CaseRecords.Prepend(("the example", Samples.Example)).ToList();
-        var together = records.Select(sample => Samples.Engine.Evaluate(sample.Item2)).ToList();
+        var together = records.Select(sample => Samples.Engine.AnswersTo(sample.Item2)).ToList();
 
         foreach (var rule in Samples.Catalogue.Rules)
         {
             var engine = ComplianceEngine.Start(Samples.Catalogue.With(Company(rule)));
             foreach (var ((name, record), expected) in records.Zip(together))
             {
-                var alone = Answers.Of(engine.Evaluate(record), finding => finding.RuleId == rule.Info.Id);
+                var alone = Answers.Of(engine.AnswersTo(record), finding => finding.RuleId == rule.Info.Id);
                 Assert.True(
                     alone.SequenceEqual(Answers.Of(expected, finding => finding.RuleId == rule.Info.Id)),
                     $"{rule.Info.Id} says otherwise alone: {name}");

@@ -31,17 +31,10 @@ internal sealed class Comparison
     /// <summary>Judges one record twice and keeps what differs.</summary>
     public void Judge(GeneratedRecord generated)
     {
-        var evaluation = Engine.Evaluate(generated.Record);
-        var said = evaluation.Findings.ToLookup(finding => finding.RuleId, AsOpinion, StringComparer.Ordinal);
-        var one = new Case(generated.Record, [.. evaluation.Findings.Where(finding => !Inferring.Contains(finding.RuleId))]);
-
-        foreach (var (ruleId, say) in OpinionTable.All)
-        {
-            var own = say(one).ToList();
-            foreach (var subject in said[ruleId].Concat(own).Select(opinion => opinion.Subject).Distinct(StringComparer.Ordinal))
-                Compare(ruleId, subject, [.. said[ruleId].Where(o => o.Subject == subject)], [.. own.Where(o => o.Subject == subject)], generated);
-        }
-
+        var compared = 0;
+        foreach (var disagreement in Judge(generated, OpinionTable.All.Keys, ref compared))
+            _disagreements.Add(disagreement);
+        Interlocked.Add(ref _answers, compared);
         Interlocked.Increment(ref _records);
     }
 
@@ -53,21 +46,55 @@ internal sealed class Comparison
             .OrderBy(one => one.Record.Changes.Count)
             .ThenBy(one => one.Record.Number)
             .Take(ShownOfEachRule)
+            .Select(Shortened)
             .SelectMany(Lines)
             .Prepend($"{rule.Key}: {rule.Count()}")));
+
+    private static List<Disagreement> Judge(GeneratedRecord generated, IEnumerable<string> ruleIds, ref int compared)
+    {
+        var evaluation = Engine.Evaluate(generated.Record);
+        var said = evaluation.Findings.ToLookup(finding => finding.RuleId, AsOpinion, StringComparer.Ordinal);
+        var one = new Case(generated.Record, [.. evaluation.Findings.Where(finding => !Inferring.Contains(finding.RuleId))]);
+
+        var disagreements = new List<Disagreement>();
+        foreach (var ruleId in ruleIds)
+        {
+            var opinions = OpinionTable.All[ruleId](one).ToList();
+            foreach (var subject in said[ruleId].Concat(opinions).Select(opinion => opinion.Subject).Distinct(StringComparer.Ordinal))
+            {
+                compared++;
+                var rule = said[ruleId].Where(opinion => opinion.Subject == subject).ToList();
+                var second = opinions.Where(opinion => opinion.Subject == subject).ToList();
+                if (rule.Count != 1 || second.Count != 1 || rule[0] != second[0])
+                    disagreements.Add(new Disagreement(ruleId, subject, rule.FirstOrDefault(), second.FirstOrDefault(), generated));
+            }
+        }
+
+        return disagreements;
+    }
+
+    /// <summary>The same disagreement with as few changes as it needs.</summary>
+    private static Disagreement Shortened(Disagreement one)
+    {
+        var compared = 0;
+        for (var i = one.Record.Changes.Count - 1; i >= 0; i--)
+        {
+            var fewer = RecordGenerator.With(one.Record.Number, one.Record.Changes.Where((_, index) => index != i));
+            if (fewer is not null && Judge(fewer, [one.RuleId], ref compared) is [var same, ..])
+            {
+                one = same;
+                i = Math.Min(i, one.Record.Changes.Count);
+            }
+        }
+
+        return one;
+    }
 
     private static IEnumerable<string> Lines(Disagreement one) =>
     [
         $"  record {one.Record.Number}: the rule says {Shown(one.Rule)}; the second opinion {Shown(one.SecondOpinion)}",
         .. one.Record.Changes.Select(change => $"    {change}"),
     ];
-
-    private void Compare(string ruleId, string subject, Opinion[] rule, Opinion[] second, GeneratedRecord generated)
-    {
-        Interlocked.Increment(ref _answers);
-        if (rule.Length != 1 || second.Length != 1 || rule[0] != second[0])
-            _disagreements.Add(new Disagreement(ruleId, subject, rule.FirstOrDefault(), second.FirstOrDefault(), generated));
-    }
 
     private static Opinion AsOpinion(Finding finding) => new(finding.Subject, finding.Outcome, finding.ExpectedClass);
 

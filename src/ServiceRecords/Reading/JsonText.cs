@@ -7,7 +7,7 @@ using System.Text.Unicode;
 namespace ServiceRecords;
 
 /// <summary>Whether a body is JSON at all, and the texts in it.</summary>
-internal static class JsonText
+public static class JsonText
 {
     /// <summary>Why a body cannot be read as JSON; null when it can. Members given twice are left to the finder of faults.</summary>
     public static Fault? Unreadable(ReadOnlySpan<byte> utf8)

@@ -6,7 +6,7 @@ namespace ServiceRecords;
 /// Reads a JSON number into a decimal that equals it, or not at all: the framework rounds in silence (1e-40 becomes 0). Zeros
 /// written after the point are kept where they fit, for they say how finely was read.
 /// </summary>
-internal static class ExactDecimal
+public static class ExactDecimal
 {
     private const int MostDigits = 29;
     private const int MostScale = 28;

@@ -20,23 +20,30 @@ internal static class AmbientAirOpinions
         null => Missing(Room),
         > 30 => Dangerous(Room),
         >= 10 => Advisory(Room),
-        _ => Pass(Room),
+        var before => Pass(Room).IfSure(Sureness.OfAnalyser(one, "beforePpm", before), before.Value, null, 10),
     };
 
-    private static Opinion Running(Case one) =>
-        Rise(one.Record.AmbientCo?.BeforePpm, one.Record.AmbientCo?.RunningPeakPpm, keepsRising: false);
+    private static Opinion Running(Case one) => Rise(one.Record.AmbientCo?.BeforePpm, one.Record.AmbientCo?.RunningPeakPpm)
+        .IfSure(Sureness.OfAnalyser(one, "runningPeakPpm", one.Record.AmbientCo?.RunningPeakPpm), one.Record.AmbientCo?.RunningPeakPpm ?? 0, null, 10);
 
-    private static Opinion After(Case one) =>
-        Rise(one.Record.AmbientCo?.RunningPeakPpm, one.Record.AmbientCo?.AfterPpm, keepsRising: true);
+    /// <summary>Still rising at the end, products come into the room; else what counts is the rise over the cold boiler's air.</summary>
+    private static Opinion After(Case one) => one.Record.AmbientCo switch
+    {
+        { RunningPeakPpm: { } peak, AfterPpm: { } after } when after - peak > 3 => Dangerous(Room),
+        { RunningPeakPpm: null, AfterPpm: < 10 } => Missing(Room),
+        { AfterPpm: >= 10 } air => Rise(air.BeforePpm, air.AfterPpm),
+        { AfterPpm: { } after } => Pass(Room).IfSure(Sureness.OfAnalyser(one, "afterPpm", after), after, null, 10),
+        _ => Missing(Room),
+    };
 
-    /// <summary>More than 3 ppm up is the boiler's; where that goes on or comes to 10 ppm, products are in the room.</summary>
-    private static Opinion Rise(decimal? from, decimal? to, bool keepsRising) => (from, to) switch
+    /// <summary>More than 3 ppm up is the boiler's; where that comes to 10 ppm, products are in the room.</summary>
+    private static Opinion Rise(decimal? from, decimal? to) => (from, to) switch
     {
         (_, null) => Missing(Room),
         (_, > 30) => Dangerous(Room),
         (null, >= 10) => AtRisk(Room),
         (null, _) => Missing(Room),
-        var (a, b) when b - a > 3 => keepsRising || b >= 10 ? Dangerous(Room) : Advisory(Room),
+        var (a, b) when b - a > 3 => b >= 10 ? Dangerous(Room) : Advisory(Room),
         ( < 10, >= 10) => AtRisk(Room),
         (_, >= 10) => Advisory(Room),
         _ => Pass(Room),

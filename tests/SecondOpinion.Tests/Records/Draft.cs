@@ -4,22 +4,29 @@ using System.Text.Json.Nodes;
 
 namespace SecondOpinion.Tests;
 
-/// <summary>A record in the making, with a note of every change.</summary>
-internal sealed class Draft(JsonNode root)
+/// <summary>One change of a record: a member or item set or (null) removed. At the empty pointer: every day moved by a number of days.</summary>
+internal sealed record Change(string Pointer, JsonNode? Value)
 {
-    private readonly List<string> _changes = [];
+    /// <summary>The change as a report shows it.</summary>
+    public override string ToString() =>
+        Pointer.Length == 0 ? $"every day moved by {Value}" : Value is null ? $"{Pointer} removed" : $"{Pointer} = {Value.ToJsonString()}";
+}
 
-    public JsonObject Root { get; } = root.AsObject();
+/// <summary>A record in the making: the example record, with a note of every change.</summary>
+internal sealed class Draft
+{
+    private static readonly JsonNode Example = JsonNode.Parse(File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "example-record.json")))!;
 
-    public IReadOnlyList<string> Changes => _changes;
+    private readonly List<Change> _changes = [];
+
+    public JsonObject Root { get; } = Example.DeepClone().AsObject();
+
+    public IReadOnlyList<Change> Changes => _changes;
 
     /// <summary>The day in <c>finishedAt</c>.</summary>
     public DateOnly Day => DateOnly.ParseExact(At("/finishedAt")!.GetValue<string>()[..10], "yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     public byte[] Bytes => JsonSerializer.SerializeToUtf8Bytes(Root);
-
-    /// <summary>Notes a change that was made in <see cref="Root"/> itself.</summary>
-    public void Note(string change) => _changes.Add(change);
 
     /// <summary>The node at a JSON Pointer, null where there is none.</summary>
     public JsonNode? At(string pointer)
@@ -38,12 +45,19 @@ internal sealed class Draft(JsonNode root)
         return node;
     }
 
-    /// <summary>Sets or (null) removes a member and notes it.</summary>
-    public void Change(string pointer, JsonNode? value)
+    /// <summary>Makes a change and notes it, unless it changes nothing.</summary>
+    public void Apply(Change change)
     {
-        if (value is null ? Remove(pointer) : Set(pointer, value))
-            Note(value is null ? $"{pointer} removed" : $"{pointer} = {value.ToJsonString()}");
+        var (pointer, value) = change;
+        if (pointer.Length == 0)
+            Days.Move(Root, value!.GetValue<int>());
+        else if (value is null ? !Remove(pointer) : !Set(pointer, value.DeepClone()))
+            return;
+
+        _changes.Add(change);
     }
+
+    public void Apply(string pointer, JsonNode? value) => Apply(new Change(pointer, value));
 
     // Makes the objects on the way; appends to a list at its end; does nothing where a list on the way is absent or too short.
     private bool Set(string pointer, JsonNode value)

@@ -6,4 +6,4 @@ namespace SecondOpinion.Tests;
 /// <param name="Number">Its number: the same number always gives the same record.</param>
 /// <param name="Changes">What was changed in the example record, in order.</param>
 /// <param name="Record">The record.</param>
-internal sealed record GeneratedRecord(int Number, IReadOnlyList<string> Changes, ServiceRecord Record);
+internal sealed record GeneratedRecord(int Number, IReadOnlyList<Change> Changes, ServiceRecord Record);

@@ -1,4 +1,3 @@
-using System.Globalization;
 using System.Text.Json.Nodes;
 using ServiceRecords;
 
@@ -30,6 +29,15 @@ internal static class RecordGenerator
         }
     }
 
+    /// <summary>The example record with only these changes; null where it would have a fault.</summary>
+    public static GeneratedRecord? With(int number, IEnumerable<Change> changes)
+    {
+        var draft = new Draft();
+        foreach (var change in changes)
+            draft.Apply(change);
+        return RecordReader.Read(draft.Bytes).Record is { } record ? new GeneratedRecord(number, draft.Changes, record) : null;
+    }
+
     private static Draft DraftOf(int number, Dice dice)
     {
         var draft = Bases.Draft(number % Bases.Count);
@@ -59,7 +67,7 @@ internal static class RecordGenerator
         switch (dice.UpTo(20))
         {
             case 0:
-                draft.Change(Place(draft, dice.OneOf(Sections), dice), null);
+                draft.Apply(Place(draft, dice.OneOf(Sections), dice), null);
                 break;
             case 1:
                 ChangeList(draft, dice.OneOf(Lists), dice);
@@ -71,7 +79,7 @@ internal static class RecordGenerator
     }
 
     private static void ChangeLeaf(Draft draft, RecordMember member, Dice dice) =>
-        draft.Change(Place(draft, member, dice), States.Draw(member, draft.Day, dice));
+        draft.Apply(Place(draft, member, dice), States.Draw(member, draft.Day, dice));
 
     private static void ChangeList(Draft draft, RecordMember list, Dice dice)
     {
@@ -82,18 +90,18 @@ internal static class RecordGenerator
         switch (dice.UpTo(4))
         {
             case 0:
-                draft.Change(place, new JsonArray());
+                draft.Apply(place, new JsonArray());
                 break;
             case 1:
-                draft.Change(anyItem, null);
+                draft.Apply(anyItem, null);
                 break;
             case 2 when items.Count > 0:
-                draft.Change(end, draft.At(anyItem)!.DeepClone());
+                draft.Apply(end, draft.At(anyItem)!.DeepClone());
                 break;
             default:
                 if (items.Count == 0)
-                    draft.Change(place, new JsonArray());
-                draft.Change(end, Item(list, draft.Day, dice));
+                    draft.Apply(place, new JsonArray());
+                draft.Apply(end, Item(list, draft.Day, dice));
                 break;
         }
     }
@@ -136,43 +144,15 @@ internal static class RecordGenerator
         var days = to.DayNumber - draft.Day.DayNumber;
         if (dice.Chance(0.5))
         {
-            ShiftDays(draft.Root, days);
-            draft.Note(Invariant($"all days moved by {days}"));
+            draft.Apply("", days);
             return;
         }
 
-        draft.Change("/previousVisit", null);
-        draft.Change("/appliance/installedOn", null);
-        draft.Change("/startedAt", Invariant($"{to:yyyy-MM-dd}T09:00:00+01:00"));
-        draft.Change("/finishedAt", Invariant($"{to:yyyy-MM-dd}T10:25:00+01:00"));
+        draft.Apply("/previousVisit", null);
+        draft.Apply("/appliance/installedOn", null);
+        draft.Apply("/startedAt", Invariant($"{to:yyyy-MM-dd}T09:00:00+01:00"));
+        draft.Apply("/finishedAt", Invariant($"{to:yyyy-MM-dd}T10:25:00+01:00"));
     }
-
-    private static void ShiftDays(JsonNode? node, int days)
-    {
-        switch (node)
-        {
-            case JsonObject members:
-                foreach (var (name, value) in members.ToList())
-                {
-                    if (value is JsonValue text && Shifted(text, days) is { } shifted)
-                        members[name] = shifted;
-                    else
-                        ShiftDays(value, days);
-                }
-
-                break;
-            case JsonArray items:
-                foreach (var item in items)
-                    ShiftDays(item, days);
-                break;
-        }
-    }
-
-    private static string? Shifted(JsonValue value, int days) =>
-        value.TryGetValue<string>(out var text) && text.Length >= 10
-        && DateOnly.TryParseExact(text[..10], "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
-            ? Invariant($"{day.AddDays(days):yyyy-MM-dd}") + text[10..]
-            : null;
 
     private static string Invariant(FormattableString text) => FormattableString.Invariant(text);
 }

@@ -1,9 +1,7 @@
-using RuleModel;
-
-namespace Rules;
+namespace RuleModel;
 
 /// <summary>What the record says of the visit before this one.</summary>
-internal static class EarlierVisit
+public static class EarlierVisit
 {
     /// <summary>The date on which the previous check counts.</summary>
     public static DateOnly? PreviousCounted(this Visit visit) =>

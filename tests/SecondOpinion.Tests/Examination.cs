@@ -1,0 +1,78 @@
+using ServiceRecords;
+
+namespace SecondOpinion.Tests;
+
+/// <summary>What was examined under regulation 26(9)(c), and whether rate and burn are right. Null: the record leaves it open.</summary>
+internal static class Examination
+{
+    /// <summary>Why neither pressure nor rate could be had, where the record says so.</summary>
+    public static bool HasReason(Case one) => one.Record.Combustion?.PressureAndRateNotPracticableReason is not null;
+
+    /// <summary>An operating pressure at the appliance or its burner.</summary>
+    public static bool PressureExamined(Case one) => one.Record.GasSupply is { ApplianceInletMbar: not null } or { BurnerMbar: not null };
+
+    /// <summary>A rate timed as it must be, all figures there.</summary>
+    public static bool HeatInputExamined(Case one) =>
+        one.Record.GasSupply?.Rate is { CalorificValueMjPerM3: not null } rate && (rate.VolumeM3 ?? rate.VolumeFt3) is > 0
+        && HeatInputOpinions.IsProperlyTimed(one) == true;
+
+    /// <summary>A complete flue reading after the work.</summary>
+    public static bool CombustionExamined(Case one) => (one.Record.Combustion?.Readings ?? []).Any(reading =>
+        reading.Stage == WorkStage.AfterWork && CombustionOpinions.RatioOf(reading) is not null);
+
+    /// <summary>Opinion on a measurement that is absent, at its place.</summary>
+    public static Opinion NotMeasured(Case one, string at, bool isOtherThere, bool isPartThere)
+    {
+        if (HasReason(one))
+            return BurnIsRight(one) == true ? Say.NotApplicable(at) : Say.Advisory(at);
+        if (isPartThere)
+            return Say.Missing(at);
+        return isOtherThere || BurnIsRight(one) == true ? Say.Advisory(at) : Say.Missing(at);
+    }
+
+    /// <summary>A pressure that is absent: to be asked for where others were measured.</summary>
+    public static Opinion PressureNotMeasured(Case one, string at) => NotMeasured(
+        one, at, HeatInputExamined(one),
+        one.Record.GasSupply is { } supply && (supply.MeterStandingMbar ?? supply.MeterOperatingMbar ?? supply.ApplianceInletMbar ?? supply.BurnerMbar) is not null);
+
+    /// <summary>Measured heat input in kW on the basis asked for.</summary>
+    public static decimal? MeasuredKw(Case one, InputBasis basis)
+    {
+        if (one.Record.GasSupply?.Rate is not { Seconds: { } seconds, CalorificValueMjPerM3: { } calorific } rate)
+            return null;
+        var volume = rate.VolumeM3 ?? (rate.VolumeFt3 * 0.028316846592m);
+        var gross = volume / seconds * calorific * 1000;
+        return basis == InputBasis.Gross ? gross : gross / Facts.GrossOverNet(one.Record.Appliance.Fuel);
+    }
+
+    /// <summary>Deviation in per cent of the measured input from what the boiler is set to.</summary>
+    public static decimal? DeviationPercent(Case one)
+    {
+        var appliance = one.Record.Appliance;
+        if (appliance is not { RatedInputBasis: { } basis, RatedInputKw: { } plate })
+            return null;
+        var target = appliance.RangeRatedInputKw ?? plate;
+        return (MeasuredKw(one, basis) - target) / target * 100;
+    }
+
+    /// <summary>Is the heat input within its tolerance, by a measurement that counts?</summary>
+    public static bool? RateIsRight(Case one)
+    {
+        if (!HeatInputExamined(one))
+            return null;
+        return DeviationPercent(one) is { } deviation ? deviation is >= -10 and <= 5 : null;
+    }
+
+    /// <summary>Is every ratio after the work within the limit?</summary>
+    public static bool? BurnIsRight(Case one)
+    {
+        if (CombustionOpinions.ProductsAtInlet(one))
+            return null;
+        var ratios = (one.Record.Combustion?.Readings ?? []).Where(reading => reading.Stage != WorkStage.BeforeWork)
+            .Select(reading => reading.Stage is null ? null : CombustionOpinions.RatioOf(reading))
+            .ToList();
+        if (ratios.Any(ratio => ratio > Math.Min(CombustionOpinions.RatioLimit(one), 0.008m)))
+            return false;
+        return ratios.Count == 0 || ratios.Contains(null) ? null : true;
+    }
+}
