@@ -1,11 +1,11 @@
 using System.Globalization;
-using System.Text.RegularExpressions;
+using System.Text;
 using ServiceRecords;
 
 namespace RuleModel;
 
 /// <summary>Values as a record writes them, and as a sentence says them: without culture.</summary>
-public static partial class WireText
+public static class WireText
 {
     /// <summary>The value as a record writes it.</summary>
     public static string Of(object value) => value switch
@@ -27,12 +27,21 @@ public static partial class WireText
     }
 
     /// <summary>gasValveInlet is said as "gas valve inlet", diaphragmU6 as "diaphragm U6"; codes such as GB-ENG stay.</summary>
-    private static string Spoken(string wireName) => wireName.Contains('-', StringComparison.Ordinal)
-        ? wireName
-        : WordStart().Replace(wireName, match => match.Groups["digits"].Length > 0 ? $" {match.Value}" : $" {match.Value.ToLowerInvariant()}");
+    private static string Spoken(string wireName)
+    {
+        if (wireName.Contains('-', StringComparison.Ordinal))
+            return wireName;
 
-    [GeneratedRegex("(?<!^)[A-Z](?<digits>[0-9]*)", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
-    private static partial Regex WordStart();
+        var words = new StringBuilder();
+        for (var i = 0; i < wireName.Length; i++)
+        {
+            var startsWord = i > 0 && char.IsAsciiLetterUpper(wireName[i]);
+            var isCode = i + 1 < wireName.Length && char.IsAsciiDigit(wireName[i + 1]);
+            words.Append(startsWord ? " " : "").Append(startsWord && !isCode ? char.ToLowerInvariant(wireName[i]) : wireName[i]);
+        }
+
+        return words.ToString();
+    }
 
     private sealed class Words : IFormatProvider, ICustomFormatter
     {
