@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 using ServiceRecords;
 
 namespace RuleModel;
@@ -27,21 +26,11 @@ public static class WireText
     }
 
     /// <summary>gasValveInlet is said as "gas valve inlet", diaphragmU6 as "diaphragm U6"; codes such as GB-ENG stay.</summary>
-    private static string Spoken(string wireName)
-    {
-        if (wireName.Contains('-', StringComparison.Ordinal))
-            return wireName;
-
-        var words = new StringBuilder();
-        for (var i = 0; i < wireName.Length; i++)
-        {
-            var startsWord = i > 0 && char.IsAsciiLetterUpper(wireName[i]);
-            var isCode = i + 1 < wireName.Length && char.IsAsciiDigit(wireName[i + 1]);
-            words.Append(startsWord ? " " : "").Append(startsWord && !isCode ? char.ToLowerInvariant(wireName[i]) : wireName[i]);
-        }
-
-        return words.ToString();
-    }
+    private static string Spoken(string wireName) => wireName.Contains('-', StringComparison.Ordinal)
+        ? wireName
+        : string.Concat(wireName.Select((letter, at) => at == 0 || !char.IsAsciiLetterUpper(letter) ? $"{letter}"
+            : at + 1 < wireName.Length && char.IsAsciiDigit(wireName[at + 1]) ? $" {letter}"
+            : $" {char.ToLowerInvariant(letter)}"));
 
     private sealed class Words : IFormatProvider, ICustomFormatter
     {

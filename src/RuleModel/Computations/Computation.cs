@@ -104,6 +104,6 @@ public sealed partial class Computation
     internal static string Text(object value) =>
         value is decimal number ? number.ToString("0.############################", CultureInfo.InvariantCulture) : WireText.Of(value);
 
-    [GeneratedRegex(@"\{(?<name>\w+)(?<named>:?)\}", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"\{(?<name>\w+)(?<named>:?)\}", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: Timeout.Infinite)]
     private static partial Regex Placeholder();
 }
