@@ -12,7 +12,8 @@ public sealed class BurnerConditionRule : VisitRule
 {
     protected override string SubjectPointer => "/burner";
 
-    protected override bool? Applies(Visit visit) => visit.IsMoreThanALandlordCheck;
+    // Looked for at a service; a fault that somebody recorded is judged at any visit.
+    protected override bool? Applies(Visit visit) => visit.IsMoreThanALandlordCheck || visit.Record.Burner?.Condition == BurnerCondition.Damaged;
 
     protected override Verdict Assess(Visit visit, Look look)
     {

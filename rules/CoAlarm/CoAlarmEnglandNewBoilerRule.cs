@@ -9,11 +9,11 @@ namespace Rules;
 [Description("In England a carbon monoxide alarm goes in with a new boiler")]
 [AppliesBy("/commissioning/newBoiler")]
 [Coverage(Coverage.Full, "presence beside a new boiler is stated")]
-public sealed class CoAlarmEnglandNewBoilerRule : VisitRule
+public sealed class CoAlarmEnglandNewBoilerRule : NewBoilerRule
 {
     protected override string SubjectPointer => "/coAlarm";
 
-    protected override bool? Applies(Visit visit) => visit.IsIn(Jurisdiction.England) & visit.Record.JobType == JobType.Commissioning & visit.Record.Commissioning?.NewBoiler;
+    protected override bool IsLawHere(Visit visit) => visit.IsIn(Jurisdiction.England);
 
     protected override Verdict Assess(Visit visit, Look look) => look.JudgeAlarm(visit, "one goes in with every new boiler");
 }

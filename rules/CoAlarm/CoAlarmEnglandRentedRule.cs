@@ -13,7 +13,8 @@ public sealed class CoAlarmEnglandRentedRule : VisitRule
 {
     protected override string SubjectPointer => "/coAlarm";
 
-    protected override bool? Applies(Visit visit) => visit.IsIn(Jurisdiction.England) & visit.IsUnderLandlordDuty & visit.Record.Premises?.RoomIsLivingSpace;
+    // Whoever owns the boiler: the alarm belongs to the room.
+    protected override bool? Applies(Visit visit) => visit.IsIn(Jurisdiction.England) & visit.IsLet & visit.Record.Premises?.RoomIsLivingSpace;
 
     protected override Verdict Assess(Visit visit, Look look) => look.JudgeAlarm(visit, "the landlord has had to provide one since 1 October 2022");
 }

@@ -13,7 +13,8 @@ public sealed class CoAlarmWalesRentedRule : VisitRule
 {
     protected override string SubjectPointer => "/coAlarm";
 
-    protected override bool? Applies(Visit visit) => visit.IsIn(Jurisdiction.Wales) & visit.IsUnderLandlordDuty;
+    // Whoever owns the boiler: the alarm belongs to the room.
+    protected override bool? Applies(Visit visit) => visit.IsIn(Jurisdiction.Wales) & visit.IsLet;
 
     protected override Verdict Assess(Visit visit, Look look) => look.JudgeAlarm(visit, "without one the dwelling is treated as unfit to live in");
 }

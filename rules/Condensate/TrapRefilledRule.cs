@@ -12,7 +12,9 @@ public sealed class TrapRefilledRule : VisitRule
 {
     protected override string SubjectPointer => "/condensate";
 
-    protected override bool? Applies(Visit visit) => visit.IsMoreThanALandlordCheck & visit.Appliance.Condensing;
+    // Looked for at a service; a fault that somebody recorded is judged at any visit.
+    protected override bool? Applies(Visit visit) =>
+        (visit.IsMoreThanALandlordCheck || visit.Record.Condensate?.TrapRefilled == false) & visit.Appliance.Condensing;
 
     protected override Verdict Assess(Visit visit, Look look)
     {

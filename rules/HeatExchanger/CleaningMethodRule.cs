@@ -13,7 +13,10 @@ public sealed class CleaningMethodRule : VisitRule
 {
     protected override string SubjectPointer => "/heatExchanger";
 
-    protected override bool? Applies(Visit visit) => visit.IsAnnualService & visit.Record.HeatExchanger?.Cleaned;
+    // Asked for at a service; a cleaning that another visit records is judged by what it records.
+    protected override bool? Applies(Visit visit) => visit.IsAnnualService
+        ? visit.Record.HeatExchanger?.Cleaned
+        : visit.Record is { HeatExchanger: { Cleaned: true, Method: not null }, Appliance.HeatExchangerMaterial: not null };
 
     protected override Verdict Assess(Visit visit, Look look)
     {
@@ -31,7 +34,8 @@ public sealed class CleaningMethodRule : VisitRule
 
     private static FormattableString? DoubtOf(CleaningMethod method, HeatExchangerMaterial metal) => (method, metal) switch
     {
-        (CleaningMethod.Brush, HeatExchangerMaterial.StainlessSteel) => $"stainless steel was brushed; bristles of carbon steel make it rust",
+        (CleaningMethod.Brush or CleaningMethod.Scraper, HeatExchangerMaterial.StainlessSteel) =>
+            $"stainless steel was cleaned with a {method}; bristles or blades of carbon steel make it rust",
         (CleaningMethod.AcidCleaner, HeatExchangerMaterial.Aluminium) => $"aluminium was cleaned with acid, which can eat it",
         (CleaningMethod.Other, _) => $"the method of cleaning is not one that is known to suit {metal}",
         _ => null,

@@ -1,3 +1,4 @@
+using Calculations;
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
@@ -30,7 +31,7 @@ public sealed class NextDueRecordedRule : VisitRule
                 .Advise("Work out the next date again from the date on which this visit counts.");
     }
 
-    // A landlord's check counts as regulation 36A says; while that is unknown this visit counts on its own day, the stricter.
+    // A landlord's check counts as regulation 36A says; while that is unknown it counts on its own day, and no maker lengthens the year.
     private static DateOnly Latest(Visit visit, Look look)
     {
         if (visit.IsUnderLandlordDuty == true && visit.ContradictionOfDates() is null && LandlordClock.Against(visit) is { } dates)
@@ -39,6 +40,8 @@ public sealed class NextDueRecordedRule : VisitRule
         var limit = visit.IsAnnualService
             ? visit.Limits.MakerMax(look.Note(visit.Maker.ServiceIntervalMonths), visit.Maker.Source, LimitIds.ServiceIntervalMonths)
             : visit.Limits[LimitIds.ServiceIntervalMonths];
-        return visit.Date.AddMonths((int)limit.Max!.Value);
+        var byInterval = visit.Date.AddMonths((int)limit.Max!.Value);
+        var byLaw = LandlordCalendar.Deadline(visit.Date);
+        return visit.IsUnderLandlordDuty == true && byLaw < byInterval ? byLaw : byInterval;
     }
 }

@@ -15,10 +15,10 @@ public sealed class TightnessFinerThanGaugeRule : ComplianceRule<TightnessTest>
 
     protected override Verdict Assess(TightnessTest test, Visit visit, Look look)
     {
-        if (look.Lacks(test.Gauge, out var gauge) | look.Lacks(test.GaugeResolutionMbar, out var step))
-            return look.Missing();
-        if (gauge == PressureGaugeKind.Water)
+        if (test.Gauge == PressureGaugeKind.Water)
             return look.NotApplicable($"on a water gauge the eye reads between the marks");
+        if (look.Lacks(test.Gauge, out _) | look.Lacks(test.GaugeResolutionMbar, out var step))
+            return look.Missing();
 
         decimal?[] pressures =
         [

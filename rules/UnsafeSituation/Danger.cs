@@ -15,6 +15,10 @@ internal static class Danger
     public static bool Stands(Finding finding, Visit visit) => finding.Outcome == Outcome.Unsafe && !DefectsOf(visit).Any(defect =>
         defect.Answers(finding) && (defect.IsRefusalDealtWith || (defect.Defect.Action == DefectAction.Rectified && defect.Settles(finding))));
 
+    /// <summary>Unsafe, and no recorded defect answers it.</summary>
+    public static bool IsUnanswered(Finding finding, Visit visit) =>
+        finding.Outcome == Outcome.Unsafe && !DefectsOf(visit).Any(defect => defect.Answers(finding));
+
     /// <summary>The defect answers an unsafe finding and is recorded lower than would be expected of it.</summary>
     public static bool IsRecordedLower(RecordedDefect defect, Finding finding) =>
         IsObserved(finding) && defect.Answers(finding) && (finding.ExpectedClass, defect.Defect.Class) is

@@ -12,19 +12,20 @@ public sealed class UnsafeFindingAnsweredRule : InferenceRule
     public override void Define()
     {
         Visit visit = default!;
-        Finding finding = default!;
+        IGrouping<string, Finding> open = default!;
 
         When()
             .Match(() => visit)
-            .Match(() => finding, f => f.Outcome == Outcome.Unsafe)
-            .Not<RecordedDefect>(d => d.Answers(finding));
+            .Query(() => open, q => q
+                .Match<Finding>(f => Danger.IsUnanswered(f, visit))
+                .GroupBy(f => f.Subject));
 
         Then()
-            .Do(context => Conclude(context, visit, finding.Subject, Unanswered(finding)));
+            .Do(context => Conclude(context, visit, open.Key, Unanswered(open)));
     }
 
-    private static Verdict Unanswered(Finding finding) => new Look(finding.Subject)
-        .Missing($"'{finding.RuleId}' is unsafe and no recorded defect answers it: class, action, label and notice are not on record", "/defects")
-        .Warn(finding.Caution ?? Cautions.DangerStands)
+    private static Verdict Unanswered(IGrouping<string, Finding> open) => new Look(open.Key)
+        .Missing($"no recorded defect answers what is unsafe here ({string.Join(", ", open.Select(finding => finding.RuleId).Order(StringComparer.Ordinal))}): class, action, label and notice are not on record", "/defects")
+        .Warn(open.OrderBy(finding => finding.RuleId, StringComparer.Ordinal).Select(finding => finding.Caution).FirstOrDefault(caution => caution is not null) ?? Cautions.DangerStands)
         .Advise("Classify the situation by the unsafe-situations procedure, make it safe with permission, label it, give the notice, and record all of it.");
 }

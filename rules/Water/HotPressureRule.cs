@@ -17,13 +17,18 @@ public sealed class HotPressureRule : WaterRule
             return look.Missing();
 
         var limit = visit.Limits[LimitIds.HotPressure];
-        if (hot < look.Note(visit.Record.Water?.ColdFillBar))
-            return look.Advisory($"the hot system shows {hot} bar, less than cold: water is lost or one of the readings is wrong")
-                .Advise("Read both pressures again and look for a leak.");
-
-        return limit.Allows(hot)
-            ? look.Pass($"the hot system shows {hot} bar, at most {limit.Max} bar").Against(limit, hot)
-            : look.Advisory($"the hot system shows {hot} bar, above the usual {limit.Max} bar").Against(limit, hot)
+        if (!limit.Allows(hot))
+        {
+            return look.Advisory($"the hot system shows {hot} bar, above the usual {limit.Max} bar").Against(limit, hot)
                 .Warn(Cautions.HotWater).Advise("Check precharge and size of the expansion vessel and the cold fill.");
+        }
+
+        if (look.Lacks(visit.Record.Water?.ColdFillBar, out var cold))
+            return look.Missing();
+
+        return hot >= cold
+            ? look.Pass($"the hot system shows {hot} bar, at most {limit.Max} bar").Against(limit, hot)
+            : look.Advisory($"the hot system shows {hot} bar, less than cold: water is lost or one of the readings is wrong")
+                .Advise("Read both pressures again and look for a leak.");
     }
 }

@@ -15,16 +15,16 @@ public sealed partial class Visit
     /// <summary>Service items are looked for: any visit but a bare landlord check.</summary>
     public bool IsMoreThanALandlordCheck => Record.JobType != JobType.LandlordCheck;
 
-    /// <summary>
-    /// The landlord's duties of regulation 36 apply: rented premises or a landlord check, and the appliance is not the tenant's own.
-    /// </summary>
-    public bool? IsUnderLandlordDuty =>
-        Appliance.OwnedByTenant == true ? false : Record.JobType == JobType.LandlordCheck ? true : Record.Premises?.Use switch
-        {
-            PremisesUse.Rented => true,
-            null => null,
-            _ => false,
-        };
+    /// <summary>Rented premises, or a landlord check.</summary>
+    public bool? IsLet => Record.JobType == JobType.LandlordCheck ? true : Record.Premises?.Use switch
+    {
+        PremisesUse.Rented => true,
+        null => null,
+        _ => false,
+    };
+
+    /// <summary>The landlord's duties of regulation 36 apply: the premises are let, and the appliance is not the tenant's own.</summary>
+    public bool? IsUnderLandlordDuty => Appliance.OwnedByTenant == true ? false : IsLet;
 
     /// <summary>The law of <paramref name="jurisdiction"/> applies.</summary>
     public bool IsIn(Jurisdiction jurisdiction) => Record.Jurisdiction == jurisdiction;

@@ -6,7 +6,7 @@ using RuleModel;
 namespace SecondOpinion.Tests;
 
 /// <summary>One rule that says something else than the second opinion about one subject of one record.</summary>
-internal sealed record Disagreement(string RuleId, string Subject, Opinion? Rule, Opinion? SecondOpinion, GeneratedRecord Record);
+internal sealed record Disagreement(string RuleId, string Subject, IReadOnlyList<Opinion> Rule, IReadOnlyList<Opinion> SecondOpinion, GeneratedRecord Record);
 
 /// <summary>Holds the service's answers against the second opinion, rule by rule and subject by subject.</summary>
 internal sealed class Comparison
@@ -65,8 +65,8 @@ internal sealed class Comparison
                 compared++;
                 var rule = said[ruleId].Where(opinion => opinion.Subject == subject).ToList();
                 var second = opinions.Where(opinion => opinion.Subject == subject).ToList();
-                if (rule.Count != 1 || second.Count != 1 || rule[0] != second[0])
-                    disagreements.Add(new Disagreement(ruleId, subject, rule.FirstOrDefault(), second.FirstOrDefault(), generated));
+                if (rule is not [var its] || second is not [var own] || its != own)
+                    disagreements.Add(new Disagreement(ruleId, subject, rule, second, generated));
             }
         }
 
@@ -98,5 +98,5 @@ internal sealed class Comparison
 
     private static Opinion AsOpinion(Finding finding) => new(finding.Subject, finding.Outcome, finding.ExpectedClass);
 
-    private static string Shown(Opinion? opinion) => opinion?.ToString() ?? "nothing";
+    private static string Shown(IReadOnlyList<Opinion> opinions) => opinions.Count == 0 ? "nothing" : string.Join(" and ", opinions);
 }

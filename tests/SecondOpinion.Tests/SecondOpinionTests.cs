@@ -3,30 +3,49 @@ using Xunit.Abstractions;
 
 namespace SecondOpinion.Tests;
 
-/// <summary>The rules say what a second, independent reading of the same specification says.</summary>
-public sealed class SecondOpinionTests(ITestOutputHelper output)
+/// <summary>The generated records, each judged twice. Once for all tests.</summary>
+public sealed class JudgedRecords
 {
-    private const int Records = 20_000;
+    /// <summary>How many records a plain run judges; a longer one sets SECOND_OPINION_RECORDS.</summary>
+    private const int PlainRun = 20_000;
 
-    /// <summary>How many records, from which number on: a longer run sets these.</summary>
-    private static int Setting(string name, int otherwise) =>
-        int.TryParse(Environment.GetEnvironmentVariable(name), CultureInfo.InvariantCulture, out var number) ? number : otherwise;
+    /// <summary>Judges them.</summary>
+    public JudgedRecords()
+    {
+        var records = int.TryParse(Environment.GetEnvironmentVariable("SECOND_OPINION_RECORDS"), CultureInfo.InvariantCulture, out var set) ? set : PlainRun;
+        Parallel.For(0, records, number =>
+        {
+            var record = RecordGenerator.Make(number);
+            Pairs.Note(record.Json);
+            Comparison.Judge(record);
+        });
+    }
 
+    internal Comparison Comparison { get; } = new();
+
+    internal PairsOfStates Pairs { get; } = new();
+}
+
+/// <summary>The rules say what a second, independent reading of the same specification says.</summary>
+public sealed class SecondOpinionTests(JudgedRecords judged, ITestOutputHelper output) : IClassFixture<JudgedRecords>
+{
     [Fact]
     public void Rules_and_second_opinion_agree_on_every_generated_record()
     {
-        var comparison = new Comparison();
-        var first = Setting("SECOND_OPINION_FIRST", 0);
-        Parallel.For(first, first + Setting("SECOND_OPINION_RECORDS", Records), number => comparison.Judge(RecordGenerator.Make(number)));
-
+        var comparison = judged.Comparison;
         output.WriteLine($"{comparison.Records} records, {comparison.Answers} answers, {comparison.Disagreements.Count} disagreements");
         Assert.True(comparison.Disagreements.Count == 0, comparison.Report());
     }
 
     [Fact]
-    public void Every_rule_has_a_second_opinion()
+    public void Every_two_states_of_two_members_meet_in_some_record()
     {
-        var without = Comparison.RuleIds.Except(OpinionTable.All.Keys).ToList();
-        output.WriteLine($"{without.Count} rules without a second opinion: {string.Join(", ", without)}");
+        var never = judged.Pairs.NeverMet.ToList();
+        output.WriteLine($"{PairsOfStates.Possible - never.Count} of {PairsOfStates.Possible} pairs");
+        Assert.True(never.Count == 0, $"{never.Count} of {PairsOfStates.Possible}: {string.Join("; ", never.Take(40))}");
     }
+
+    [Fact]
+    public void Every_rule_has_a_second_opinion_and_every_opinion_a_rule() =>
+        Assert.Equal(Comparison.RuleIds.Order(StringComparer.Ordinal), OpinionTable.All.Keys.Order(StringComparer.Ordinal));
 }

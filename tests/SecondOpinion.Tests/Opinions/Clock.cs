@@ -24,8 +24,8 @@ internal sealed record Clock(Outcome Outcome, DateOnly NextDeadline)
 
         var opens = deadline.AddMonths(-2);
 
-        // Careful readers count the first day and the last one differently: advice.
-        return day < opens || (c.AsOf < WindowSince && day < deadline) ? On(Outcome.Pass, day)
+        // Careful readers of regulation 36A count the first day and the last one differently: advice.
+        return day < opens || c.AsOf < WindowSince ? On(Outcome.Pass, day)
             : day == opens ? On(Outcome.Advisory, day)
             : On(Reply.Pass(day < deadline), deadline);
     }

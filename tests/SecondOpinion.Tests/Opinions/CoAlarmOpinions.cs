@@ -37,9 +37,8 @@ internal static class CoAlarmOpinions
     {
         null or { Present: null } => Outcome.Missing,
         { Present: false } => Outcome.Advisory,
-        { Tested: false } => Outcome.Advisory,
         { ReplaceBy: { } lastDay } when lastDay < c.Day() => Outcome.Advisory,
-        { Standard: { } standard } when !standard.Contains("50291", StringComparison.Ordinal) => Outcome.Advisory,
-        var alarm => Lacks(alarm.ReplaceBy, alarm.Tested, alarm.Standard) ? Outcome.Missing : Outcome.Pass,
+        { ReplaceBy: null } or { Tested: null } or { Standard: null } => Outcome.Missing,
+        var alarm => Pass(alarm.Tested == true && alarm.Standard.Contains("50291", StringComparison.Ordinal)),
     };
 }

@@ -12,7 +12,8 @@ internal static class CondensateOpinions
         ("condensate-pipe", Of(Pipe)),
         ("condensate-running", Yearly((_, drain) => Yes(drain.SeenRunning))),
         ("trap-cleaned", Yearly((_, drain) => Yes(drain.TrapCleaned))),
-        ("trap-refilled", c => c.GravestInRoom(Of((_, drain) => Yes(drain.TrapRefilled, no: Outcome.Unsafe))(c))),
+        ("trap-refilled", c => c.GravestInRoom(If(And(c.IsServiced() || c.Record.Condensate?.TrapRefilled == false, c.Record.Appliance.Condensing), "/condensate", () =>
+            Yes(c.Record.Condensate?.TrapRefilled, no: Outcome.Unsafe)))),
     ];
 
     private static Func<Case, IEnumerable<Opinion>> Of(Func<Case, Condensate, Outcome> judge) =>
@@ -25,6 +26,6 @@ internal static class CondensateOpinions
     {
         (null, _, _) or (_, null, _) => Outcome.Missing,
         (var width, false, _) => Within(c.Limit("condensate-pipe-inside"), width),
-        (var width, true, var insulated) => c.Limit("condensate-pipe-outside")!.Holds(width.Value) ? Yes(insulated) : Outcome.Advisory,
+        (var width, true, var insulated) => c.Limit("condensate-pipe-outside")!.Holds(width.Value) ? Pass(insulated == true) : Outcome.Advisory,
     };
 }

@@ -21,13 +21,13 @@ internal static class HeatExchangerOpinions
     private static IEnumerable<Opinion> CleaningMethod(Case c)
     {
         var exchanger = c.Record.HeatExchanger;
-        return If(exchanger?.Cleaned ?? (c.IsAnnualService() ? null : false), Exchanger, () =>
+        var isTold = exchanger is { Cleaned: true, Method: not null } && c.Record.Appliance.HeatExchangerMaterial is not null;
+        return If(c.IsAnnualService() ? exchanger?.Cleaned : isTold, Exchanger, () =>
             (exchanger?.Method, exchanger?.MethodAllowedByMaker, c.Record.Appliance.HeatExchangerMaterial) switch
             {
-                (null, _, _) => Outcome.Missing,
+                (null, _, _) or (_, _, null) => Outcome.Missing,
                 (_, false, _) => Outcome.Advisory,
                 (_, true, _) => Outcome.Pass,
-                (_, _, null) => Outcome.Missing,
                 (ServiceRecords.CleaningMethod.Other, _, _) => Outcome.Advisory,
                 (ServiceRecords.CleaningMethod.AcidCleaner, _, HeatExchangerMaterial.Aluminium) => Outcome.Advisory,
                 (ServiceRecords.CleaningMethod.Brush or ServiceRecords.CleaningMethod.Scraper, _, HeatExchangerMaterial.StainlessSteel) => Outcome.Advisory,
@@ -39,7 +39,7 @@ internal static class HeatExchangerOpinions
         Each(c.Record.Combustion?.Readings, "/combustion/readings", reading => (reading.Rate, reading.Stage) switch
         {
             (FiringRate.Minimum, _) or (_, WorkStage.BeforeWork) => null,
-            (null, _) or (_, null) => Outcome.Missing,
+            (null, _) => Outcome.Missing,
             _ => Within(c.Limit("exchanger-approach"), reading.FlueTemperatureC - c.Record.Water?.ReturnTemperatureC),
         }, Outcome.Missing));
 

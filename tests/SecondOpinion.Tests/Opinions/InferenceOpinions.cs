@@ -15,7 +15,7 @@ internal static class InferenceOpinions
         ("class-lower-than-expected", Called(c => Each(c, defect => IsLow(c, defect) ? Outcome.Advisory : null))),
         ("low-class-without-action", Called(c => Each(c, defect => IsLow(c, defect) && defect.Is.Action is null or DefectAction.None ? Outcome.Missing : null))),
         ("unsafe-finding-answered", Called(Answered)),
-        ("unsafe-finding-documented", Called(c => Each(c, defect => Unsafe(c).Any(finding => finding.Subject != defect.Pointer && defect.Answers(finding)) && !IsDocumented(defect.Is) ? Outcome.Missing : null))),
+        ("unsafe-finding-documented", Called(c => Each(c, defect => Observed(c).Any(defect.Answers) && !IsDocumented(defect.Is) ? Outcome.Missing : null))),
         ("unsafe-left-in-use", Called(LeftInUse)),
     ];
 
@@ -33,11 +33,18 @@ internal static class InferenceOpinions
 
     private static IEnumerable<Opinion> AdvisoriesTogether(Case c)
     {
-        var rules = c.FirstPass.Where(finding => finding.Outcome == Outcome.Advisory && Burning.Contains(finding.Topic)).Select(finding => finding.RuleId);
+        var rules = c.FirstPass.Where(finding => finding.Outcome == Outcome.Advisory && Burning.Contains(finding.Topic) && !IsOnlyUnsure(c, finding)).Select(finding => finding.RuleId);
         return On("", Pass(c.Limit("advisories-together")!.Holds(rules.Distinct().Count())));
     }
 
-    private static bool IsLow(Case c, PlacedDefect defect) => defect.Is.Class is { } recorded && Unsafe(c).Where(defect.Answers).Any(finding =>
+    // Inside its limit, and advised on only because the instrument cannot tell well enough.
+    private static bool IsOnlyUnsure(Case c, Finding finding) =>
+        finding is { Margin: >= 0, Conformity: { } sure } && !c.Limit("conformity-guard")!.Holds(sure);
+
+    // What is said of a defect itself follows from its class on record and proves nothing against it.
+    private static IEnumerable<Finding> Observed(Case c) => Unsafe(c).Where(finding => !finding.Subject.StartsWith("/defects/", StringComparison.Ordinal));
+
+    private static bool IsLow(Case c, PlacedDefect defect) => defect.Is.Class is { } recorded && Observed(c).Where(defect.Answers).Any(finding =>
         recorded == DefectClass.Other || (recorded == DefectClass.AtRisk && finding.ExpectedClass == ExpectedClass.ImmediatelyDangerous));
 
     private static IEnumerable<Opinion> Answered(Case c)

@@ -11,11 +11,11 @@ internal static class ReadingPlausibilityOpinions
     public static IEnumerable<(string RuleId, Func<Case, IEnumerable<Opinion>> Say)> All =>
     [
         ("co2-agrees-with-o2", Readings(Co2AgreesWithO2)),
-        ("flue-above-return", c => If(c.IsServiced(), () => Readings((_, reading) => reading.Stage == WorkStage.BeforeWork ? null :
+        ("flue-above-return", c => If(c.IsServiced(), () => Readings((_, reading) => !IsAfterWork(reading) ? null :
             reading.FlueTemperatureC - c.Record.Water?.ReturnTemperatureC is { } rise ? Pass(rise >= 0) : Outcome.Missing)(c))),
         ("reading-within-visit", Readings(WithinVisit)),
-        ("readings-differ", c => Listed(c) is { Count: > 0 } readings ? Each(readings, Pointer, one => Differs(readings, one), Outcome.Pass) : Readings((_, _) => null)(c)),
-        ("repeated-readings-agree", c => Each(Listed(c), Pointer, (one, place) => Repeats(c, one, place))),
+        ("readings-differ", c => Each(Listed(c), Pointer, one => Differs(Listed(c)!, one), Listed(c)?.Any(IsAfterWork) == true ? Outcome.Pass : Outcome.NotApplicable)),
+        ("repeated-readings-agree", Readings(Repeats)),
         ("stated-ratio-agrees", Readings(StatedRatio)),
     ];
 
@@ -49,39 +49,39 @@ internal static class ReadingPlausibilityOpinions
             return Outcome.Missing;
 
         var end = c.Record.FinishedAt;
+        DateTime DayOf(Timestamp moment) => moment.Value.ToOffset(end.Value.Offset).Date;
         return taken.Value >= start.Value && taken.Value <= end.Value ? Outcome.Pass
-            : taken.Date >= start.Date && taken.Date <= end.Date ? Outcome.Advisory
+            : DayOf(taken) >= DayOf(start) && DayOf(taken) <= DayOf(end) ? Outcome.Advisory
             : Outcome.Missing;
     }
+
+    // A reading before the work explains and is not judged; one that does not say when is.
+    private static bool IsAfterWork(CombustionReading reading) => reading.Stage != WorkStage.BeforeWork;
 
     // One at minimum must not be one at maximum written twice; what has no rate may be either.
     private static Outcome? Differs(IReadOnlyList<CombustionReading> readings, CombustionReading one)
     {
+        if (!IsAfterWork(one) || one.Rate == FiringRate.Maximum)
+            return null;
         if (one.Rate is null)
             return Outcome.Missing;
-        if (one.Rate == FiringRate.Maximum)
-            return null;
         if (Lacks(one.CoPpm, one.Co2Percent))
             return Outcome.Missing;
 
-        return Pass(!readings.Any(other => other.Rate == FiringRate.Maximum && other.CoPpm == one.CoPpm && other.Co2Percent == one.Co2Percent));
+        return Pass(!readings.Any(other => IsAfterWork(other) && other.Rate == FiringRate.Maximum && other.CoPpm == one.CoPpm && other.Co2Percent == one.Co2Percent));
     }
 
-    // After the work, against each earlier reading at the same rate.
-    private static Outcome? Repeats(Case c, CombustionReading one, int place)
+    // After the work, against the largest at the same rate; where that is nothing there is no share of it.
+    private static Outcome? Repeats(Case c, CombustionReading one)
     {
-        if (one.Stage == WorkStage.BeforeWork)
+        if (!IsAfterWork(one))
             return null;
-        if (Lacks(one.Stage, one.Rate) || one.Co2Percent is not > 0)
+        if (Lacks(one.Rate, one.Co2Percent))
             return Outcome.Missing;
 
-        var limit = c.Limit("repeated-reading-deviation")!;
-        return Pass(Listed(c)!.Take(place)
-            .Where(earlier => earlier.Stage == WorkStage.AfterWork && earlier.Rate == one.Rate && earlier.Co2Percent > 0)
-            .All(earlier => limit.Holds(Apart(earlier.Co2Percent!.Value, one.Co2Percent!.Value))));
+        var largest = Listed(c)!.Where(other => IsAfterWork(other) && other.Rate == one.Rate).Max(other => other.Co2Percent);
+        return largest > 0 ? Within(c.Limit("repeated-reading-deviation"), (largest - one.Co2Percent) / largest * 100) : Outcome.Missing;
     }
-
-    private static decimal Apart(decimal one, decimal other) => Math.Abs(one - other) / Math.Max(one, other) * 100;
 
     // Written down worse than the readings give: one of the readings is wrong; better: only the ratio is.
     private static Outcome? StatedRatio(Case c, CombustionReading reading)

@@ -108,11 +108,12 @@ internal static class UnsafeSituationOpinions
         };
     }
 
-    private static Outcome? ReportInTime(Case c, Defect defect) =>
-        defect.Reportable is { Decision: ReportDecision.Yes } or { Decision: null, ReportedOn: not null }
-            ? Pass(!(defect.Reportable.ReportedOn < (defect.Reportable.KnownOn ?? c.Day()))
-                && (defect.Reportable.ReportedOn ?? c.AsOf) <= LastDay(c, defect.Reportable))
-            : null;
+    private static Outcome? ReportInTime(Case c, Defect defect) => defect.Reportable switch
+    {
+        { Decision: ReportDecision.Yes } or { Decision: null, ReportedOn: not null } =>
+            Pass(!(defect.Reportable.ReportedOn < (defect.Reportable.KnownOn ?? c.Day())) && (defect.Reportable.ReportedOn ?? c.AsOf) <= LastDay(c, defect.Reportable)),
+        _ => null,
+    };
 
     private static DateOnly LastDay(Case c, ReportableDecision report) => (report.KnownOn ?? c.Day()).AddDays((int)c.Limit("reportable-days")!.Max!);
 }

@@ -38,13 +38,8 @@ internal static class Who
 
     public static bool IsIn(this Case c, params ReadOnlySpan<Jurisdiction> nations) => nations.Contains(c.Record.Jurisdiction);
 
-    /// <summary>What lets products out is immediately dangerous once carbon monoxide is found in the room.</summary>
-    public static IEnumerable<Opinion> GravestInRoom(this Case c, IEnumerable<Opinion> answer)
-    {
-        var room = c.Record.AmbientCo;
-        var isRaised = new[] { room?.RunningPeakPpm, room?.AfterPpm }.Any(ppm => ppm is { } measured && !c.Limit("ambient-co")!.Holds(measured));
-        return isRaised || room?.BeforePpm > c.Limit("ambient-co-ceiling")!.Max ? Reply.Immediately(answer) : answer;
-    }
+    /// <summary>What lets products out is immediately dangerous once they are found in the room.</summary>
+    public static IEnumerable<Opinion> GravestInRoom(this Case c, IEnumerable<Opinion> answer) => c.ProductsAreInRoom() ? Reply.Immediately(answer) : answer;
 
     /// <summary>The day of the visit as written.</summary>
     public static DateOnly Day(this Case c) => c.Record.FinishedAt.Date;

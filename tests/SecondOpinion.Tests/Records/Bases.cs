@@ -2,11 +2,11 @@ using System.Text.Json.Nodes;
 
 namespace SecondOpinion.Tests;
 
-/// <summary>The records that changes start from: the example, and variants of it (bases.json), each with members set or (null) removed.</summary>
+/// <summary>The records that changes start from: the example, and variants of it (bases.json, and bases-paper.json for dates, papers and defects), each with members set or (null) removed.</summary>
 internal static class Bases
 {
     private static readonly List<JsonObject> Variants =
-        [.. JsonNode.Parse(File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "bases.json")))!.AsArray().Select(variant => variant!.AsObject())];
+        [.. new[] { "bases.json", "bases-paper.json" }.SelectMany(Read)];
 
     public static int Count => Variants.Count;
 
@@ -17,6 +17,9 @@ internal static class Bases
         Apply(Variants[number], draft);
         return draft;
     }
+
+    private static IEnumerable<JsonObject> Read(string file) =>
+        JsonNode.Parse(File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, file)))!.AsArray().Select(variant => variant!.AsObject());
 
     private static void Apply(JsonObject variant, Draft draft)
     {

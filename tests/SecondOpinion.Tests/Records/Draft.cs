@@ -59,7 +59,7 @@ internal sealed class Draft
 
     public void Apply(string pointer, JsonNode? value) => Apply(new Change(pointer, value));
 
-    // Makes the objects on the way; appends to a list at its end; does nothing where a list on the way is absent or too short.
+    // Makes the objects and lists on the way; appends to a list at its end; does nothing where a list on the way is absent or too short.
     private bool Set(string pointer, JsonNode value)
     {
         var cut = pointer.LastIndexOf('/');
@@ -84,7 +84,7 @@ internal sealed class Draft
     {
         if (At(pointer) is { } node)
             return node;
-        return !char.IsAsciiDigit(next[0]) && Set(pointer, new JsonObject()) ? At(pointer) : null;
+        return (next == "0" || !char.IsAsciiDigit(next[0])) && Set(pointer, next == "0" ? new JsonArray() : new JsonObject()) ? At(pointer) : null;
     }
 
     private bool Remove(string pointer)

@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using ServiceRecords;
 
 namespace SecondOpinion.Tests;
@@ -5,5 +6,6 @@ namespace SecondOpinion.Tests;
 /// <summary>One made-up record.</summary>
 /// <param name="Number">Its number: the same number always gives the same record.</param>
 /// <param name="Changes">What was changed in the example record, in order.</param>
-/// <param name="Record">The record.</param>
-internal sealed record GeneratedRecord(int Number, IReadOnlyList<Change> Changes, ServiceRecord Record);
+/// <param name="Json">The record as posted.</param>
+/// <param name="Record">The record as read.</param>
+internal sealed record GeneratedRecord(int Number, IReadOnlyList<Change> Changes, JsonObject Json, ServiceRecord Record);

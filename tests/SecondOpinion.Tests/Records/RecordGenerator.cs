@@ -8,8 +8,8 @@ internal static class RecordGenerator
 {
     private const int FirstSeed = 20260914;
 
-    /// <summary>How many changes: mostly few, so that a rule is seen at the edge of what it demands; sometimes half of the record.</summary>
-    private static readonly (double Share, int Least, int Most)[] Sizes = [(0.25, 1, 2), (0.25, 3, 6), (0.25, 7, 20), (0.15, 30, 80)];
+    /// <summary>How many changes: mostly few, so that a rule is seen at the edge of what it demands; sometimes more than half of the record.</summary>
+    private static readonly (double Share, int Least, int Most)[] Sizes = [(0.2, 1, 2), (0.2, 3, 6), (0.2, 7, 20), (0.15, 30, 80)];
 
     private static readonly IReadOnlyList<RecordMember> Leaves = [.. RecordMembers.All.Where(member => !member.IsSection && member.Pattern is not
         ("/recordId" or "/supersedes" or "/finishedAt"))];
@@ -18,14 +18,20 @@ internal static class RecordGenerator
 
     private static readonly IReadOnlyList<RecordMember> Lists = [.. Sections.Where(member => member.IsList)];
 
-    /// <summary>The record of a number; a draft with a fault is thrown away and the next one taken.</summary>
+    /// <summary>The record of a number; what makes a draft impossible is removed, and where that cannot be another is drawn.</summary>
     public static GeneratedRecord Make(int number)
     {
         for (var attempt = 0; ; attempt++)
         {
             var draft = DraftOf(number, new Dice(unchecked(FirstSeed + (number * 31) + (attempt * 1_000_003))));
-            if (RecordReader.Read(draft.Bytes).Record is { } record)
-                return new GeneratedRecord(number, draft.Changes, record);
+            for (var tries = 0; tries < 3; tries++)
+            {
+                var read = RecordReader.Read(draft.Bytes);
+                if (read.Record is { } record)
+                    return new GeneratedRecord(number, draft.Changes, draft.Root, record);
+                foreach (var fault in read.Faults)
+                    draft.Apply(fault.Pointer is "#/finishedAt" ? "/startedAt" : fault.Pointer[1..], null);
+            }
         }
     }
 
@@ -35,7 +41,7 @@ internal static class RecordGenerator
         var draft = new Draft();
         foreach (var change in changes)
             draft.Apply(change);
-        return RecordReader.Read(draft.Bytes).Record is { } record ? new GeneratedRecord(number, draft.Changes, record) : null;
+        return RecordReader.Read(draft.Bytes).Record is { } record ? new GeneratedRecord(number, draft.Changes, draft.Root, record) : null;
     }
 
     private static Draft DraftOf(int number, Dice dice)
@@ -57,7 +63,7 @@ internal static class RecordGenerator
             drawn -= share;
         }
 
-        foreach (var member in Leaves.Where(_ => dice.Chance(0.5)))
+        foreach (var member in Leaves.Where(_ => dice.Chance(0.6)))
             ChangeLeaf(draft, member, dice);
         return draft;
     }
