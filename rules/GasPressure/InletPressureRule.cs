@@ -34,9 +34,9 @@ public sealed class InletPressureRule : VisitRule
         if (pressure > tested.Max || (!visit.BurnsNaturalGas && pressure < tested.Min))
             return look.Unsafe($"{found}, outside {tested.Min} to {tested.Max} mbar, the range in which appliances are tested")
                 .Against(tested, pressure, doubt).ToBeReported(visit).Warn(Cautions.MakerDecides);
-        return pressure > band.Max
-            ? look.Advisory($"{found}, above {band.Max} mbar").Against(band, pressure, doubt).ToBeReported(visit)
-            : Low($"{found}, below {band.Min} mbar", visit, look).Against(band, pressure, doubt);
+        return pressure < band.Min
+            ? Low($"{found}, below {band.Min} mbar", visit, look).Against(band, pressure, doubt)
+            : look.Advisory($"{found}, above {band.Max} mbar").Against(band, pressure, doubt).ToBeReported(visit);
     }
 
     /// <summary>No pressure alone makes a boiler unsafe: rate and burn decide.</summary>

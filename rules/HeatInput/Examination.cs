@@ -35,12 +35,19 @@ internal static class Examination
     /// <summary>A heat input that counts is recorded.</summary>
     public static bool HasHeatInput(this Visit visit) => visit.MeasuredGrossKw is not null && visit.GasRateCounts() == true;
 
-    /// <summary>Deviation of the measured heat input from the figure it is held against, %; null while something of it is absent.</summary>
+    /// <summary>
+    /// Deviation of the measured heat input from the figure it is held against, %; null while something of it is absent, or a range rating
+    /// stands without the plate or above it.
+    /// </summary>
     public static decimal? DeviationPercent(this Visit visit, InputBasis? basis)
     {
-        var held = visit.Appliance.RangeRatedInputKw ?? visit.Appliance.RatedInputKw;
-        if (held is not { } plate || visit.MeasuredGrossKw is not { } gross || basis is null)
+        if (visit.Appliance.RatedInputKw is not { } rated || visit.MeasuredGrossKw is not { } gross || basis is null
+            || visit.Appliance.RangeRatedInputKw > rated)
+        {
             return null;
+        }
+
+        var plate = visit.Appliance.RangeRatedInputKw ?? rated;
 
         var measured = basis == InputBasis.Net ? HeatInput.NetKw(gross, visit.GasFamily) : gross;
         return (measured - plate) / plate * 100;

@@ -49,11 +49,12 @@ internal static class Examination
     public static decimal? DeviationPercent(Case one)
     {
         var appliance = one.Record.Appliance;
-        if (appliance is not { RatedInputBasis: { } basis, RatedInputKw: { } plate })
-            return null;
-        var target = appliance.RangeRatedInputKw ?? plate;
-        return (MeasuredKw(one, basis) - target) / target * 100;
+        return appliance.RatedInputBasis is { } basis ? (MeasuredKw(one, basis) - TargetKw(appliance)) / TargetKw(appliance) * 100 : null;
     }
+
+    /// <summary>What the boiler is set to: its plate, or a range rating that does not exceed it.</summary>
+    public static decimal? TargetKw(Appliance appliance) =>
+        appliance.RangeRatedInputKw > appliance.RatedInputKw || appliance.RatedInputKw is null ? null : appliance.RangeRatedInputKw ?? appliance.RatedInputKw;
 
     /// <summary>Is the heat input within its tolerance, by a measurement that counts?</summary>
     public static bool? RateIsRight(Case one)

@@ -58,10 +58,9 @@ internal static class HeatInputOpinions
 
     private static Opinion HeatInput(Case one)
     {
-        var appliance = one.Record.Appliance;
         if (one.Record.GasSupply?.Rate is null || IsProperlyTimed(one) == false)
             return NotTimed(one, Rate);
-        if (!Examination.HeatInputExamined(one) || appliance.RangeRatedInputKw > appliance.RatedInputKw || Examination.DeviationPercent(one) is not { } deviation)
+        if (!Examination.HeatInputExamined(one) || Examination.DeviationPercent(one) is not { } deviation)
             return Missing(Rate);
         return deviation switch
         {
@@ -75,11 +74,10 @@ internal static class HeatInputOpinions
     {
         const string At = "/appliance/ratedInputBasis";
         var appliance = one.Record.Appliance;
-        if (appliance.RatedInputBasis is not { } basis || appliance.RatedInputKw is not { } plate)
+        if (appliance.RatedInputBasis is not { } basis || appliance.RatedInputKw is null)
             return Missing(At);
         var other = Examination.MeasuredKw(one, basis == InputBasis.Net ? InputBasis.Gross : InputBasis.Net);
-        var target = appliance.RangeRatedInputKw ?? plate;
-        var deviation = (other - target) / target * 100;
+        var deviation = (other - Examination.TargetKw(appliance)) / Examination.TargetKw(appliance) * 100;
         return deviation is >= -1 and <= 1 ? Advisory(At) : Pass(At);
     }
 
