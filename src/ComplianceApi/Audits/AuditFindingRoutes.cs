@@ -67,6 +67,7 @@ internal static class AuditFindingRoutes
     }
 
     /// <summary>What a completed audit shows, as one page for a reader.</summary>
+    /// <remarks>Made from the same summary that the audit serves as JSON.</remarks>
     /// <param name="auditId">Id of the audit.</param>
     private static async Task<IResult> Report(string auditId, AuditStore audits, Tenant tenant, CancellationToken cancel) =>
         await audits.FindAsync(tenant, auditId, cancel) switch

@@ -39,6 +39,7 @@ public static class AuditRoutes
         reception.ReceiveAsync(request, tenant, Shown.Of(request), cancel);
 
     /// <summary>List the audits, newest first, without their summaries.</summary>
+    /// <remarks>One audit by its id has the summary as well.</remarks>
     private static async Task<Ok<Page<AuditStatus>>> List(HttpRequest request, AuditStore audits, Tenant tenant, CancellationToken cancel)
     {
         var limit = Paging.Limit.Of(request)!.Value;
@@ -52,6 +53,7 @@ public static class AuditRoutes
     }
 
     /// <summary>How far an audit is, and once it is completed, what it shows.</summary>
+    /// <remarks>Ask again while it is queued or running; expectedEnd tells when it may be done.</remarks>
     /// <param name="auditId">Id of the audit.</param>
     private static async Task<Results<Ok<AuditStatus>, ProblemResult>> Get(string auditId, AuditStore audits, Tenant tenant, CancellationToken cancel) =>
         await audits.FindAsync(tenant, auditId, cancel) is { } audit ? TypedResults.Ok(audit) : NoSuchAudit();
