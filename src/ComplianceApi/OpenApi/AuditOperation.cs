@@ -35,15 +35,10 @@ internal static class AuditOperation
     /// <summary>The lines of the answer: one for each record, and the last, which has only the summary.</summary>
     private static void DescribeLines(OpenApiMediaType answer, SchemaRepository known)
     {
-        var line = known.Schemas[((OpenApiSchemaReference)answer.Schema!).Reference.Id!];
-        var members = line.Properties!.ToDictionary(StringComparer.Ordinal);
-        members["summary"] = known.Schemas[nameof(Audits.AuditStatus)].Properties!["summary"];
-        answer.Schema = known.AddDefinition("AuditAnswerLine", new OpenApiSchema
-        {
-            Type = JsonSchemaType.Object,
-            Description = $"{line.Description} The last line has only the summary.",
-            Properties = members,
-        });
+        var line = (OpenApiSchema)known.Schemas[((OpenApiSchemaReference)answer.Schema!).Reference.Id!];
+        line.Properties!["summary"] = known.Schemas[nameof(Audits.AuditStatus)].Properties!["summary"];
+        line.Required!.Clear();
+        line.Description += " The last line has only the summary.";
     }
 
     private static OpenApiSchema Text(string? description, int longest) => new() { Type = JsonSchemaType.String, Description = description, MaxLength = longest };
