@@ -21,7 +21,7 @@ internal sealed class MemberSchemas : ISchemaFilter
             return;
 
         own.Type &= ~JsonSchemaType.Null;
-        var isRecord = (context.MemberInfo?.DeclaringType ?? context.Type).Assembly == typeof(ServiceRecord).Assembly;
+        var isRecord = Array.Exists((context.MemberInfo?.DeclaringType ?? context.Type).GetProperties(), member => member.IsDefined(typeof(AskAttribute)));
         if (context.MemberInfo is PropertyInfo property)
             Describe(own, property);
         else if (own.Enum is { Count: > 0 } && context.Type.IsEnum)

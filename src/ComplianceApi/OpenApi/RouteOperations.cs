@@ -28,7 +28,7 @@ internal sealed class RouteOperations : IOperationFilter
             Add(ParameterLocation.Header, "If-None-Match", "ETags of answers that the caller has kept; while one is still right, the answer is 304.", Texts(1000));
 
         if (metadata.OfType<AuditBodies>().Any())
-            AuditOperation.Describe(operation);
+            AuditOperation.Describe(operation, context.SchemaRepository);
 
         operation.Security = [];
         if (metadata.OfType<BeyondSchema>().SingleOrDefault() is { } beyond)
@@ -91,8 +91,13 @@ internal sealed class RouteOperations : IOperationFilter
 
                 foreach (var (mediaType, content) in own.Content ?? new Dictionary<string, IOpenApiMediaType>(StringComparer.Ordinal))
                 {
-                    if (content is OpenApiMediaType described)
+                    if (content is not OpenApiMediaType described)
+                        continue;
+
+                    if (mediaType.EndsWith("json", StringComparison.Ordinal) && mediaType != AuditAnswer.MediaType)
                         described.Examples = Shown.Of(operation.OperationId!, code);
+                    else if (described.Schema is OpenApiSchemaReference { Reference.Id: { } page } && page.EndsWith("Page", StringComparison.Ordinal))
+                        described.Schema = mediaType == AuditAnswer.MediaType ? new OpenApiSchemaReference(page[..^4]) : Texts(int.MaxValue);
                     if (content.Schema is OpenApiSchema { Type: JsonSchemaType.String, Format: null } text && mediaType.StartsWith("text/", StringComparison.Ordinal))
                         text.MaxLength ??= 10_000;
                 }

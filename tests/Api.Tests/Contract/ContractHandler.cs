@@ -18,9 +18,6 @@ internal sealed class ContractHandler : DelegatingHandler
         if ((int)response.StatusCode is 400 or 414 or 431 && response.Content.Headers.ContentLength == 0)
             return response;
 
-        if (PublishedContract.IsNotHeldYet(request.RequestUri!.AbsolutePath))
-            return response;
-
         var operation = PublishedContract.V1.Find(request.Method.Method, request.RequestUri!.AbsolutePath);
         var faults = operation is null ? FaultsOfUndocumented(request, response) : await FaultsOf(operation, request, sent, response);
         return faults.Count == 0
@@ -58,7 +55,12 @@ internal sealed class ContractHandler : DelegatingHandler
         {
             faults.Add($"the media type {mediaType} is not documented");
         }
-        else if (mediaType.EndsWith("json", StringComparison.Ordinal) && mediaType != "application/x-ndjson")
+        else if (mediaType == "application/x-ndjson")
+        {
+            foreach (var line in System.Text.Encoding.UTF8.GetString(body).Split('\n', StringSplitOptions.RemoveEmptyEntries))
+                faults.AddRange(PublishedContract.V1.Faults(content["schema"]!, JsonNode.Parse(line)));
+        }
+        else if (mediaType.EndsWith("json", StringComparison.Ordinal))
         {
             answer = JsonNode.Parse(body.AsSpan().StartsWith("\uFEFF"u8) ? body.AsSpan(3) : body);
             faults.AddRange(PublishedContract.V1.Faults(content["schema"]!, answer));
@@ -87,7 +89,7 @@ internal sealed class ContractHandler : DelegatingHandler
             found = [fault.Message];
         }
 
-        if (response.IsSuccessStatusCode && found.Count > 0)
+        if (response.IsSuccessStatusCode && found.Count > 0 && !operation.ReportsFaults)
             yield return "accepted what the document forbids: " + string.Join(", ", found.Take(3));
         else if (!response.IsSuccessStatusCode && found.Count == 0 && answer?["errors"] is JsonArray errors && errors.Texts("code").Any(code => !BeyondSchemas.Contains(code) && !operation.BeyondSchema.Contains(code)))
             yield return "refused what the document allows: " + errors.ToJsonString();

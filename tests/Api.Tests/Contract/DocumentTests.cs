@@ -21,7 +21,7 @@ public sealed class DocumentTests
     [Fact]
     public void Every_text_and_list_and_whole_number_is_bounded()
     {
-        Assert.Empty(Schemas.Where(found => TypeOf(found.Schema) == "string" && found.Schema["enum"] is null && found.Schema["maxLength"] is null && !found.Place.StartsWith("#/components/schemas/Fault/", StringComparison.Ordinal)).Select(found => found.Place));
+        Assert.Empty(Schemas.Where(found => TypeOf(found.Schema) == "string" && found.Schema["enum"] is null && found.Schema["maxLength"] is null).Select(found => found.Place));
         Assert.Empty(Schemas.Where(found => TypeOf(found.Schema) == "array" && found.Schema["maxItems"] is null).Select(found => found.Place));
         Assert.Empty(Schemas.Where(found => TypeOf(found.Schema) == "integer" && (found.Schema["minimum"] is null || found.Schema["maximum"] is null)).Select(found => found.Place));
     }
@@ -46,9 +46,10 @@ public sealed class DocumentTests
     public void Nothing_is_nullable_and_nothing_is_a_union() => Assert.All(
         Schemas, found => Assert.False(found.Schema["type"] is JsonArray || new[] { "oneOf", "anyOf", "allOf" }.Any(found.Schema.ContainsKey), found.Place));
 
+    /// <summary>Except of an audit under way: its answers depend on how far it is.</summary>
     [Fact]
     public void Every_answer_in_JSON_is_shown_by_an_example() => Assert.All(
-        PublishedContract.V1.Operations,
+        PublishedContract.V1.Operations.Where(operation => !operation.Path.StartsWith("/v1/audits", StringComparison.Ordinal)),
         operation => Assert.All(
             operation.Responses.Where(response => response.Key[0] == '2' && IsJson(response)),
             response => Assert.True(response.Value!["content"]!["application/json"]!["examples"] is not null, $"{operation.Id} {response.Key}: add a request to examples.json")));

@@ -70,6 +70,8 @@ public sealed class GeneratedRequestTests
         var values = new SchemaValues(contract.Document, random);
         var kind = random.Next(4) switch { 0 => "forbidden", 1 => "hostile", _ => "allowed" };
         var isBody = operation.JsonBody is not null && random.Next(3) > 0;
+        if (kind == "forbidden" && isBody && operation.ReportsFaults)
+            kind = "hostile";
         if (kind == "forbidden" && !isBody && !operation.Parameters.Any(IsCheckedQuery))
             kind = "allowed";
 

@@ -12,12 +12,6 @@ internal sealed class PublishedContract
     private readonly ConcurrentDictionary<string, JsonSchema> _schemas = new(StringComparer.Ordinal);
     private readonly string _definitions;
 
-    /// <summary>
-    /// Routes that are not held against the document yet: those of audits came in beside this check. Their bodies are lists, lines and
-    /// tables that the generated document does not tell apart so far, and it shows no examples of their answers.
-    /// </summary>
-    private const string NotHeldYet = "/v1/audits";
-
     private PublishedContract(JsonNode document)
     {
         Document = document;
@@ -26,7 +20,7 @@ internal sealed class PublishedContract
         _definitions = AsDefinitions(schemas);
         Operations =
         [
-            .. document["paths"]!.AsObject().Where(path => !IsNotHeldYet(path.Key)).SelectMany(path => path.Value!.AsObject().Select(operation =>
+            .. document["paths"]!.AsObject().SelectMany(path => path.Value!.AsObject().Select(operation =>
                 new Operation(path.Key, operation.Key.ToUpperInvariant(), operation.Value!.AsObject()))),
         ];
     }
@@ -36,8 +30,6 @@ internal sealed class PublishedContract
     public JsonNode Document { get; }
 
     public IReadOnlyList<Operation> Operations { get; }
-
-    public static bool IsNotHeldYet(string path) => path.StartsWith(NotHeldYet, StringComparison.Ordinal);
 
     public JsonNode Component(string name) => Document["components"]!["schemas"]![name]!;
 
@@ -100,6 +92,9 @@ internal sealed record Operation(string Path, string Method, JsonObject Node)
 
     /// <summary>The codes by which the operation refuses what its schema allows.</summary>
     public IReadOnlyList<string> BeyondSchema { get; } = [.. Node["x-beyond-schema"]?.AsArray().Select(code => code.Text()) ?? []];
+
+    /// <summary>Whether faults of single records are reported in the answer.</summary>
+    public bool ReportsFaults => Node["x-faults-in-answer"] is not null;
 
     public bool Fits(string path)
     {

@@ -73,7 +73,8 @@ internal sealed class SchemaValues(JsonNode document, Random random)
     private JsonArray AllowedList(JsonNode schema, int depth)
     {
         var most = schema["maxItems"]!.GetValue<int>();
-        var count = random.Next(40) == 0 && most <= 100 ? most : random.Next(Math.Min(most, 3) + 1);
+        var least = schema["minItems"]?.GetValue<int>() ?? 0;
+        var count = random.Next(40) == 0 && most <= 100 ? most : Math.Max(least, random.Next(Math.Min(most, 3) + 1));
         return [.. Enumerable.Range(0, count).Select(_ => Allowed(schema["items"]!, depth + 1))];
     }
 
