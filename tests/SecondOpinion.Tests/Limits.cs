@@ -17,6 +17,7 @@ internal sealed record Bounds(decimal? Min, decimal? Max, bool MaxExcluded, deci
 internal static class Limits
 {
     private static readonly IReadOnlyList<JsonElement> Rows = Read();
+    private static readonly ILookup<string, JsonElement> RowsById = Rows.ToLookup(row => row.GetProperty("id").GetString()!, StringComparer.Ordinal);
 
     /// <summary>Every line's id, unit and bounds.</summary>
     public static IEnumerable<(string Id, string Unit, Bounds Bounds)> All =>
@@ -26,11 +27,10 @@ internal static class Limits
     /// <exception cref="InvalidOperationException">No line has this id, or two apply.</exception>
     public static Bounds? Find(string id, Fuel fuel, Jurisdiction jurisdiction, DateOnly day)
     {
-        var lines = Rows.Where(row => row.GetProperty("id").GetString() == id).ToList();
-        if (lines.Count == 0)
+        if (!RowsById.Contains(id))
             throw new InvalidOperationException($"limits.json has no '{id}'.");
 
-        var row = lines.SingleOrDefault(line =>
+        var row = RowsById[id].SingleOrDefault(line =>
             Lists(line, "fuels", Name(fuel)) && Lists(line, "jurisdictions", Name(jurisdiction))
             && !(Day(line, "inForceFrom") > day) && !(day > Day(line, "inForceTo")));
         return row.ValueKind == JsonValueKind.Undefined ? null : BoundsOf(row);

@@ -1,4 +1,3 @@
-using Calculations;
 using Findings;
 using ServiceRecords;
 using static SecondOpinion.Tests.Reply;
@@ -17,7 +16,7 @@ internal static class CompetenceOpinions
     // Expired is outside the scope; without the net input nobody can say which scope serves (section 0, 7).
     private static Outcome Category(Case c)
     {
-        if (NetInputKw(c.Record.Appliance) is not { } netKw)
+        if (c.NetInputKw() is not { } netKw)
             return Outcome.Missing;
 
         var held = (c.Record.Engineer?.Categories ?? [])
@@ -30,16 +29,4 @@ internal static class CompetenceOpinions
 
         return isSmall && c.IsWorkplace() == true && held.Contains(CategoryScope.NonDomestic) ? Outcome.Advisory : Outcome.Missing;
     }
-
-    private static decimal? NetInputKw(Appliance appliance) => appliance.RatedInputBasis switch
-    {
-        InputBasis.Net => appliance.RatedInputKw,
-        InputBasis.Gross => appliance.RatedInputKw / appliance.Fuel switch
-        {
-            Fuel.NaturalGas => GasFamily.NaturalGas.GrossToNet(),
-            Fuel.Propane => GasFamily.Propane.GrossToNet(),
-            _ => GasFamily.Butane.GrossToNet(),
-        },
-        _ => null,
-    };
 }

@@ -5,10 +5,8 @@ namespace SecondOpinion.Tests;
 /// <summary>What kind of visit it is, where more than one topic asks.</summary>
 internal static class Who
 {
-    public static bool IsBareLandlordCheck(this Case c) => c.Record.JobType == JobType.LandlordCheck;
-
     /// <summary>Service items do not concern a bare landlord check (section 0, 13).</summary>
-    public static bool IsServiced(this Case c) => !c.IsBareLandlordCheck();
+    public static bool IsServiced(this Case c) => !c.IsLandlordCheck();
 
     /// <summary>What only the yearly service does.</summary>
     public static bool IsAnnualService(this Case c) => c.Record.JobType == JobType.AnnualService;
@@ -17,7 +15,7 @@ internal static class Who
     public static bool? IsServicedAndCondensing(this Case c) => Reply.And(c.IsServiced(), c.Record.Appliance.Condensing);
 
     /// <summary>Rented, or checked for a landlord.</summary>
-    public static bool? IsLet(this Case c) => c.IsBareLandlordCheck() ? true : c.Record.Premises?.Use switch
+    public static bool? IsLet(this Case c) => c.IsLandlordCheck() ? true : c.Record.Premises?.Use switch
     {
         null => null,
         var use => use == PremisesUse.Rented,
