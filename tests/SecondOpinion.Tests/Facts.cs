@@ -14,8 +14,6 @@ internal static class Facts
         _ => 1.08m,
     };
 
-    public static bool IsLandlordCheck(this Case one) => one.Record.JobType == JobType.LandlordCheck;
-
     public static bool? IsOpenFlued(this Case one) => one.Record.Appliance.FlueType switch
     {
         null => null,
@@ -54,6 +52,4 @@ internal static class Facts
     /// <summary>The gravest of some opinions, all about one subject.</summary>
     public static Opinion Gravest(params IEnumerable<Opinion> opinions) =>
         opinions.MinBy(opinion => (opinion.Outcome, -(int?)opinion.Class))!;
-
-    public static bool Is(this Outcome outcome, params ReadOnlySpan<Outcome> any) => any.Contains(outcome);
 }

@@ -6,11 +6,7 @@ namespace SecondOpinion.Tests;
 /// <summary>The bounds of a limit that apply to one visit.</summary>
 internal sealed record Bounds(decimal? Min, decimal? Max, bool MaxExcluded, decimal Resolution)
 {
-    public bool IsBelow(decimal value) => value < Min;
-
-    public bool IsAbove(decimal value) => MaxExcluded ? value >= Max : value > Max;
-
-    public bool Holds(decimal value) => !IsBelow(value) && !IsAbove(value);
+    public bool Holds(decimal value) => !(value < Min) && !(MaxExcluded ? value >= Max : value > Max);
 }
 
 /// <summary>limits.json, read without the help of the service's own reader.</summary>
