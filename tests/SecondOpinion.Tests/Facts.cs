@@ -1,4 +1,3 @@
-using Findings;
 using ServiceRecords;
 
 namespace SecondOpinion.Tests;

@@ -13,7 +13,7 @@ internal static class CompetenceOpinions
         ("licence-number-recorded", c => On("/engineer/licenceNumber", Given(c.Record.Engineer?.LicenceNumber) ? Outcome.Pass : Outcome.Missing)),
     ];
 
-    // Expired is outside the scope; without the net input nobody can say which scope serves (section 0, 7).
+    // Expired is outside the scope; without the net input nobody can say which scope serves.
     private static Outcome Category(Case c)
     {
         if (c.NetInputKw() is not { } netKw)

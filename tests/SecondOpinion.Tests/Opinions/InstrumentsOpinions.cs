@@ -21,7 +21,7 @@ internal static class InstrumentsOpinions
     private static Func<Instrument, Outcome?> Only(InstrumentKind kind, Func<Instrument, Outcome> judge) =>
         one => one.Kind == kind ? judge(one) : null;
 
-    // Where combustion stands in for pressure and rate, everything hangs on the analyser (section 0, 7).
+    // Where combustion stands in for pressure and rate, everything hangs on the analyser.
     private static Outcome Analyser(Case c, Instrument one) =>
         Calibration(c, one) == Outcome.Advisory && CarriesAlone(c) ? Outcome.Missing : Calibration(c, one);
 

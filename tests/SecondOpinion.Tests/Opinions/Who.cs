@@ -5,7 +5,9 @@ namespace SecondOpinion.Tests;
 /// <summary>What kind of visit it is, where more than one topic asks.</summary>
 internal static class Who
 {
-    /// <summary>Service items do not concern a bare landlord check (section 0, 13).</summary>
+    public static bool IsLandlordCheck(this Case c) => c.Record.JobType == JobType.LandlordCheck;
+
+    /// <summary>Service items do not concern a bare landlord check.</summary>
     public static bool IsServiced(this Case c) => !c.IsLandlordCheck();
 
     /// <summary>What only the yearly service does.</summary>
