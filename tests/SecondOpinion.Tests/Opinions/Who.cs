@@ -23,7 +23,7 @@ internal static class Who
         var use => use == PremisesUse.Rented,
     };
 
-    /// <summary>Let, and the appliance is not the tenant's own (L-36-x).</summary>
+    /// <summary>Let, and the appliance is not the tenant's own.</summary>
     public static bool? IsLandlords(this Case c) => Reply.And(c.IsLet(), c.Record.Appliance.OwnedByTenant != true);
 
     public static bool? IsWorkplace(this Case c) => c.Record.Premises?.Use switch
