@@ -1,4 +1,5 @@
 using System.Net;
+using Audits;
 
 namespace ComplianceApi;
 
@@ -34,7 +35,13 @@ public static class LocalOnly
 
     /// <summary>Refuses requests that did not begin on this machine.</summary>
     public static void UseLocalOnly(this WebApplication app) => app.Use((context, next) =>
-        RefusalOf(context) is { } refusal ? new ProblemResult(refusal).ExecuteAsync(context) : next(context));
+    {
+        if (RefusalOf(context) is { } refusal)
+            return new ProblemResult(refusal).ExecuteAsync(context);
+
+        context.RequestServices.GetRequiredService<Caller>().EnterAs(Tenant.Local);
+        return next(context);
+    });
 
     private static ProblemKind? RefusalOf(HttpContext context)
     {

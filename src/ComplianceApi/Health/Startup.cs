@@ -24,7 +24,7 @@ public static class Startup
         services.AddSingleton<Judge>();
         services.AddSingleton<Repeats>();
         services.AddSingleton<RuleShelf>();
-        services.AddSingleton(Tenant.Local);
+        Caller.AddTo(services);
         AuditService.AddTo(services);
     }
 
