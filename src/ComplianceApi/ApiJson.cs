@@ -24,6 +24,7 @@ namespace ComplianceApi;
 [JsonSerializable(typeof(Page<AuditStatus>))]
 [JsonSerializable(typeof(Page<FindingRow>))]
 [JsonSerializable(typeof(ApiCatalog))]
+[JsonSerializable(typeof(SamplingAnswer))]
 internal sealed partial class ApiJson : JsonSerializerContext
 {
     public static ApiJson Wire { get; } = new(new JsonSerializerOptions(EvaluationJson.Wire.Options) { TypeInfoResolver = null });

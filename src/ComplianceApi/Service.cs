@@ -31,6 +31,7 @@ internal static class Service
         v1.MapCatalogue();
         v1.MapCalculations();
         v1.MapProfiles();
+        v1.MapSampling();
         all.MapProblems();
         all.MapHealth();
         all.MapApiCatalog();

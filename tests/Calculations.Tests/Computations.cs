@@ -122,6 +122,12 @@ internal static class Computations
         ["conformity.atMost"] = v => Conformity.AtMost(new(v.Number("reading"), v.Number("u")), v.Number("limit")),
         ["conformity.atLeast"] = v => Conformity.AtLeast(new(v.Number("reading"), v.Number("u")), v.Number("limit")),
         ["conformity.between"] = v => Conformity.Between(new(v.Number("reading"), v.Number("u")), v.Number("lower"), v.Number("upper")),
+
+        ["inspection.size"] = v => Inspection.SampleSize(v.Whole("population"), v.Whole("tolerable"), v.Exact("confidencePercent"), v.Whole("allowed")),
+        ["inspection.sizeOfUnlimited"] = v => Inspection.SampleSizeOfUnlimited(v.Exact("tolerablePercent"), v.Exact("confidencePercent"), v.Whole("allowed")),
+        ["inspection.upperBound"] = v => Inspection.UpperBound(v.Whole("population"), v.Whole("visited"), v.Whole("found"), v.Exact("confidencePercent")),
+        ["inspection.countOfShare"] = v => Inspection.CountOfShare(v.Whole("population"), v.Exact("sharePercent")),
+        ["hypergeometric.atMost"] = v => Hypergeometric.AtMost(v.Whole("population"), v.Whole("faulty"), v.Whole("drawn"), v.Whole("found")),
     };
 
     private static GasProperties Properties(Vector v) => CalorificValue.Of(

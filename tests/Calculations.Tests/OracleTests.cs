@@ -72,6 +72,11 @@ public class OracleTests
     }
 
     [Fact]
+    public void The_hypergeometric_distribution_is_that_of_a_statistics_library() =>
+        Gen.Int[1, 3000].SelectMany(population => Gen.Select(Gen.Const(population), Gen.Int[0, population], Gen.Int[0, population], Gen.Int[0, 40])).Sample((population, faulty, drawn, found) =>
+            Assert.Equal(new MathNet.Numerics.Distributions.Hypergeometric(population, faulty, drawn).CumulativeDistribution(found), Hypergeometric.AtMost(population, faulty, drawn, found), 1e-8));
+
+    [Fact]
     public void Over_a_century_the_landlord_calendar_adds_months_as_a_date_library_does()
     {
         for (var day = new DateOnly(1998, 10, 31); day < new DateOnly(2098, 10, 31); day = day.AddDays(1))

@@ -181,6 +181,23 @@ public class RangeTests
         ["Conformity limit"] = new(x => Conformity.AtLeast(new(0, 1), x), double.MinValue, double.MaxValue),
         ["Conformity value"] = new(x => Conformity.AtMost(new(x, 1), 0), double.MinValue, double.MaxValue),
         ["Conformity lower limit"] = new(x => Conformity.Between(new(0, 1), x, 2), double.MinValue, 2),
+
+        ["SampleSize population"] = new(x => Inspection.SampleSize(Whole(x), 1, 95), 1, 1e6),
+        ["SampleSize tolerable"] = new(x => Inspection.SampleSize(100, Whole(x), 95, 2), 3, 100),
+        ["SampleSize confidence"] = new(x => Inspection.SampleSize(100, 2, (decimal)x), 0, 99.9999, MinBelongs: false),
+        ["SampleSize allowed"] = new(x => Inspection.SampleSize(100, 20, 95, Whole(x)), 0, 10),
+        ["SampleSizeOfUnlimited share"] = new(x => Inspection.SampleSizeOfUnlimited((decimal)x, 95), 0.1, 100),
+        ["SampleSizeOfUnlimited confidence"] = new(x => Inspection.SampleSizeOfUnlimited(5, (decimal)x), 0, 99.9999, MinBelongs: false),
+        ["SampleSizeOfUnlimited allowed"] = new(x => Inspection.SampleSizeOfUnlimited(5, 95, Whole(x)), 0, 10),
+        ["UpperBound population"] = new(x => Inspection.UpperBound(Whole(x), 1, 0, 95), 1, 1e6),
+        ["UpperBound visited"] = new(x => Inspection.UpperBound(20_000, Whole(x), 0, 95), 1, 10_000),
+        ["UpperBound visited of few"] = new(x => Inspection.UpperBound(20, Whole(x), 0, 95), 1, 20),
+        ["UpperBound found"] = new(x => Inspection.UpperBound(200, 32, Whole(x), 95), 0, 32),
+        ["CountOfShare population"] = new(x => Inspection.CountOfShare(Whole(x), 5), 1, 1e6),
+        ["CountOfShare share"] = new(x => Inspection.CountOfShare(100, (decimal)x), 0, 100, MinBelongs: false),
+        ["Hypergeometric population"] = new(x => Hypergeometric.AtMost(Whole(x), 0, 0, 0), 0, 1e6),
+        ["Hypergeometric faulty"] = new(x => Hypergeometric.AtMost(50, Whole(x), 10, 2), 0, 50),
+        ["Hypergeometric drawn"] = new(x => Hypergeometric.AtMost(50, 10, Whole(x), 2), 0, 50),
     };
 
     public static TheoryData<string> Names => [.. Inputs.Keys];
@@ -262,6 +279,9 @@ public class RangeTests
         // A refusal without words would begin with the parameter in brackets.
         Assert.All(calls, call => Assert.Matches("^[A-Za-z]", Assert.Throws<ArgumentOutOfRangeException>(call).Message));
     }
+
+    /// <summary>A whole number a step outside of an end is the next one.</summary>
+    private static int Whole(double x) => double.IsNaN(x) ? throw new OverflowException() : (int)Math.Round(x) + Math.Sign(x - Math.Round(x));
 
     private static double Inside(double end, bool belongs, int inward) => belongs ? end : end + inward * Step(end);
 

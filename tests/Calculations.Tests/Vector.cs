@@ -18,6 +18,8 @@ public sealed record Vector(
 
     public decimal Exact(string name) => Inputs[name].GetDecimal();
 
+    public int Whole(string name) => Inputs[name].GetInt32();
+
     public double[] Numbers(string name) => Inputs[name].Deserialize<double[]>()!;
 
     public T Choice<T>(string name)

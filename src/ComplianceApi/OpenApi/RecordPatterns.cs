@@ -10,7 +10,7 @@ internal static class RecordPatterns
     private const string Year = "(19[0-9]{2}|2[01][0-9]{2}|2200)";
     private const string Day = "^" + Year + "-[0-9]{2}-[0-9]{2}$";
     private const string Moment = "^" + Year + @"-[0-9]{2}-[0-9]{2}[Tt]([01][0-9]|2[0-3]):[0-5][0-9]:[0-5][0-9](\.[0-9]{1,24})?([Zz]|\+(0[0-9]|1[0-3]):[0-5][0-9]|\+14:00|-(?!00:00)(0[0-9]|1[0-3]):[0-5][0-9]|-14:00)$";
-    private const int LongestName = 100;
+    public const int LongestName = 100;
 
     /// <summary>A day, or a moment with an offset of at most 14 hours and no leap second, in the years 1900 to 2200.</summary>
     public static void Bound(OpenApiSchema schema, PropertyInfo property)

@@ -17,6 +17,7 @@ internal sealed class WholeDocument : IDocumentFilter
         ["Health"] = "Is the service alive, and can it judge and store?",
         ["Problems"] = "What went wrong, and what to do about it.",
         ["Questions"] = "What to record, before the visit.",
+        ["Sampling"] = "How many to look at again, which ones, and what that shows of the whole.",
     };
 
     public void Apply(OpenApiDocument swaggerDoc, DocumentFilterContext context)
