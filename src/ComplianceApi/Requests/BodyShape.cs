@@ -73,6 +73,9 @@ internal sealed class BodyValues
     /// <summary>All faults as an answer; null without any.</summary>
     public ProblemResult? Problem => Faults.Count > 0 ? ProblemResult.Of(Kind, Faults) : null;
 
+    /// <summary>Whether there are members to look at: the body is an object and can be read.</summary>
+    public bool HasMembers => Kind == FaultKind.Invalid && !Faults.Exists(fault => fault.Pointer == "#");
+
     /// <summary>Whether a member is given, rightly or not.</summary>
     public bool Has(BodyMember member) => _values.ContainsKey(member);
 

@@ -66,6 +66,9 @@ internal sealed class SamplingQuestion
     /// <summary>Reads the question; its faults are in <paramref name="body"/>.</summary>
     public static SamplingQuestion? Of(BodyValues body)
     {
+        if (!body.HasMembers)
+            return null;
+
         var items = Items.Of(body);
         var population = items?.Count ?? Population.Of(body);
         CheckCompany(body);
