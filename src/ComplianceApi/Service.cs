@@ -14,6 +14,7 @@ internal static class Service
         RequestTime.AddTo(builder.Services, builder.Configuration);
         Startup.AddTo(builder.Services);
         Documents.AddTo(builder.Services);
+        builder.Services.AddPages();
 
         var app = builder.Build();
         app.UseSecurityHeaders();
@@ -35,6 +36,7 @@ internal static class Service
         all.MapProblems();
         all.MapHealth();
         all.MapApiCatalog();
+        all.MapPages();
 
         Startup.Demand(app.Services);
         return app;

@@ -5,8 +5,13 @@ public static class SecurityHeaders
 {
     private const string ForAnswers = "default-src 'none'; frame-ancestors 'none'";
 
-    /// <summary>The policy of the documentation page: its own scripts and styles, calls to this service, nothing else.</summary>
+    /// <summary>The policy of the pages: scripts, styles and type from files of this service, calls to this service, nothing else.</summary>
     private const string ForPages =
+        "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self'; font-src 'self'; connect-src 'self'; "
+        + "base-uri 'none'; form-action 'self'; frame-ancestors 'none'";
+
+    /// <summary>The policy of the documentation page, whose own library writes styles into it.</summary>
+    private const string ForDocs =
         "default-src 'none'; script-src 'self'; style-src 'self' 'unsafe-inline'; img-src 'self' data:; font-src 'self'; connect-src 'self'; "
         + "base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
 
@@ -17,7 +22,8 @@ public static class SecurityHeaders
         {
             var headers = context.Response.Headers;
             headers.XContentTypeOptions = "nosniff";
-            headers.ContentSecurityPolicy = context.Request.Path.StartsWithSegments("/docs", StringComparison.Ordinal) ? ForPages : ForAnswers;
+            if (headers.ContentSecurityPolicy.Count == 0)
+                headers.ContentSecurityPolicy = PolicyOf(context);
             headers["Referrer-Policy"] = "no-referrer";
             headers["Cross-Origin-Resource-Policy"] = "same-origin";
             if (context.GetEndpoint()?.Metadata.GetMetadata<NeverCachedMetadata>() is not null)
@@ -26,6 +32,11 @@ public static class SecurityHeaders
         });
         return next(context);
     });
+
+    private static string PolicyOf(HttpContext context) =>
+        context.GetEndpoint()?.Metadata.GetMetadata<PageMetadata>() is not null ? ForPages
+        : context.Request.Path.StartsWithSegments("/docs", StringComparison.Ordinal) ? ForDocs
+        : ForAnswers;
 
     /// <summary>The answers of these routes hold what a record says and belong in no cache.</summary>
     public static RouteGroupBuilder NeverCached(this RouteGroupBuilder group) => group.WithMetadata(new NeverCachedMetadata());

@@ -18,7 +18,7 @@ public static class StrictQuery
         return group.Fails(ProblemKind.InvalidParameter);
     }
 
-    private static List<ProblemError> FaultsOf(HttpContext context)
+    internal static List<ProblemError> FaultsOf(HttpContext context)
     {
         var known = context.GetEndpoint()?.Metadata.GetMetadata<QueryParameters>()?.All ?? [];
         var faults = new List<ProblemError>();

@@ -1,0 +1,81 @@
+using Audits;
+using Findings;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Http.HttpResults;
+using RuleEngine;
+using ServiceRecords;
+
+namespace ComplianceApi;
+
+/// <summary>The pages for people. Each reads the object that its route of /v1 serves, and adds nothing to it.</summary>
+internal static class PageRoutes
+{
+    private static readonly QueryParameter<string?> Topic = Query.Word("topic", "Only rules of this subject area.", Topics.All);
+
+    private static readonly QueryParameter<string?> Words = Query.Opaque("words", "Only rules that say all of these words.");
+
+    /// <summary>Adds what renders them.</summary>
+    public static void AddPages(this IServiceCollection services) => services.AddRazorComponents();
+
+    /// <summary>Maps them.</summary>
+    public static void MapPages(this IEndpointRouteBuilder app)
+    {
+        var pages = app.MapGroup("").ExcludeFromDescription().WithMetadata(new PageMetadata()).WithKnownFilters();
+        pages.MapAssets();
+        pages.MapGet("/", (ComplianceEngine engine) => Show<HomePage>(new { engine.Catalogue }));
+        pages.MapGet("/rules", Rules).Takes(Topic, Words);
+        pages.MapGet("/rules/{ruleId}", Rule);
+
+        var records = pages.MapGroup("").NeverCached();
+        records.MapGet("/evaluations/{evaluationId}", Evaluation);
+    }
+
+    internal static RazorComponentResult Show<TPage>(object parameters, int status = StatusCodes.Status200OK) where TPage : IComponent =>
+        new RazorComponentResult<TPage>(parameters) { StatusCode = status, PreventStreamingRendering = true };
+
+    internal static RazorComponentResult Nothing(string what) =>
+        Show<MessagePage>(new { Title = "Nothing is kept here", Lines = new[] { what } }, StatusCodes.Status404NotFound);
+
+    private static RazorComponentResult Rules(HttpRequest request, RuleShelf shelf) =>
+        Show<RulesPage>(new { All = shelf.All.ToList(), Topic = Topic.Of(request), Words = Words.Of(request) });
+
+    private static RazorComponentResult Rule(string ruleId, RuleShelf shelf) =>
+        shelf.Find(ruleId) is { } rule ? Show<RulePage>(new { Rule = rule }) : Nothing("There is no such rule.");
+
+    private static async Task<RazorComponentResult> Evaluation(string evaluationId, EvaluationStore evaluations, Tenant tenant, CancellationToken cancel)
+    {
+        if (await evaluations.FindAsync(tenant, evaluationId, cancel) is not { } stored)
+            return Nothing("There is no such evaluation.");
+
+        var record = await evaluations.FindRecordAsync(tenant, evaluationId, cancel);
+        return Show<EvaluationPage>(new { stored.Evaluation, RecordReader.Read(record).Record, stored.SupersededBy });
+    }
+
+    /// <summary>
+    /// A mistyped filter would show everything under an address that promises less, so it is refused. A form sends the fields that were
+    /// left empty as well: they are taken out of the address.
+    /// </summary>
+    private static RouteGroupBuilder WithKnownFilters(this RouteGroupBuilder group)
+    {
+        group.AddEndpointFilter((context, next) => WithoutEmpty(context.HttpContext.Request) is { } address
+            ? ValueTask.FromResult<object?>(TypedResults.LocalRedirect(address))
+            : next(context));
+        group.AddEndpointFilter(async (context, next) => StrictQuery.FaultsOf(context.HttpContext) is { Count: > 0 } faults
+            ? Show<MessagePage>(
+                new { Title = "This address cannot be read", Lines = faults.Select(fault => $"{fault.Parameter}: {fault.Detail}").ToArray() },
+                StatusCodes.Status400BadRequest)
+            : await next(context));
+        return group;
+    }
+
+    private static string? WithoutEmpty(HttpRequest request)
+    {
+        var given = request.Query.SelectMany(pair => pair.Value, (pair, value) => KeyValuePair.Create(pair.Key, value)).ToList();
+        return given.Exists(pair => string.IsNullOrEmpty(pair.Value))
+            ? request.Path + QueryString.Create(given.Where(pair => !string.IsNullOrEmpty(pair.Value))).ToUriComponent()
+            : null;
+    }
+}
+
+/// <summary>Marks a page for people.</summary>
+internal sealed class PageMetadata;
