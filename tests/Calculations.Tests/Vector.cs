@@ -1,16 +1,24 @@
 using System.Text.Json;
+using System.Text.Json.Serialization;
 
 namespace Calculations.Tests;
 
 /// <summary>One check value from outside: what to compute, what to expect, how near, and who says so.</summary>
 public sealed record Vector(
-    string Computation, Dictionary<string, JsonElement> Inputs, double Value, string Unit, double Tolerance, string Source)
+    string Computation, Dictionary<string, JsonElement> Inputs, double Value, string Unit, double Tolerance, Standing Standing, string Source)
 {
-    private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web);
+    private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web)
+    {
+        RespectRequiredConstructorParameters = true,
+        Converters = { new JsonStringEnumConverter(JsonNamingPolicy.CamelCase, allowIntegerValues: false) },
+    };
 
     public static IReadOnlyList<Vector> All { get; } =
         [.. Directory.EnumerateFiles(Path.Combine(AppContext.BaseDirectory, "vectors"), "*.json").Order(StringComparer.Ordinal)
             .SelectMany(file => JsonSerializer.Deserialize<Vector[]>(File.ReadAllText(file), Options)!)];
+
+    /// <summary>Does it come from elsewhere than this project and its authors' memory?</summary>
+    public bool FromOutside => Standing is Standing.Published or Standing.Library or Standing.Composed;
 
     public double Number(string name) => Inputs[name].GetDouble();
 

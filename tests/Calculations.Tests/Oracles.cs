@@ -1,0 +1,64 @@
+using MathNet.Numerics.Distributions;
+using MathNet.Numerics.OdeSolvers;
+using MathNet.Numerics.RootFinding;
+using UnitsNet;
+
+namespace Calculations.Tests;
+
+/// <summary>A library that works out the same while the tests run: UnitsNet 5.75.1 or MathNet.Numerics 5.0.0, and the call that does it.</summary>
+/// <param name="Call">Library and call, as the list of sources would name them.</param>
+/// <param name="Value">The library's answer to the inputs of a check value.</param>
+/// <param name="Tolerance">Relative to the answer.</param>
+internal sealed record Oracle(string Call, Func<Vector, double> Value, double Tolerance = 1e-12);
+
+/// <summary>The computations that a library answers as well.</summary>
+internal static class Oracles
+{
+    private const int Steps = 4000;
+
+    public static IReadOnlyDictionary<string, Oracle> ByName { get; } = new Dictionary<string, Oracle>(StringComparer.Ordinal)
+    {
+        ["combustion.ratio"] = new("UnitsNet, Ratio / Ratio", v =>
+            Ratio.FromPartsPerMillion(v.Number("coPpm")) / Ratio.FromPercent(v.Number("co2Percent"))),
+        ["heatInput.metricRate"] = new("UnitsNet, Volume / Duration", v =>
+            (Volume.FromCubicMeters(v.Number("volumeM3")) / Duration.FromSeconds(v.Number("seconds"))).CubicMetersPerHour),
+        ["heatInput.imperialRate"] = new("UnitsNet, Volume / Duration", v =>
+            (Volume.FromCubicFeet(v.Number("volumeFt3")) / Duration.FromSeconds(v.Number("seconds"))).CubicFeetPerHour),
+        ["heatInput.grossKw"] = new("UnitsNet, EnergyDensity * Volume / Duration", v =>
+            Kilowatts(EnergyDensity.FromMegajoulesPerCubicMeter(v.Number("cvMjPerM3")) * Volume.FromCubicMeters(v.Number("rateM3PerHour")))),
+        // 3412.142 Btu/h a kilowatt is rounded to a few parts in 10^7.
+        ["heatInput.imperialGrossKw"] = new("UnitsNet, Energy / Duration", v =>
+            Kilowatts(Energy.FromBritishThermalUnits(v.Number("rateFt3PerHour") * v.Number("cvBtuPerFt3"))), 1e-6),
+        ["gasRate.energy"] = new("UnitsNet, EnergyDensity.CombustionEnergy", v => EnergyDensity.CombustionEnergy(
+            EnergyDensity.FromMegajoulesPerCubicMeter(v.Number("cvMjPerM3")),
+            Volume.FromCubicMeters(v.Number("volumeM3")),
+            Ratio.FromDecimalFractions(v.Number("conversion"))).KilowattHours),
+        ["volume.pipe"] = new("UnitsNet, Area.FromCircleDiameter * Length", v =>
+            (Area.FromCircleDiameter(Length.FromMillimeters(v.Number("boreMm"))) * Length.FromMeters(1)).CubicMeters),
+        ["vessel.staticHead"] = new("UnitsNet, Density * Acceleration * Length", v =>
+            (Density.FromKilogramsPerCubicMeter(1000) * Acceleration.FromStandardGravity(1) * Length.FromMeters(v.Number("heightM"))).Bars),
+
+        ["conformity.atMost"] = new("MathNet.Numerics, Normal.CDF", v =>
+            Normal.CDF(v.Number("reading"), v.Number("u"), v.Number("limit")), 1e-9),
+        ["conformity.atLeast"] = new("MathNet.Numerics, Normal.CDF", v =>
+            Normal.CDF(-v.Number("reading"), v.Number("u"), -v.Number("limit")), 1e-9),
+        ["conformity.between"] = new("MathNet.Numerics, Normal.CDF", v =>
+            Normal.CDF(v.Number("reading"), v.Number("u"), v.Number("upper")) - Normal.CDF(v.Number("reading"), v.Number("u"), v.Number("lower")), 1e-9),
+
+        ["room.co"] = new("MathNet.Numerics, RungeKutta.FourthOrder on the balance dC/dt = G/V - nC", v =>
+            RoomPpm(v, v.Number("hours"), v.Number("startPpm")), 1e-9),
+        ["room.steady"] = new("MathNet.Numerics, RungeKutta.FourthOrder on the same balance, 40 air changes long", v =>
+            RoomPpm(v, 40 / v.Number("airChanges"), 0), 1e-9),
+        ["room.hoursTo"] = new("MathNet.Numerics, Brent.FindRoot on RungeKutta.FourthOrder of the same balance", v =>
+            Brent.FindRoot(hours => RoomPpm(v, hours, 0) - v.Number("coPpm"), 1e-3, 40 / v.Number("airChanges"), 1e-9), 1e-7),
+    };
+
+    private static double Kilowatts(Energy inAnHour) => Convert.ToDouble((inAnHour / Duration.FromHours(1)).Kilowatts);
+
+    private static double RoomPpm(Vector v, double hours, double startPpm)
+    {
+        var gained = 1e6 * v.Number("coM3PerHour") / v.Number("roomM3");
+        var changes = v.Number("airChanges");
+        return RungeKutta.FourthOrder(startPpm, 0, hours, Steps, (_, ppm) => gained - changes * ppm)[^1];
+    }
+}
