@@ -2,6 +2,8 @@ using MathNet.Numerics.Distributions;
 using MathNet.Numerics.OdeSolvers;
 using MathNet.Numerics.RootFinding;
 using UnitsNet;
+using LibraryBinomial = MathNet.Numerics.Distributions.Binomial;
+using LibraryHypergeometric = MathNet.Numerics.Distributions.Hypergeometric;
 
 namespace Calculations.Tests;
 
@@ -15,6 +17,8 @@ internal sealed record Oracle(string Call, Func<Vector, double> Value, double To
 internal static class Oracles
 {
     private const int Steps = 4000;
+    // A tie counts as reached; in binary fractions it may come out a hair beside.
+    private const double Tie = 1e-12;
 
     public static IReadOnlyDictionary<string, Oracle> ByName { get; } = new Dictionary<string, Oracle>(StringComparer.Ordinal)
     {
@@ -51,7 +55,20 @@ internal static class Oracles
             RoomPpm(v, 40 / v.Number("airChanges"), 0), 1e-9),
         ["room.hoursTo"] = new("MathNet.Numerics, Brent.FindRoot on RungeKutta.FourthOrder of the same balance", v =>
             Brent.FindRoot(hours => RoomPpm(v, hours, 0) - v.Number("coPpm"), 1e-3, 40 / v.Number("airChanges"), 1e-9), 1e-7),
+
+        ["hypergeometric.atMost"] = new("MathNet.Numerics, Hypergeometric.CDF", v =>
+            LibraryHypergeometric.CDF((int)v.Number("population"), (int)v.Number("faulty"), (int)v.Number("drawn"), v.Number("found")), 1e-9),
+        ["inspection.size"] = new("MathNet.Numerics, Hypergeometric.CDF, least draw that leaves no more than the doubt", v =>
+            Enumerable.Range(1, (int)v.Number("population")).First(drawn =>
+                LibraryHypergeometric.CDF((int)v.Number("population"), (int)v.Number("tolerable"), drawn, v.Number("allowed")) <= Doubt(v) + Tie)),
+        ["inspection.sizeOfUnlimited"] = new("MathNet.Numerics, Binomial.CDF, least draw that leaves no more than the doubt", v =>
+            Enumerable.Range(1, 1000).First(drawn => LibraryBinomial.CDF(v.Number("tolerablePercent") / 100, drawn, v.Number("allowed")) <= Doubt(v) + Tie)),
+        ["inspection.upperBound"] = new("MathNet.Numerics, Hypergeometric.CDF, most faulty ones that the doubt leaves", v =>
+            Enumerable.Range(0, (int)(v.Number("population") - v.Number("visited") + v.Number("found")) + 1).Last(faulty =>
+                LibraryHypergeometric.CDF((int)v.Number("population"), faulty, (int)v.Number("visited"), v.Number("found")) > Doubt(v) + Tie)),
     };
+
+    private static double Doubt(Vector v) => 1 - v.Number("confidencePercent") / 100;
 
     private static double Kilowatts(Energy inAnHour) => Convert.ToDouble((inAnHour / Duration.FromHours(1)).Kilowatts);
 
