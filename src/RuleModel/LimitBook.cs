@@ -70,6 +70,15 @@ public sealed class LimitSheet
     public Limit? ByVolume(string id, decimal volumeM3) =>
         _byId[id].SingleOrDefault(line => !(volumeM3 <= line.VolumeAboveM3) && !(volumeM3 > line.VolumeUpToM3)) is { } line ? Read(line) : null;
 
+    /// <summary>Reads limits for numbers that are shown: the rule that happens to ask for them first has not read them.</summary>
+    internal T Unwatched<T>(Func<T> read)
+    {
+        var before = _loosened.Count;
+        var result = read();
+        _loosened.RemoveRange(before, _loosened.Count - before);
+        return result;
+    }
+
     /// <summary>The loosened limits read since this was last asked.</summary>
     internal IReadOnlyList<LimitDefinition> TakeLoosened()
     {

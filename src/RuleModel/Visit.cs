@@ -54,7 +54,7 @@ public sealed partial class Visit
     public Judgements Judgements { get; }
 
     /// <summary>Every number worked out from the record, once.</summary>
-    public IReadOnlyList<Figure> Figures => field ??= FigureSheet.Of(this);
+    public IReadOnlyList<Figure> Figures => field ??= Limits.Unwatched(() => FigureSheet.Of(this));
 
     /// <summary>A standard uncertainty with the guard in force; null where there is none.</summary>
     internal Doubt? DoubtOf(double? standardUncertainty) =>

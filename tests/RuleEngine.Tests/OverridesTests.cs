@@ -172,6 +172,46 @@ public sealed class OverridesTests
         Assert.Equal((Outcome.Advisory, LimitOrigin.Standard), (finding.Outcome, finding.Limit!.Origin));
     }
 
+    [Theory]
+    [InlineData("4", 0.01, 3.0)]
+    [InlineData("4", 0.011, 1.5)]
+    [InlineData(null, 0.011, 1.5)] // tested when Edition 4 alone was in force
+    [InlineData("4", 0.021, null)]
+    [InlineData("4", null, null)]
+    public void The_figure_of_the_permitted_drop_is_the_deployers_band_that_judges(string? edition, double? volume, double? expected)
+    {
+        var figures = Engine(Bands).Evaluate(Samples.Changed(json =>
+        {
+            var test = json["tightnessTests"]![0]!;
+            (test["edition"], test["testedOn"], test["installationVolumeM3"]) = (edition, "2026-10-02", (decimal?)volume);
+            json["startedAt"] = "2026-10-02T09:00:00+01:00";
+            json["finishedAt"] = "2026-10-02T11:00:00+01:00";
+        })).Figures.Where(figure => figure.Name == "permittedDrop").ToList();
+
+        Assert.Equal((decimal?)expected, figures.SingleOrDefault()?.Value);
+        Assert.All(figures, figure => Assert.Equal("house rule 7", figure.Source));
+        Assert.All(figures, figure => Assert.Contains("/tightnessTests/0/installationVolumeM3", figure.Inputs));
+    }
+
+    [Fact]
+    public void A_pipework_test_has_no_permitted_drop() => Assert.DoesNotContain(
+        Engine(Bands).Evaluate(Samples.Changed(json => json["tightnessTests"]![0]!["appliancesConnected"] = false)).Figures,
+        figure => figure.Name == "permittedDrop");
+
+    [Fact]
+    public void A_loosened_limit_that_only_a_figure_reads_is_not_laid_to_the_rule_that_asks_for_the_figures_first()
+    {
+        var engine = Engine("""{ "id": "relief-margin", "what": "distance below the relief setting", "min": 5, "unit": "%", "loosens": true }""");
+        var record = Samples.Changed(json => json["instruments"]![0]!["accuracies"] = JsonNode.Parse(
+            """[{ "quantity": "coPpm", "absolute": 10 }, { "quantity": "co2Percent", "absolute": 0.3 }]"""));
+        var findings = engine.Evaluate(record).Findings;
+
+        Assert.Contains(findings, finding => finding.RuleId == RuleIds.CombustionRatio && finding.Conformity is not null);
+        Assert.Equal(
+            [RuleIds.ReliefMargin, RuleIds.VesselVolume],
+            findings.Where(finding => finding.Loosened == true).Select(finding => finding.RuleId).Order(StringComparer.Ordinal));
+    }
+
     private static Finding Answer(ComplianceEngine engine, string ruleId, Action<JsonNode> change) =>
         engine.Evaluate(Samples.Changed(change)).Findings.First(finding => finding.RuleId == ruleId);
 

@@ -18,25 +18,42 @@ internal static class TightnessFigures
         }
     }
 
-    /// <summary>Only of a test that Edition 3 governs, made with the appliances connected; what Edition 4 permits is the engineer's to state.</summary>
+    /// <summary>
+    /// Only of a test with the appliances connected, by the edition that governs it: Edition 3's line, or the band of a deployer's table
+    /// where there is one. Without that table what Edition 4 permits is the engineer's to state.
+    /// </summary>
     private static Figure? PermittedDrop(Visit visit, string subject, TightnessTest test)
     {
-        if (!visit.BurnsNaturalGas || test is not { AppliancesConnected: true, Edition: { } edition, LargestPipeMm: { } pipe }
-            || TightnessEditions.Governing(edition, TightnessEditions.DayOf(test, visit)) != TightnessEditions.Third
-            || visit.Record.GasSupply?.MeterKind is not { } meter || EditionThreeTable.PermittedDrop(meter, pipe, visit.Limits) is not { } limit)
-        {
+        if (test.AppliancesConnected != true)
             return null;
-        }
 
-        return new Figure
+        return TightnessEditions.Governing(test.Edition, TightnessEditions.DayOf(test, visit)) switch
         {
-            Name = "permittedDrop",
-            Subject = subject,
-            Value = limit.Max,
-            Unit = limit.Unit,
-            Formula = "line of the table for meterKind and largestPipeMm",
-            Inputs = ["/gasSupply/meterKind", $"{subject}/largestPipeMm", $"{subject}/edition"],
-            Source = limit.Source,
+            TightnessEditions.Third => OfMeterAndPipe(visit, subject, test),
+            TightnessEditions.Fourth => OfVolume(visit, subject, test),
+            _ => null,
         };
     }
+
+    private static Figure? OfMeterAndPipe(Visit visit, string subject, TightnessTest test) =>
+        visit.BurnsNaturalGas && test.LargestPipeMm is { } pipe && visit.Record.GasSupply?.MeterKind is { } meter
+        && EditionThreeTable.PermittedDrop(meter, pipe, visit.Limits) is { } limit
+            ? Looked(limit, subject, test, "line of the table for meterKind and largestPipeMm", "/gasSupply/meterKind", $"{subject}/largestPipeMm")
+            : null;
+
+    private static Figure? OfVolume(Visit visit, string subject, TightnessTest test) =>
+        test.InstallationVolumeM3 is { } volume && visit.Limits.ByVolume(LimitBook.PermittedDropEdition4, volume) is { } limit
+            ? Looked(limit, subject, test, "band of the deployer's table for installationVolumeM3", $"{subject}/installationVolumeM3")
+            : null;
+
+    private static Figure Looked(Limit limit, string subject, TightnessTest test, string formula, params IReadOnlyList<string> inputs) => new()
+    {
+        Name = "permittedDrop",
+        Subject = subject,
+        Value = limit.Max,
+        Unit = limit.Unit,
+        Formula = formula,
+        Inputs = test.Edition is null ? inputs : [.. inputs, $"{subject}/edition"],
+        Source = limit.Source,
+    };
 }
