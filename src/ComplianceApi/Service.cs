@@ -8,23 +8,28 @@ internal static class Service
     public static WebApplication Build(string[] args)
     {
         var builder = WebApplication.CreateBuilder(args);
-        builder.ListenOnLoopbackOnly();
+        builder.ListenGuarded();
         builder.Logging.AddFilter("Microsoft.AspNetCore", LogLevel.Warning);
         builder.Services.ConfigureHttpJsonOptions(ApiJson.Configure);
         RequestTime.AddTo(builder.Services, builder.Configuration);
         Startup.AddTo(builder.Services);
+        Gate.AddTo(builder.Services);
+        builder.Services.AddSingleton(new RateLimits(builder.Configuration));
         Documents.AddTo(builder.Services);
         builder.Services.AddPages();
 
         var app = builder.Build();
+        Startup.Demand(app.Services);
         app.UseSecurityHeaders();
         app.UseProblems();
-        app.UseLocalOnly();
+        Gate.UseCallers(app);
+        RateLimits.Use(app);
+        Gate.UseAccess(app);
         app.UseRequestTimeouts();
         app.UseRevalidation();
         app.UseDocuments();
 
-        var all = app.MapGroup("").Fails(ProblemKind.ForwardedRequest, ProblemKind.ForeignHost, ProblemKind.InternalError);
+        var all = app.MapGroup("").Fails(ProblemKind.ForwardedRequest, ProblemKind.ForeignHost, ProblemKind.TooManyRequests, ProblemKind.InternalError);
         var v1 = all.MapGroup("/v1").WithStrictQuery();
         v1.MapEvaluations();
         v1.MapAudits();
@@ -37,8 +42,9 @@ internal static class Service
         all.MapHealth();
         all.MapApiCatalog();
         all.MapPages();
+        all.MapSignIn();
 
-        Startup.Demand(app.Services);
+        app.WarnOfPlainText();
         return app;
     }
 }

@@ -49,6 +49,16 @@ internal sealed partial class RunningService : IDisposable
         return (_process.ExitCode, await said);
     }
 
+    /// <summary>Waits until it has ended by itself; gives what it printed.</summary>
+    public async Task<string> Printed()
+    {
+        using var patience = new CancellationTokenSource(TimeSpan.FromMinutes(1));
+        var said = _process.StandardError.ReadToEndAsync(patience.Token);
+        var printed = await _process.StandardOutput.ReadToEndAsync(patience.Token);
+        await _process.WaitForExitAsync(patience.Token);
+        return _process.ExitCode == 0 ? printed : throw new InvalidOperationException(await said);
+    }
+
     public void Kill()
     {
         _process.Kill();

@@ -89,7 +89,7 @@ public sealed class RunningServiceTests(ServiceInProcess service) : IClassFixtur
         var (exitCode, said) = await running.Ended();
 
         Assert.Equal(1, exitCode);
-        Assert.Contains("listens on localhost only", said, StringComparison.Ordinal);
+        Assert.Contains("no key is in use", said, StringComparison.Ordinal);
     }
 
     [Fact]

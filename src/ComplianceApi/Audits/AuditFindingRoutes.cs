@@ -26,9 +26,9 @@ internal static class AuditFindingRoutes
 
     public static void MapAuditFindings(this IEndpointRouteBuilder audits)
     {
-        audits.MapGet("/{auditId}/findings", List).WithName("listAuditFindings").Takes(Outcome, Topic, Rule, Engineer, Sort, Format, Paging.Limit, Next)
+        audits.MapGet("/{auditId}/findings", List).WithName("listAuditFindings").Needs(KeyScope.Read).Takes(Outcome, Topic, Rule, Engineer, Sort, Format, Paging.Limit, Next)
             .Produces<Page<FindingRow>>(200, "application/json", AuditAnswer.MediaType, "text/csv").Fails(ProblemKind.NotFound);
-        audits.MapGet("/{auditId}/report", Report).WithName("getAuditReport").Produces<string>(200, "text/html").Fails(ProblemKind.NotFound, ProblemKind.AuditNotCompleted);
+        audits.MapGet("/{auditId}/report", Report).WithName("getAuditReport").Needs(KeyScope.Read).Produces<string>(200, "text/html").Fails(ProblemKind.NotFound, ProblemKind.AuditNotCompleted);
     }
 
     /// <summary>What an audit found, one row for each finding and for each fault of a record that was not judged.</summary>

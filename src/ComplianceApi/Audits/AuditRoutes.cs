@@ -16,12 +16,12 @@ public static class AuditRoutes
     public static void MapAudits(this IEndpointRouteBuilder v1)
     {
         var routes = v1.MapGroup("/audits").WithTags("Audits").NeverCached().Fails(ProblemKind.StoreUnavailable);
-        routes.MapPost("", Create).WithName("createAudit").Takes(Shown).WithMetadata(new AuditBodies())
+        routes.MapPost("", Create).WithName("createAudit").Needs(KeyScope.Audit).Takes(Shown).WithMetadata(new AuditBodies())
             .Produces<AuditLine>(200, AuditAnswer.MediaType).Produces<AuditStatus>(202)
             .Fails(ProblemKind.UnreadableBody, ProblemKind.AuditTooLong, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody, ProblemKind.KeyInFlight, ProblemKind.KeyReused);
-        routes.MapGet("", List).WithName("listAudits").Takes(Paging.Limit, Before);
-        routes.MapGet("/{auditId}", Get).WithName("getAudit").Fails(ProblemKind.NotFound);
-        routes.MapDelete("/{auditId}", Cancel).WithName("cancelAudit").Fails(ProblemKind.NotFound);
+        routes.MapGet("", List).WithName("listAudits").Needs(KeyScope.Read).Takes(Paging.Limit, Before);
+        routes.MapGet("/{auditId}", Get).WithName("getAudit").Needs(KeyScope.Read).Fails(ProblemKind.NotFound);
+        routes.MapDelete("/{auditId}", Cancel).WithName("cancelAudit").Needs(KeyScope.Audit).Fails(ProblemKind.NotFound);
         routes.MapAuditFindings();
     }
 

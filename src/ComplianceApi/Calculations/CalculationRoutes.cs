@@ -9,7 +9,7 @@ public static class CalculationRoutes
     /// <summary>Maps the routes.</summary>
     public static void MapCalculations(this IEndpointRouteBuilder v1)
     {
-        var routes = v1.MapGroup("/calculations").WithTags("Calculations");
+        var routes = v1.MapGroup("/calculations").WithTags("Calculations").NeedsAnyKey();
         routes.MapGet("", List).WithName("listCalculations").Takes(Paging.Limit, Paging.Next);
         routes.MapPost("/{name}", Calculate).WithName("calculate").Accepts<Dictionary<string, object>>("application/json")
             .WithMetadata(new BodySchema(CalculationInputs.Name, () => CalculationInputs.Schema), new BeyondSchema("unknownMember", "requiredMember", "outOfRange"))

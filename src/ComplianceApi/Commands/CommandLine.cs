@@ -14,6 +14,7 @@ internal static class CommandLine
             DemoCommand(),
             AuditCommand.Make(),
             StoreCommand.Make(),
+            KeysCommand.Make(),
         };
         var isAsked = args is [var first, ..] && (root.Subcommands.Any(command => command.Name == first) || first is "--help" or "-h" or "-?" or "--version");
         return isAsked ? await root.Parse(args).InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false }) : null;

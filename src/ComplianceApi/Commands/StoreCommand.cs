@@ -6,11 +6,7 @@ namespace ComplianceApi;
 /// <summary>Looks after the store: all that is held of one appliance, what may go, a copy of everything.</summary>
 internal static class StoreCommand
 {
-    private static readonly Option<string> Path = new("--path") { Description = "The SQLite file.", DefaultValueFactory = _ => "data/compliance.db", Recursive = true };
-
-    private static readonly Option<string?> Connection = new("--connection") { Description = "Instead of a file: the connection string of PostgreSQL.", Recursive = true };
-
-    public static Command Make() => new("store", "Looks after the store.") { Path, Connection, Export(), Purge(), Backup() };
+    public static Command Make() => new("store", "Looks after the store.") { StoreOptions.Path, StoreOptions.Connection, Export(), Purge(), Backup() };
 
     private static Command Export()
     {
@@ -51,18 +47,9 @@ internal static class StoreCommand
         return command;
     }
 
-    private static async Task<int> WithStoreAsync(ParseResult parsed, Func<Database, Task> use)
+    private static Task<int> WithStoreAsync(ParseResult parsed, Func<Database, Task> use) => StoreOptions.WithStoreAsync(parsed, async database =>
     {
-        try
-        {
-            using var database = parsed.GetValue(Connection) is { } connection ? Database.OpenPostgreSql(connection) : Database.Open(parsed.GetRequiredValue(Path));
-            await use(database);
-            return 0;
-        }
-        catch (Exception fault) when (fault is StoreException or NotSupportedException or System.Data.Common.DbException)
-        {
-            await parsed.InvocationConfiguration.Error.WriteLineAsync(fault.Message);
-            return 1;
-        }
-    }
+        await use(database);
+        return 0;
+    });
 }

@@ -28,13 +28,13 @@ public static class EvaluationRoutes
     public static void MapEvaluations(this IEndpointRouteBuilder v1)
     {
         var routes = v1.MapGroup("/evaluations").WithTags("Evaluations").NeverCached().Fails(ProblemKind.StoreUnavailable);
-        routes.MapPost("", Create).WithName("createEvaluation").Takes(Shown, Store, AsOf, NextChange).Accepts<ServiceRecord>("application/json")
+        routes.MapPost("", Create).WithName("createEvaluation").Needs(KeyScope.Evaluate).Takes(Shown, Store, AsOf, NextChange).Accepts<ServiceRecord>("application/json")
             .WithMetadata(new BodyExample(() => typeof(RuleIds).Assembly.GetManifestResourceStream("example-record.json")!))
             .WithMetadata(Key).WithRequestTimeout(RequestTime.Policy)
             .Fails(ProblemKind.UnreadableBody, ProblemKind.KeyInFlight, ProblemKind.BodyTooLarge, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody, ProblemKind.KeyReused, ProblemKind.TooSlow);
-        routes.MapGet("/{evaluationId}", Get).WithName("getEvaluation").Takes(Shown).Revalidated().Fails(ProblemKind.NotFound)
+        routes.MapGet("/{evaluationId}", Get).WithName("getEvaluation").Needs(KeyScope.Read).Takes(Shown).Revalidated().Fails(ProblemKind.NotFound)
             .WithMetadata(new AnswerHeader(200, "Link", "The evaluation that has superseded this one, with rel=successor-version; absent while none has."));
-        routes.MapGet("/{evaluationId}/record", GetRecord).WithName("getEvaluatedRecord")
+        routes.MapGet("/{evaluationId}/record", GetRecord).WithName("getEvaluatedRecord").Needs(KeyScope.Read)
             .Produces<ServiceRecord>(200, "application/json").Revalidated().Fails(ProblemKind.NotFound);
     }
 

@@ -11,7 +11,7 @@ public static class HealthRoutes
     /// <summary>Maps the routes.</summary>
     public static void MapHealth(this IEndpointRouteBuilder app)
     {
-        var routes = app.MapGroup("/health").WithTags("Health").NeverCached();
+        var routes = app.MapGroup("/health").WithTags("Health").OpenToAll().NeverCached();
         routes.MapGet("/live", Live).WithName("getLiveness");
         routes.MapGet("/ready", Ready).WithName("getReadiness").Fails(ProblemKind.StoreUnavailable);
     }

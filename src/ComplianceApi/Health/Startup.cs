@@ -24,7 +24,6 @@ public static class Startup
         services.AddSingleton<Judge>();
         services.AddSingleton<Repeats>();
         services.AddSingleton<RuleShelf>();
-        Caller.AddTo(services);
         AuditService.AddTo(services);
     }
 

@@ -12,7 +12,7 @@ public sealed class ApiCatalog
     [JsonPropertyName("linkset")]
     public required IReadOnlyList<ApiLinks> Links { get; init; }
 
-    internal static JsonHttpResult<ApiCatalog> Of(HttpRequest request)
+    internal static JsonHttpResult<ApiCatalog> Of(HttpRequest request, bool hasPage)
     {
         var host = $"{request.Scheme}://{request.Host}";
         return TypedResults.Json(
@@ -24,7 +24,7 @@ public sealed class ApiCatalog
                     {
                         Anchor = host + "/v1",
                         Descriptions = [Json("/openapi/v1.json"), Json("/openapi/v1-3.0.json")],
-                        Documentation = [new ApiLink { Href = host + "/docs/index.html", Type = "text/html" }],
+                        Documentation = hasPage ? [new ApiLink { Href = host + "/docs/index.html", Type = "text/html" }] : null,
                         Status = [Json("/health/ready")],
                     },
                 ],
@@ -48,9 +48,9 @@ public sealed class ApiLinks
     [JsonPropertyName("service-desc")]
     public required IReadOnlyList<ApiLink> Descriptions { get; init; }
 
-    /// <summary>A page for people.</summary>
+    /// <summary>A page for people, where there is one.</summary>
     [JsonPropertyName("service-doc")]
-    public required IReadOnlyList<ApiLink> Documentation { get; init; }
+    public IReadOnlyList<ApiLink>? Documentation { get; init; }
 
     /// <summary>Whether it is ready.</summary>
     [JsonPropertyName("status")]
@@ -72,9 +72,10 @@ public static class ApiCatalogRoute
 {
     /// <summary>Maps it.</summary>
     public static void MapApiCatalog(this IEndpointRouteBuilder app) => app.MapGet("/.well-known/api-catalog", Get)
-        .WithName("getApiCatalog").WithTags("Discovery").Revalidated().Produces<ApiCatalog>(200, ApiCatalog.DocumentedMediaType);
+        .WithName("getApiCatalog").WithTags("Discovery").OpenToAll().Revalidated().Produces<ApiCatalog>(200, ApiCatalog.DocumentedMediaType);
 
     /// <summary>Find the documents, the page and the state of this API.</summary>
     /// <remarks>RFC 9727: one well-known path from which a program finds the rest.</remarks>
-    private static JsonHttpResult<ApiCatalog> Get(HttpRequest request) => ApiCatalog.Of(request);
+    private static JsonHttpResult<ApiCatalog> Get(HttpRequest request, IConfiguration configuration, IHostEnvironment environment) =>
+        ApiCatalog.Of(request, Documents.ShowsPage(configuration, environment));
 }

@@ -22,7 +22,11 @@ public static class Documents
         + "Answers are JSON whatever Accept asks for. A number that a decimal cannot hold exactly (more than 28 digits) is refused.\n\n"
         + "What a schema cannot say is refused with 422 as well, with the codes outOfOrder (dates that cannot follow each other), boundsCrossed, oneOnly (two members of which one may be given), duplicateItem, unknownReference (nothing stored under that id) and notExact; where an operation has further ones, it lists them as x-beyond-schema.\n\n"
         + "What is no HTTP, or has a longer path and query than 8 KiB, reaches no route: the server itself answers 400, 414 or 431, without a body.\n\n"
-        + "The service asks for no key. It listens on this machine only, and refuses requests that were forwarded or are for another host's name.";
+        + "Send the header Authorization: Bearer with your key. The scope that an operation needs stands with it; a key with the scope admin opens all. What is stored "
+        + "belongs to the tenant of the key: whatever is another tenant's is not found. A service that listens on its own machine only and has no keys asks for none, and then refuses requests that were forwarded or are for another host's name.";
+
+    /// <summary>Name of the scheme in the documents.</summary>
+    public const string KeyScheme = "key";
 
     private static readonly Assembly[] Described =
         [typeof(Documents).Assembly, typeof(ServiceRecord).Assembly, typeof(Evaluation).Assembly, typeof(LimitDefinition).Assembly, typeof(RuleCase).Assembly, typeof(ApplianceProfile).Assembly];
@@ -34,6 +38,12 @@ public static class Documents
         services.AddSwaggerGen(options =>
         {
             options.SwaggerDoc("v1", new OpenApiInfo { Title = Title, Version = typeof(Documents).Assembly.GetName().Version!.ToString(3), Description = Description });
+            options.AddSecurityDefinition(KeyScheme, new OpenApiSecurityScheme
+            {
+                Type = SecuritySchemeType.Http,
+                Scheme = "bearer",
+                Description = "A key that whoever runs the service has made. Its scopes: read (read what is stored), evaluate (have single records judged), audit (have many judged), profiles (save makers' limits), admin (all of it).",
+            });
             options.AddServer(new OpenApiServer { Url = "/", Description = "The service that gave this document." });
             foreach (var assembly in Described)
                 options.IncludeXmlComments(assembly);
@@ -49,7 +59,11 @@ public static class Documents
         });
     }
 
-    /// <summary>Serves the documents and, where <c>Docs:Enabled</c> does not say otherwise, the page.</summary>
+    /// <summary>Is there a page that shows the documents? In development, and where <c>Docs:Enabled</c> asks for it.</summary>
+    internal static bool ShowsPage(IConfiguration configuration, IHostEnvironment environment) =>
+        bool.TryParse(configuration["Docs:Enabled"], out var isAsked) ? isAsked : environment.IsDevelopment();
+
+    /// <summary>Serves the documents and, where it is wanted, the page.</summary>
     public static void UseDocuments(this WebApplication app)
     {
         // The twin first: its path would fit the other template as well.
@@ -63,7 +77,7 @@ public static class Documents
             options.RouteTemplate = "openapi/{documentName}.json";
             options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
         });
-        if (app.Configuration.GetValue("Docs:Enabled", defaultValue: true))
+        if (ShowsPage(app.Configuration, app.Environment))
         {
             app.UseSwaggerUI(options =>
             {

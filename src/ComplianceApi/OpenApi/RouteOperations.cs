@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using Microsoft.OpenApi;
+using ServiceRecords;
 using Swashbuckle.AspNetCore.SwaggerGen;
 
 namespace ComplianceApi;
@@ -30,7 +31,7 @@ internal sealed class RouteOperations : IOperationFilter
         if (metadata.OfType<AuditBodies>().Any())
             AuditOperation.Describe(operation, context.SchemaRepository);
 
-        operation.Security = [];
+        DescribeAccess(operation, Access.Of(metadata), context.Document);
         if (metadata.OfType<BeyondSchema>().SingleOrDefault() is { } beyond)
         {
             operation.Extensions ??= new Dictionary<string, IOpenApiExtension>(StringComparer.Ordinal);
@@ -50,9 +51,24 @@ internal sealed class RouteOperations : IOperationFilter
         }
 
         DescribeResponses(operation, metadata);
+        foreach (var response in operation.Responses!.Values.OfType<OpenApiResponse>())
+            AddRateLimits(response, context.Document);
 
         void Add(ParameterLocation place, string name, string description, IOpenApiSchema schema) =>
             operation.Parameters.Add(new OpenApiParameter { Name = name, In = place, Description = description, Schema = schema });
+    }
+
+    /// <summary>A key, and the scope that it must have: in words and as x-scope, since OpenAPI 3.0 has no place for the scope of a key.</summary>
+    private static void DescribeAccess(OpenApiOperation operation, AccessMetadata access, OpenApiDocument document)
+    {
+        operation.Security = access.IsOpen ? [] : [new() { [new OpenApiSecuritySchemeReference(Documents.KeyScheme, document)] = [] }];
+        if (access.Scope is not { } needed)
+            return;
+
+        var scope = WireNames.Of(needed);
+        operation.Description += $" Needs a key with the scope {scope}.";
+        operation.Extensions ??= new Dictionary<string, IOpenApiExtension>(StringComparer.Ordinal);
+        operation.Extensions["x-scope"] = new JsonNodeExtension(JsonValue.Create(scope));
     }
 
     /// <summary>An enumeration is described once, whichever of the body and the queries have it.</summary>
@@ -109,11 +125,27 @@ internal sealed class RouteOperations : IOperationFilter
         operation.Responses = responses;
     }
 
+    /// <summary>Two headers that every answer has, described once.</summary>
+    private static void AddRateLimits(OpenApiResponse response, OpenApiDocument document)
+    {
+        response.Headers ??= new Dictionary<string, IOpenApiHeader>(StringComparer.Ordinal);
+        Add("RateLimit-Policy", "How many requests the holder of a key may make: q in w seconds (draft-ietf-httpapi-ratelimit-headers-11). Absent where no key is asked for.");
+        Add("RateLimit", "How many requests are left: r now, more in t seconds. Absent where no key is asked for.");
+
+        void Add(string name, string description)
+        {
+            document.AddComponent(name, new OpenApiHeader { Description = description, Schema = Texts(200) });
+            response.Headers[name] = new OpenApiHeaderReference(name, document);
+        }
+    }
+
     private static IEnumerable<AnswerHeader> HeadersOf(IList<object> metadata)
     {
         yield return new(201, "Location", "Path of what was stored.");
         yield return new(202, "Location", "Path of what was accepted.");
+        yield return new(401, "WWW-Authenticate", "How to show a key, and whether one was shown (RFC 6750).");
         yield return new(503, "Retry-After", "Seconds to wait before another try.");
+        yield return new(429, "Retry-After", "Seconds to wait before another try.");
         if (metadata.OfType<RevalidatedMetadata>().Any())
         {
             yield return new(200, "ETag", "Strong validator of this answer, for If-None-Match.");

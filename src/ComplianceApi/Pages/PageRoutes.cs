@@ -20,13 +20,13 @@ internal static class PageRoutes
     /// <summary>Maps them.</summary>
     public static void MapPages(this IEndpointRouteBuilder app)
     {
-        var pages = app.MapGroup("").ExcludeFromDescription().WithMetadata(new PageMetadata()).WithKnownFilters();
+        var pages = app.MapGroup("").ExcludeFromDescription().WithMetadata(new PageMetadata()).NeedsAnyKey().WithKnownFilters();
         pages.MapAssets();
         pages.MapGet("/", (ComplianceEngine engine) => Show<HomePage>(new { engine.Catalogue }));
         pages.MapGet("/rules", Rules).Takes(Topic, Words);
         pages.MapGet("/rules/{ruleId}", Rule);
 
-        var records = pages.MapGroup("").NeverCached();
+        var records = pages.MapGroup("").Needs(KeyScope.Read).NeverCached();
         records.MapGet("/evaluations/{evaluationId}", Evaluation);
     }
 

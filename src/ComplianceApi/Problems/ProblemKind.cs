@@ -21,13 +21,21 @@ public sealed record ProblemKind(string Name, int Status, string Title, string E
     public static readonly ProblemKind BadRequest = new("bad-request", 400, "The request is not valid HTTP",
         "The request breaks the rules of HTTP and was not looked at further.");
 
+    /// <summary>401.</summary>
+    public static readonly ProblemKind KeyNeeded = new("key-needed", 401, "A key is needed",
+        "The request has no key, or one that is unknown, expired or revoked; which of them is not told. Send the header Authorization: Bearer and the key that whoever runs the service has given you.");
+
+    /// <summary>403, a scope.</summary>
+    public static readonly ProblemKind ScopeMissing = new("scope-missing", 403, "The key does not open this",
+        "The key is in use, but not for this. The header WWW-Authenticate of the answer names the scope that is missing. Ask whoever runs the service for a key that has it.");
+
     /// <summary>403, forwarded.</summary>
     public static readonly ProblemKind ForwardedRequest = new("forwarded-request", 403, "The request was forwarded",
-        "This service asks for no key, because it listens only to its own machine. A request that a proxy or tunnel has forwarded may come from anyone, so it is refused. Call the service directly on the machine it runs on.");
+        "The request has headers of a proxy or tunnel that whoever runs the service has not named as trusted, so it may come from anyone. Call the service directly, or have the proxy named.");
 
     /// <summary>403, another host's name.</summary>
     public static readonly ProblemKind ForeignHost = new("foreign-host", 403, "The request is for another host",
-        "This service answers to localhost, 127.0.0.1 and [::1] only. A request under another name may come from a web page that had this name pointed here, so it is refused.");
+        "While it asks for no key, this service answers to localhost, 127.0.0.1 and [::1] only. A request under another name may come from a web page that had this name pointed here, so it is refused.");
 
     /// <summary>404.</summary>
     public static readonly ProblemKind NotFound = new("not-found", 404, "There is nothing here",
@@ -57,6 +65,10 @@ public sealed record ProblemKind(string Name, int Status, string Title, string E
     public static readonly ProblemKind KeyReused = new("idempotency-key-reused", 422, "The Idempotency-Key belongs to another request",
         "This key was sent before, with another body or query. Nothing was judged or stored. Take a new key for new content.");
 
+    /// <summary>429.</summary>
+    public static readonly ProblemKind TooManyRequests = new("too-many-requests", 429, "Too many requests",
+        "The holder of this key, or this address, has made more requests than are allowed in a minute. Try again after the time in Retry-After; RateLimit-Policy and RateLimit say how many are allowed and how many are left. Many records at once go into an audit.");
+
     /// <summary>504.</summary>
     public static readonly ProblemKind TooSlow = new("too-slow", 504, "The request took too long",
         "The body did not arrive in full in time, or the service could not finish in time. It is not known whether anything was stored: send the request again with the same Idempotency-Key, and nothing is stored twice.");
@@ -82,6 +94,7 @@ public sealed record ProblemKind(string Name, int Status, string Title, string E
     {
         UnreadableBody, InvalidParameter, BadRequest, ForwardedRequest, ForeignHost, NotFound, MethodNotAllowed, BodyTooLarge,
         UnsupportedMediaType, InvalidBody, InternalError, StoreUnavailable, AuditTooLong, KeyInFlight, KeyReused, AuditNotCompleted, TooSlow,
+        KeyNeeded, ScopeMissing, TooManyRequests,
     }.ToFrozenDictionary(kind => kind.Name, StringComparer.Ordinal);
 
     /// <summary>The stable type URI, served by this service itself.</summary>
@@ -90,6 +103,7 @@ public sealed record ProblemKind(string Name, int Status, string Title, string E
     /// <summary>The kind that stands for a status which the framework gave.</summary>
     public static ProblemKind Of(int status) => status switch
     {
+        401 => KeyNeeded,
         404 => NotFound,
         405 => MethodNotAllowed,
         413 => BodyTooLarge,

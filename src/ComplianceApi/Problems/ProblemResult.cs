@@ -11,6 +11,7 @@ public sealed class ProblemResult(ProblemKind kind, string? detail = null, IRead
     public const string MediaType = "application/problem+json";
 
     private const string RetryAfterSeconds = "5";
+    private const string RetryAfterRefill = "1";
 
     /// <summary>What is wrong.</summary>
     public ProblemKind Kind { get; } = kind;
@@ -34,6 +35,8 @@ public sealed class ProblemResult(ProblemKind kind, string? detail = null, IRead
         response.StatusCode = status;
         if (status == StatusCodes.Status503ServiceUnavailable)
             response.Headers.RetryAfter = RetryAfterSeconds;
+        else if (status == StatusCodes.Status429TooManyRequests)
+            response.Headers.RetryAfter = RetryAfterRefill;
 
         var problem = new Problem
         {

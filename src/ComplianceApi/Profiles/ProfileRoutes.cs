@@ -13,9 +13,9 @@ public static class ProfileRoutes
     public static void MapProfiles(this IEndpointRouteBuilder v1)
     {
         var routes = v1.MapGroup("/appliance-profiles").WithTags("Appliance profiles").NeverCached().Fails(ProblemKind.StoreUnavailable);
-        routes.MapPut("/{profileId}", Put).WithName("saveApplianceProfile").Accepts<MakerLimits>("application/json").WithMetadata(new BodyWithout("ApplianceProfileLimits", "decisionReference"))
+        routes.MapPut("/{profileId}", Put).WithName("saveApplianceProfile").Needs(KeyScope.Profiles).Accepts<MakerLimits>("application/json").WithMetadata(new BodyWithout("ApplianceProfileLimits", "decisionReference"))
             .Fails(ProblemKind.UnreadableBody, ProblemKind.BodyTooLarge, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody);
-        routes.MapGet("/{profileId}", Get).WithName("getApplianceProfile").Takes(Version).Revalidated().Fails(ProblemKind.NotFound);
+        routes.MapGet("/{profileId}", Get).WithName("getApplianceProfile").Needs(KeyScope.Read).Takes(Version).Revalidated().Fails(ProblemKind.NotFound);
     }
 
     /// <summary>Save a maker's limits as the next version of a profile.</summary>

@@ -17,7 +17,7 @@ public static class QuestionRoutes
     private static readonly QueryParameter<FlueType> FlueTypeOf = Query.OneOf("flueType", "The appliance's type of flue.", FlueType.RoomSealedFanned);
 
     /// <summary>Maps the route.</summary>
-    public static void MapQuestions(this IEndpointRouteBuilder v1) => v1.MapGet("/questions", Get).WithName("listQuestions").WithTags("Questions")
+    public static void MapQuestions(this IEndpointRouteBuilder v1) => v1.MapGet("/questions", Get).WithName("listQuestions").WithTags("Questions").NeedsAnyKey()
         .Takes(JobTypeOf, JurisdictionOf, FuelOf, FlueTypeOf);
 
     /// <summary>List what to record on a visit.</summary>

@@ -20,7 +20,7 @@ public static class CatalogueRoutes
     /// <summary>Maps the routes.</summary>
     public static void MapCatalogue(this IEndpointRouteBuilder v1)
     {
-        var routes = v1.MapGroup("").WithTags("Catalogue").Revalidated();
+        var routes = v1.MapGroup("").WithTags("Catalogue").NeedsAnyKey().Revalidated();
         routes.MapGet("/rules", ListRules).WithName("listRules").Takes(Topic, Paging.Limit, Paging.Next);
         routes.MapGet("/rules/{ruleId}", GetRule).WithName("getRule").Fails(ProblemKind.NotFound);
         routes.MapGet("/rule-sets", ListRuleSets).WithName("listRuleSets").Takes(Paging.Limit, Paging.Next);

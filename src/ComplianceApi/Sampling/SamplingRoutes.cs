@@ -23,7 +23,7 @@ public static class SamplingRoutes
     ];
 
     /// <summary>Maps the route.</summary>
-    public static void MapSampling(this IEndpointRouteBuilder v1) => v1.MapPost("/sampling", Answer).WithName("sizeSample").WithTags("Sampling")
+    public static void MapSampling(this IEndpointRouteBuilder v1) => v1.MapPost("/sampling", Answer).WithName("sizeSample").WithTags("Sampling").NeedsAnyKey()
         .Accepts<Dictionary<string, object>>("application/json").WithMetadata(SamplingQuestion.Shape.Schema, SamplingQuestion.Beyond)
         .Fails(ProblemKind.UnreadableBody, ProblemKind.BodyTooLarge, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody);
 

@@ -81,6 +81,11 @@ internal sealed record Operation(string Path, string Method, JsonObject Node)
 
     public bool IsStrict => Path.StartsWith("/v1/", StringComparison.Ordinal);
 
+    public bool NeedsKey => Node["security"]!.AsArray().Count > 0;
+
+    /// <summary>The scope that a key must have; null for none in particular.</summary>
+    public string? Scope => Node["x-scope"]?.GetValue<string>();
+
     public IEnumerable<JsonNode> Parameters => Node["parameters"]?.AsArray().Select(parameter => parameter!) ?? [];
 
     public JsonObject Responses => Node["responses"]!.AsObject();

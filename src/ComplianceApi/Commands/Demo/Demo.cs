@@ -14,7 +14,7 @@ internal static class Demo
     public static async Task<int> RunAsync(int port, bool once, TextWriter output, CancellationToken stop)
     {
         using var folder = new TemporaryFolder("compliance-demo-");
-        await using var app = Service.Build([$"--urls=http://127.0.0.1:{port}", $"--Store:Path={folder.File("demo.db")}", "--Logging:LogLevel:Default=Warning"]);
+        await using var app = Service.Build([$"--urls=http://127.0.0.1:{port}", $"--Store:Path={folder.File("demo.db")}", "--Logging:LogLevel:Default=Warning", "--Docs:Enabled=true"]);
         await app.StartAsync(stop);
 
         output.WriteLine($"The service listens on http://127.0.0.1:{port}. Posting an invented month of an invented landlord, Saltmarsh Row Homes.");

@@ -25,7 +25,7 @@ internal static class Assets
     /// <summary>The hash by which a policy allows <see cref="WholeStyle"/> and no other.</summary>
     public static string WholeStyleHash { get; } = "sha256-" + Convert.ToBase64String(SHA256.HashData(System.Text.Encoding.UTF8.GetBytes(WholeStyle)));
 
-    public static void MapAssets(this IEndpointRouteBuilder app) => app.MapGet("/assets/{name}", Get).Revalidated();
+    public static void MapAssets(this IEndpointRouteBuilder app) => app.MapGet("/assets/{name}", Get).OpenToAll().Revalidated();
 
     private static Results<FileContentHttpResult, ProblemResult> Get(string name) => Files.TryGetValue(name, out var bytes)
         ? TypedResults.Bytes(bytes, MediaTypes[Path.GetExtension(name)])

@@ -1,0 +1,31 @@
+using System.Globalization;
+
+namespace ComplianceApi;
+
+/// <summary>Reads settings so that a mistyped one is told at start, and an empty one is as if it were absent.</summary>
+internal static class Settings
+{
+    /// <summary>A whole number from <paramref name="least"/> up.</summary>
+    /// <exception cref="StartRefusedException">It is something else.</exception>
+    public static int Whole(IConfiguration configuration, string name, int absent, int least = 1)
+    {
+        if (configuration[name] is not { Length: > 0 } text)
+            return absent;
+
+        return int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= least
+            ? number
+            : throw new StartRefusedException(string.Create(CultureInfo.InvariantCulture, $"{name}: '{text}' is no whole number from {least} up."));
+    }
+
+    /// <summary>A number of seconds above zero.</summary>
+    /// <exception cref="StartRefusedException">It is something else.</exception>
+    public static TimeSpan Seconds(IConfiguration configuration, string name, double absent)
+    {
+        if (configuration[name] is not { Length: > 0 } text)
+            return TimeSpan.FromSeconds(absent);
+
+        return double.TryParse(text, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var seconds) && seconds is > 0 and < 1e6
+            ? TimeSpan.FromSeconds(seconds)
+            : throw new StartRefusedException($"{name}: '{text}' is no number of seconds.");
+    }
+}
