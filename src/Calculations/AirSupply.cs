@@ -4,8 +4,8 @@ namespace Calculations;
 public static class AirSupply
 {
     /// <summary>
-    /// Free area an open-flued appliance needs in its room, cm2, in decimal: rate x (input - deduction), never below 0. BS 5440-2 as taught:
-    /// 5 cm2 per kW net above 7 kW, the 7 kW deducted once a room.
+    /// Free area an open-flued appliance needs in its room, cm2, in decimal: rate x (input - deduction), never below 0. 5 cm2 per kW net above
+    /// 7 kW: NHBC Standards 6.8.9 table 3 for England and Wales; that the 7 kW are deducted once a room: BS 5440-2 as taught.
     /// </summary>
     /// <param name="netInputKw">Net heat input of all open-flued appliances in the room, kW, 0 to 70.</param>
     /// <param name="cm2PerKw">Free area a kW, cm2/kW, above 0 to 50.</param>
@@ -14,7 +14,10 @@ public static class AirSupply
     public static decimal FreeAreaCm2(decimal netInputKw, decimal cm2PerKw = 5m, decimal deductedKw = 7m) =>
         Guard.Above(cm2PerKw, 0m, 50m) * Math.Max(0m, Guard.Within(netInputKw, 0m, 70m) - Guard.Within(deductedKw, 0m, 70m));
 
-    /// <summary>Flow through an opening, m3/h, in double: 3600 Cd A sqrt(2 dp / rho).</summary>
+    /// <summary>
+    /// Flow through an opening, m3/h, in double: 3600 Cd A sqrt(2 dp / rho), the orifice equation of Bernoulli's law. Grilles and long
+    /// sleeves pass less: the discharge coefficient decides.
+    /// </summary>
     /// <param name="freeAreaCm2">Free area, cm2, 0 to 10 000.</param>
     /// <param name="pressurePa">Pressure difference, Pa, 0 to 100.</param>
     /// <param name="dischargeCoefficient">Cd, dimensionless, 0.1 to 1; about 0.61 for a sharp edge.</param>

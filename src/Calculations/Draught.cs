@@ -5,7 +5,8 @@ public static class Draught
 {
     /// <summary>
     /// Draught, Pa: g h (p / R_air)(1/T_outside - 1/T_flue), kelvin. Flue gas taken as air (wet natural-gas flue gas is about 1.6 % lighter);
-    /// no friction, flue temperature the mean over the height. Negative where the flue is colder than the outside.
+    /// no friction, flue temperature the mean over the height. Negative where the flue is colder than the outside. Hydrostatics; teaching texts
+    /// write it 0.0342 p h (1/T_outside - 1/T_flue).
     /// </summary>
     /// <param name="heightM">Height of the flue above the appliance, m, 0 to 200.</param>
     /// <param name="outsideC">Outside temperature, degree Celsius, -40 to 50.</param>

@@ -1,8 +1,8 @@
 namespace Calculations;
 
 /// <summary>
-/// Expansion vessel of a sealed heating circuit, in decimal. Pressures in bar gauge, the atmosphere taken as 1 bar; Boyle's law at constant
-/// gas temperature. The maker's instructions and the vessel's own limits come first.
+/// Expansion vessel of a sealed heating circuit, in decimal. Pressures in bar gauge, the atmosphere taken as 1 bar (within 0.05 bar
+/// up to 500 m); Boyle's law at constant gas temperature. The maker's instructions and the vessel's own limits come first.
 /// </summary>
 public static class ExpansionVessel
 {
@@ -13,7 +13,7 @@ public static class ExpansionVessel
     /// <exception cref="ArgumentOutOfRangeException">The height is outside its range.</exception>
     public static decimal StaticHeadBar(decimal heightM) => Guard.Within(heightM, 0m, 200m) * 0.0980665m;
 
-    /// <summary>Lowest precharge, bar: static head + 0.3 bar against vapour (form of EN 12828 annex D, from memory).</summary>
+    /// <summary>Lowest precharge, bar: static head + 0.3 bar against vapour (form of EN 12828 annex D, from memory; the trade's rule as well).</summary>
     /// <param name="heightM">Height of the highest point above the vessel, m, 0 to 200.</param>
     /// <exception cref="ArgumentOutOfRangeException">The height is outside its range.</exception>
     public static decimal LowestPrechargeBar(decimal heightM) => StaticHeadBar(heightM) + 0.3m;
@@ -33,7 +33,8 @@ public static class ExpansionVessel
         Math.Round((decimal)(WaterProperties.DensityKgPerM3(10) / WaterProperties.DensityKgPerM3((double)Guard.Within(maxFlowC, 10m, 110m)) - 1), 6);
 
     /// <summary>
-    /// Vessel volume by the trade form, litre: V = e C / (1 - p1/p2), p1 and p2 absolute. Takes the precharge to equal the cold fill.
+    /// Vessel volume by the trade form, litre: V = e C / (1 - p1/p2), p1 and p2 absolute; the ASHRAE form for diaphragm tanks without its term
+    /// for the pipes' own expansion, so a little large. Takes the precharge to equal the cold fill.
     /// </summary>
     /// <param name="expansionFraction">Expansion of the water from cold to the highest flow temperature, above 0 to 0.1.</param>
     /// <param name="systemLitre">Water content of the system, litre, above 0 to 100 000.</param>
@@ -48,7 +49,7 @@ public static class ExpansionVessel
     /// <exception cref="ArgumentOutOfRangeException">The content is outside its range.</exception>
     public static decimal ReserveLitre(decimal systemLitre) => Math.Max(3m, 0.005m * CheckSystem(systemLitre));
 
-    /// <summary>Vessel volume with reserve, litre: (expansion + reserve)(pe + 1) / (pe - p0).</summary>
+    /// <summary>Vessel volume with reserve, litre: (expansion + reserve)(pe + 1) / (pe - p0), Boyle's law.</summary>
     /// <param name="expansionLitre">Water that expansion moves, litre, above 0 to 10 000.</param>
     /// <param name="reserveLitre">Water reserve, litre, 0 to 1000.</param>
     /// <param name="prechargeBar">Precharge p0, bar, 0 to 10.</param>
@@ -57,7 +58,7 @@ public static class ExpansionVessel
     public static decimal VolumeWithReserveLitre(decimal expansionLitre, decimal reserveLitre, decimal prechargeBar, decimal finalBar) =>
         (Guard.Above(expansionLitre, 0m, 10_000m) + Guard.Within(reserveLitre, 0m, 1000m)) * PressureFactor(prechargeBar, finalBar);
 
-    /// <summary>Cold fill that puts the reserve into the vessel, bar: V (p0 + 1) / (V - reserve) - 1.</summary>
+    /// <summary>Cold fill that puts the reserve into the vessel, bar: V (p0 + 1) / (V - reserve) - 1, Boyle's law.</summary>
     /// <param name="vesselLitre">Vessel volume V, litre, above 0 to 10 000.</param>
     /// <param name="reserveLitre">Water reserve, litre, 0 to below the vessel's volume.</param>
     /// <param name="prechargeBar">Precharge p0, bar, 0 to 10.</param>

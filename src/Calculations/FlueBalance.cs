@@ -3,7 +3,8 @@ namespace Calculations;
 /// <summary>
 /// Flue loss and efficiency from an energy balance over the flue gas, in double. Air and fuel enter at air temperature; the flue gas leaves
 /// well mixed and, where cold enough, saturated; condensate leaves at flue temperature. No casing loss, no unburnt gas: an upper bound.
-/// Calorific values at 25 degree Celsius by ISO 6976:2016.
+/// Calorific values at 25 degree Celsius by ISO 6976:2016, heat capacities by NASA TM-2002-211556, saturation by <see cref="DewPoint"/>.
+/// Within 0.7 points of the gross efficiencies of US DOE Steam Tip Sheet 4.
 /// </summary>
 public static class FlueBalance
 {

@@ -6,7 +6,8 @@ public static class FlueGas
     private const int PpmPerPercent = 10_000;
 
     /// <summary>
-    /// Combustion ratio CO/CO2, dimensionless: r = CO_ppm / (CO2_% x 10 000). Dilution with air leaves it unchanged.
+    /// Combustion ratio CO/CO2, dimensionless: r = CO_ppm / (CO2_% x 10 000), by definition. Dilution with air leaves it unchanged, so it
+    /// needs neither the fuel nor the oxygen of the air.
     /// </summary>
     /// <param name="coPpm">CO in dry flue gas, ppm by volume, 0 to 1 000 000.</param>
     /// <param name="co2Percent">CO2 in dry flue gas, volume per cent, above 0 to 100.</param>
@@ -15,7 +16,8 @@ public static class FlueGas
         CheckCo(coPpm) / (Guard.Above(co2Percent, 0m, 100m) * PpmPerPercent);
 
     /// <summary>
-    /// CO2 that goes with an O2 reading, dry, volume per cent: CO2 = CO2max (xO2 - O2) / xO2. Exact for complete combustion.
+    /// CO2 that goes with an O2 reading, dry, volume per cent: CO2 = CO2max (xO2 - O2) / xO2; the form of 40 CFR part 75 appendix F, where
+    /// CO2max is 100 Fc/Fd. Exact for complete combustion of the pure gas; a natural gas with heavier components holds about 2 % more.
     /// </summary>
     /// <param name="o2Percent">O2 in dry flue gas, volume per cent, 0 to <paramref name="o2InAirPercent"/>.</param>
     /// <param name="gas">The fuel, for its CO2max.</param>
@@ -27,7 +29,7 @@ public static class FlueGas
         return gas.Co2MaxPercent() * (o2InAirPercent - Guard.Within(o2Percent, 0m, o2InAirPercent)) / o2InAirPercent;
     }
 
-    /// <summary>The inverse of <see cref="Co2FromO2Percent"/>: O2 = xO2 (1 - CO2 / CO2max).</summary>
+    /// <summary>The inverse of <see cref="Co2FromO2Percent"/>, with the same source and errors: O2 = xO2 (1 - CO2 / CO2max).</summary>
     /// <param name="co2Percent">CO2 in dry flue gas, volume per cent, 0 to the fuel's CO2max.</param>
     /// <param name="gas">The fuel, for its CO2max.</param>
     /// <param name="o2InAirPercent">Oxygen in air, volume per cent.</param>
@@ -40,7 +42,8 @@ public static class FlueGas
     }
 
     /// <summary>
-    /// CO referred to flue gas without excess air ("air-free", not a moisture correction), ppm: CO xO2 / (xO2 - O2).
+    /// CO referred to flue gas without excess air ("air-free", not a moisture correction), ppm: CO xO2 / (xO2 - O2); the form of ANSI Z21 as
+    /// US pages print it. Takes all O2 for excess air; the error of the result grows without bound as O2 nears that of the air.
     /// </summary>
     /// <param name="coPpm">CO in dry flue gas, ppm, 0 to 1 000 000.</param>
     /// <param name="o2Percent">O2 in dry flue gas, volume per cent, 0 to below <paramref name="o2InAirPercent"/>.</param>
@@ -52,7 +55,9 @@ public static class FlueGas
         return CheckCo(coPpm) * o2InAirPercent / (o2InAirPercent - Guard.Below(o2Percent, 0m, o2InAirPercent));
     }
 
-    /// <summary>The same from CO2, the form of the European boiler standards, ppm: CO CO2max / CO2.</summary>
+    /// <summary>
+    /// The same from CO2, ppm: CO CO2max / CO2; the form of the European boiler standards, from memory. Off by as much as the fuel's CO2max.
+    /// </summary>
     /// <param name="coPpm">CO in dry flue gas, ppm, 0 to 1 000 000.</param>
     /// <param name="co2Percent">CO2 in dry flue gas, volume per cent, above 0 to the fuel's CO2max.</param>
     /// <param name="gas">The fuel, for its CO2max.</param>

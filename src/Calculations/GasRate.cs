@@ -17,7 +17,8 @@ public static class GasRate
 
     /// <summary>
     /// Reference volume / metered volume, dimensionless: (288.15 / T)(p / 1013.25), T the gas temperature in kelvin,
-    /// p = barometer + gauge. Reference: 15 degree Celsius, 1013.25 mbar. Ideal gas.
+    /// p = barometer + gauge. Reference: 15 degree Celsius, 1013.25 mbar (ISO 13443). Ideal gas: within
+    /// 0.1 % of natural gas below 100 mbar gauge.
     /// </summary>
     /// <param name="meterC">Gas temperature at the meter, degree Celsius, -20 to 50.</param>
     /// <param name="meterGaugeMbar">Gauge pressure at the meter, mbar, 0 to 2000.</param>
@@ -58,7 +59,7 @@ public static class GasRate
         return Math.Floor(dailyMjPerM3.Select(CheckCv).Average() * 10) / 10;
     }
 
-    /// <summary>Energy, kWh: volume x conversion x CV / 3.6.</summary>
+    /// <summary>Energy, kWh: volume x conversion x CV / 3.6, regulation 3 and the bills of suppliers.</summary>
     /// <param name="volumeM3">Metered volume, m3, 0 to 1e9.</param>
     /// <param name="conversion">Reference volume / metered volume, 0.8 to 4, such as <see cref="BillingConversion"/>.</param>
     /// <param name="cvMjPerM3">Calorific value, MJ/m3, 10 to 150.</param>
@@ -66,7 +67,7 @@ public static class GasRate
     public static decimal EnergyKwh(decimal volumeM3, decimal conversion, decimal cvMjPerM3) =>
         Guard.Within(volumeM3, 0m, 1e9m) * Guard.Within(conversion, 0.8m, 4m) * CheckCv(cvMjPerM3) / 3.6m;
 
-    /// <summary>Gas rate for a heat input, in the unit the calorific value is given per (m3/h or kg/h): 3.6 kW / CV.</summary>
+    /// <summary>Gas rate for a heat input, in the unit the calorific value is given per (m3/h or kg/h): 3.6 kW / CV, by definition.</summary>
     /// <param name="heatInputKw">Heat input, kW, 0 to 100 000, net or gross as the calorific value.</param>
     /// <param name="cvMjPerUnit">Calorific value, MJ per m3 or kg, 10 to 150.</param>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>

@@ -1,7 +1,8 @@
 namespace Calculations;
 
 /// <summary>
-/// Heat exchanger figures, in double. A flue temperature says something of the exchanger only beside the return temperature and the load:
+/// Heat exchanger figures, in double, by the effectiveness-NTU method (any textbook of heat transfer; the tests of the ht library). A flue
+/// temperature says something of the exchanger only beside the return temperature and the load:
 /// see <see cref="ExchangerReading.From"/>. Below the dew point the single-phase model only ranks readings.
 /// </summary>
 public static class HeatExchange

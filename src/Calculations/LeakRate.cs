@@ -1,12 +1,13 @@
 namespace Calculations;
 
 /// <summary>
-/// Leak rate from a pressure test, in double. Ideal gas; the volume does not change. A drift of 0.3 K looks like a drop of 1 mbar: let the
-/// temperature settle before the test.
+/// Leak rate from a pressure test, in double, by the ideal-gas law; the volume does not change. A change of pressure or of temperature
+/// alone is within 0.3 % of real air near atmospheric pressure. A drift of 0.3 K looks like a drop of 1 mbar: let the temperature settle
+/// before the test.
 /// </summary>
 public static class LeakRate
 {
-    /// <summary>Leak at constant temperature, litre/h of gas at atmospheric pressure: V dp / (p_atm t).</summary>
+    /// <summary>Leak at constant temperature, litre/h of gas at atmospheric pressure: V dp / (p_atm t), the usual pressure-decay form.</summary>
     /// <param name="volumeM3">Installation volume, m3, above 0 to 100.</param>
     /// <param name="dropMbar">Pressure drop, mbar, -100 to 100; negative is a rise.</param>
     /// <param name="seconds">Test time, s, above 0 to 86 400.</param>
@@ -31,7 +32,8 @@ public static class LeakRate
         * (Guard.Above(startPa, 0, 1e6) / CheckKelvin(startC) - Guard.Above(endPa, 0, 1e6) / CheckKelvin(endC)) / CheckSeconds(seconds);
 
     /// <summary>
-    /// The part of a gauge drop that is leak, mbar, at the starting temperature and barometer: p1 - p2 T1/T2, absolute.
+    /// The part of a gauge drop that is leak, mbar, at the starting temperature and barometer: p1 - p2 T1/T2, absolute pressures and kelvin.
+    /// An error of 0.1 K in the temperature change is one of 0.36 mbar in the result.
     /// </summary>
     /// <param name="startGaugeMbar">Gauge pressure at the start, mbar, 0 to 2000.</param>
     /// <param name="startC">Gas temperature at the start, degree Celsius, -40 to 100.</param>
@@ -44,7 +46,10 @@ public static class LeakRate
         CheckAtmosphere(atmosphereMbar) + CheckGauge(startGaugeMbar)
         - (atmosphereMbar + CheckGauge(endGaugeMbar)) * CheckKelvin(startC) / CheckKelvin(endC);
 
-    /// <summary>Change of gauge pressure that a temperature change alone brings to a tight installation, mbar: p (T2/T1 - 1), p absolute.</summary>
+    /// <summary>
+    /// Change of gauge pressure that a temperature change alone brings to a tight installation, mbar: p (T2/T1 - 1), p absolute, kelvin
+    /// (Gay-Lussac's law).
+    /// </summary>
     /// <param name="gaugeMbar">Gauge pressure at the start, mbar, 0 to 2000.</param>
     /// <param name="startC">Gas temperature at the start, degree Celsius, -40 to 100.</param>
     /// <param name="endC">Gas temperature at the end, degree Celsius, -40 to 100.</param>

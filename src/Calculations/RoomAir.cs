@@ -1,8 +1,8 @@
 namespace Calculations;
 
 /// <summary>
-/// Carbon monoxide in a room, in double, well mixed: C = C0 e^-nt + G/(nV)(1 - e^-nt). For explanation only: a real room is not well mixed,
-/// and no result of this may pass or fail a record.
+/// Carbon monoxide in a room, in double, well mixed: C = C0 e^-nt + G/(nV)(1 - e^-nt), the solution of dC/dt = G/V - nC. For explanation
+/// only: a real room is not well mixed, and no result of this may pass or fail a record.
 /// </summary>
 public static class RoomAir
 {

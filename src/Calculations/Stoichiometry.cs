@@ -1,22 +1,32 @@
 namespace Calculations;
 
 /// <summary>
-/// Air demand and flue gas of a fuel, complete combustion, in double. Amounts are mol per mol fuel, which is m3 per m3 for ideal gases
+/// Air demand and flue gas of a fuel, complete combustion, in double: the balance of the elements, as in any textbook of thermodynamics
+/// (Cengel and Boles, chapter 15; Moran and Shapiro, chapter 13). Amounts are mol per mol fuel, which is m3 per m3 for ideal gases
 /// (propane and butane depart from that by 2 to 3 %).
 /// </summary>
 public static class Stoichiometry
 {
-    /// <summary>Oxygen demand, mol per mol fuel: carbon + hydrogen/4 - oxygen/2, summed over atoms.</summary>
+    /// <summary>
+    /// Oxygen demand, mol per mol fuel: carbon + hydrogen/4 - oxygen/2, summed over the atoms of each component. Negative for a gas that
+    /// brings more oxygen than it needs.
+    /// </summary>
+    /// <param name="fuel">Composition of the fuel.</param>
     public static double OxygenDemand(FuelGas fuel) => fuel.Mean(component =>
     {
         var atoms = component.Atoms();
         return atoms.Carbon + atoms.Hydrogen / 4.0 - atoms.Oxygen / 2.0;
     });
 
-    /// <summary>Theoretical air, mol per mol fuel: oxygen demand / oxygen in air.</summary>
+    /// <summary>Theoretical air, mol per mol fuel: oxygen demand / oxygen in air (moist where the air is moist).</summary>
+    /// <param name="fuel">Composition of the fuel.</param>
+    /// <param name="air">Composition of the air.</param>
     public static double TheoreticalAir(FuelGas fuel, CombustionAir air) => OxygenDemand(fuel) / air.Oxygen;
 
-    /// <summary>The flue gas at an excess-air ratio.</summary>
+    /// <summary>
+    /// The flue gas at an excess-air ratio: CO2 = carbon, H2O = hydrogen/2, N2 = nitrogen/2, each with what the air brings along;
+    /// O2 = (ratio - 1) x oxygen demand. Nothing is left unburnt and nothing dissociates.
+    /// </summary>
     /// <param name="fuel">Composition of the fuel.</param>
     /// <param name="air">Composition of the air.</param>
     /// <param name="excessAirRatio">Air supplied / theoretical air (lambda), 1 to 1000.</param>
@@ -35,7 +45,9 @@ public static class Stoichiometry
         };
     }
 
-    /// <summary>CO2 of dry flue gas without excess air, volume per cent.</summary>
+    /// <summary>CO2 of dry flue gas without excess air, volume per cent: 100 CO2 / dry at ratio 1.</summary>
+    /// <param name="fuel">Composition of the fuel.</param>
+    /// <param name="air">Composition of the air.</param>
     public static double Co2MaxPercent(FuelGas fuel, CombustionAir air) => Burn(fuel, air, 1).Co2DryPercent;
 
     /// <summary>

@@ -7,8 +7,8 @@ using LibraryHypergeometric = MathNet.Numerics.Distributions.Hypergeometric;
 
 namespace Calculations.Tests;
 
-/// <summary>A library that works out the same while the tests run: UnitsNet 5.75.1 or MathNet.Numerics 5.0.0, and the call that does it.</summary>
-/// <param name="Call">Library and call, as the list of sources would name them.</param>
+/// <summary>A library that works out the same while the tests run, in the version of Directory.Packages.props.</summary>
+/// <param name="Call">Library and call, as a source would name them.</param>
 /// <param name="Value">The library's answer to the inputs of a check value.</param>
 /// <param name="Tolerance">Relative to the answer.</param>
 internal sealed record Oracle(string Call, Func<Vector, double> Value, double Tolerance = 1e-12);

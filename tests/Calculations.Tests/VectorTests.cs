@@ -6,7 +6,7 @@ public class VectorTests
 
     [Theory]
     [MemberData(nameof(Vectors))]
-    public void A_computation_meets_the_value_from_outside(int index)
+    public void A_computation_meets_its_check_value(int index)
     {
         var vector = Vector.All[index];
 
