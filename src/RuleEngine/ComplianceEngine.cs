@@ -42,8 +42,8 @@ public sealed class ComplianceEngine
     public Evaluation Evaluate(ServiceRecord record, Lookup? lookup = null, DateOnly? asOf = null, DateOnly? lookedAtOn = null) =>
         Judge(new Visit(record, Catalogue.Limits, lookup, asOf, lookedAtOn)).ToEvaluation(Version);
 
-    /// <summary>The answers alone, in no order, without figures and hashes: for tests that judge by the hundred thousand.</summary>
-    internal IReadOnlyList<Finding> AnswersTo(ServiceRecord record) => Judge(new Visit(record, Catalogue.Limits)).Findings;
+    /// <summary>The answers alone, in no order, without figures and hashes, by other limits if given: for tests that judge by the hundred thousand.</summary>
+    internal IReadOnlyList<Finding> AnswersTo(ServiceRecord record, LimitBook? limits = null) => Judge(new Visit(record, limits ?? Catalogue.Limits)).Findings;
 
     private CompletenessPass Judge(Visit visit)
     {

@@ -62,8 +62,8 @@ internal sealed class Boundary
     {
         var record = JsonNode.Parse(pair.Case.RecordFrom(RuleSet.Catalogue.ExampleRecord))!;
         return
-            from finding in RuleSet.AnswersOf(pair.Rule.Info.Id, RuleSet.Engine.Evaluate(Read(record)!))
-            let limit = RuleSet.Catalogue.Limits.Definitions.FirstOrDefault(line => ReferenceEquals(line.AsLimit, finding.Limit))
+            from finding in RuleSet.AnswersOf(pair.Rule.Info.Id, RuleSet.EngineOf(pair.Rule).AnswersTo(Read(record)!))
+            let limit = RuleSet.EngineOf(pair.Rule).Catalogue.Limits.Definitions.FirstOrDefault(line => ReferenceEquals(line.AsLimit, finding.Limit))
             where limit is not null && finding.Margin is not null
             from member in finding.Evidence ?? []
             where member.Number is not null
@@ -97,7 +97,7 @@ internal sealed class Boundary
             parent.AsObject().Remove(segments[^1]);
 
         return Read(changed) is { } read
-            ? RuleSet.AnswersOf(ruleId, RuleSet.Engine.Evaluate(read)).OrderBy(answer => answer.Subject != subject).ThenBy(answer => answer.Outcome).First()
+            ? RuleSet.AnswersOf(ruleId, RuleSet.EngineOf(ruleId).AnswersTo(read)).OrderBy(answer => answer.Subject != subject).ThenBy(answer => answer.Outcome).First()
             : null;
     }
 }

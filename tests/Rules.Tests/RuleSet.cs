@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Text.Json;
 using Findings;
 using RuleEngine;
@@ -11,7 +12,20 @@ internal static class RuleSet
 {
     public static ComplianceEngine Engine { get; } = ComplianceEngine.Start(RuleCatalogue.Of(typeof(RuleIds).Assembly));
 
+    private static readonly ConcurrentDictionary<ComplianceRule, Lazy<ComplianceEngine>> Engines = new();
+
     public static RuleCatalogue Catalogue => Engine.Catalogue;
+
+    /// <summary>
+    /// The engine that judges one rule: the rule alone, which says what it says in company (the engine's tests see to that), so that a
+    /// fault in one rule shows in that rule's cases and nowhere else. An inference rule needs the others' findings.
+    /// </summary>
+    public static ComplianceEngine EngineOf(ComplianceRule rule) =>
+        rule is InferenceRule ? Engine : Engines.GetOrAdd(rule, one => new(() => ComplianceEngine.Start(Catalogue.With([one])))).Value;
+
+    public static ComplianceEngine EngineOf(string ruleId) => EngineOf(RuleOf(ruleId));
+
+    public static ComplianceRule RuleOf(string ruleId) => Catalogue.Rules.Single(rule => rule.Info.Id == ruleId);
 
     public static IEnumerable<(ComplianceRule Rule, RuleCase Case)> Cases =>
         Catalogue.Cases.SelectMany(entry => entry.Value.Select(one => (entry.Key, one)));
@@ -34,6 +48,13 @@ internal static class RuleSet
         return read.Record!;
     }
 
-    public static IReadOnlyList<Finding> AnswersOf(string ruleId, Evaluation evaluation) =>
-        [.. evaluation.Findings.Where(finding => finding.RuleId == ruleId)];
+    public static IReadOnlyList<Finding> AnswersOf(string ruleId, Evaluation evaluation) => AnswersOf(ruleId, evaluation.Findings);
+
+    public static IReadOnlyList<Finding> AnswersOf(string ruleId, IEnumerable<Finding> findings) =>
+        [.. findings.Where(finding => finding.RuleId == ruleId)];
+
+    /// <summary>The answer that a case speaks of.</summary>
+    public static Finding AnswerTo(Expectation expected, IReadOnlyList<Finding> answers) => expected.Subject is { } subject
+        ? Assert.Single(answers, candidate => candidate.Subject == subject)
+        : answers.MinBy(candidate => candidate.Outcome)!;
 }
