@@ -10,8 +10,13 @@ try
     await service.RunAsync();
     return 0;
 }
-catch (Exception refusal) when (refusal is StartRefusedException or IOException { InnerException: AddressInUseException })
+catch (StartRefusedException refusal)
 {
     await Console.Error.WriteLineAsync(refusal.Message);
+    return 1;
+}
+catch (IOException refusal) when (refusal.InnerException is AddressInUseException)
+{
+    await Console.Error.WriteLineAsync($"{refusal.Message.TrimEnd('.')}. Another program listens there: end it, or take another port with --urls http://127.0.0.1:5081.");
     return 1;
 }

@@ -10,6 +10,7 @@ internal static class Service
         var builder = WebApplication.CreateBuilder(args);
         builder.ListenGuarded();
         builder.Logging.AddFilter("Microsoft.AspNetCore", LogLevel.Warning);
+        var listens = builder.Logging.StartQuietly();
         builder.Services.ConfigureHttpJsonOptions(ApiJson.Configure);
         RequestTime.AddTo(builder.Services, builder.Configuration);
         Startup.AddTo(builder.Services);
@@ -20,6 +21,7 @@ internal static class Service
 
         var app = builder.Build();
         Startup.Demand(app.Services);
+        app.Lifetime.ApplicationStarted.Register(listens);
         app.UseSecurityHeaders();
         app.UseProblems();
         Gate.UseCallers(app);

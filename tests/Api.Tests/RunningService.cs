@@ -24,6 +24,9 @@ internal sealed partial class RunningService : IDisposable
         _process.Start();
     }
 
+    /// <summary>What it said on the output stream, once it has ended by itself.</summary>
+    public string Logged { get; private set; } = "";
+
     public string StoreFile => Path.Combine(_folder.FullName, "data", "compliance.db");
 
     /// <summary>Waits until it listens; gives a client of it.</summary>
@@ -44,7 +47,7 @@ internal sealed partial class RunningService : IDisposable
     {
         using var patience = new CancellationTokenSource(TimeSpan.FromMinutes(1));
         var said = _process.StandardError.ReadToEndAsync(patience.Token);
-        await _process.StandardOutput.ReadToEndAsync(patience.Token);
+        Logged = await _process.StandardOutput.ReadToEndAsync(patience.Token);
         await _process.WaitForExitAsync(patience.Token);
         return (_process.ExitCode, await said);
     }

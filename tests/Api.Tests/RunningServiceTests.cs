@@ -89,7 +89,22 @@ public sealed class RunningServiceTests(ServiceInProcess service) : IClassFixtur
         var (exitCode, said) = await running.Ended();
 
         Assert.Equal(1, exitCode);
-        Assert.Contains("no key is in use", said, StringComparison.Ordinal);
+        Assert.Matches("^[^\n]*no key is in use[^\n]*\n$", said);
+        Assert.Empty(running.Logged);
+    }
+
+    [Fact]
+    public async Task A_port_that_is_taken_is_said_in_one_line()
+    {
+        using var first = new RunningService(Loopback);
+        using var client = await first.Listening();
+        using var second = new RunningService($"--urls={client.BaseAddress}");
+
+        var (exitCode, said) = await second.Ended();
+
+        Assert.Equal(1, exitCode);
+        Assert.Matches($"^[^\n]*{client.BaseAddress!.Authority}: address already in use[^\n]* take another port[^\n]*\n$", said);
+        Assert.Empty(second.Logged);
     }
 
     [Fact]

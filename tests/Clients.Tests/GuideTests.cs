@@ -3,23 +3,48 @@ namespace Clients.Tests;
 /// <summary>The integrator's afternoon, as the guide tells it: clients generated from the committed document, compiled without a warning, and run.</summary>
 public sealed class GuideTests(GuidedService service) : IClassFixture<GuidedService>
 {
+    private const string Errors = """
+        400 /problems/invalid-parameter
+        400 /problems/unreadable-body
+        403 /problems/forwarded-request
+        404 /problems/not-found
+        409 /problems/audit-not-completed
+        413 /problems/audit-too-long
+        415 /problems/unsupported-media-type
+        422 /problems/invalid-body
+        503 /problems/store-unavailable
+        504 /problems/too-slow
+
+        """;
+
+    [Fact]
+    public async Task What_the_guide_types_prints_what_the_guide_says()
+    {
+        var guide = Guide.Section("curl");
+
+        Assert.EndsWith(guide.Prints, await Run(guide.Script), StringComparison.Ordinal);
+    }
+
+    /// <summary>First as the guide says; then the same generated client reads every error.</summary>
     [Theory]
-    [InlineData("curl")]
-    [InlineData("C#, by NSwag")]
-    [InlineData("C#, by Kiota")]
-    [InlineData("TypeScript")]
-    public async Task What_the_guide_types_prints_what_the_guide_says(string section)
+    [InlineData("C#, by NSwag", "nswag.cs", "Program.cs", "dotnet build -warnaserror; dotnet run --no-build --")]
+    [InlineData("C#, by Kiota", "kiota.cs", "Program.cs", "dotnet build -warnaserror; dotnet run --no-build --")]
+    [InlineData("TypeScript", "errors.ts", "check.ts", "npx tsc; node check.js")]
+    public async Task A_client_by_the_guide_does_what_the_guide_says_and_reads_every_error(string section, string program, string takesPlaceOf, string run)
     {
         var guide = Guide.Section(section);
-        Assert.NotEmpty(guide.Prints);
 
-        var printed = await Shell.Run(service.Folder, guide.Script.Replace("http://127.0.0.1:5080", service.Url, StringComparison.Ordinal));
+        var printed = await Run($"{guide.Script}\necho '== errors'\ncp \"$REPOSITORY/tests/Clients.Tests/Errors/{program}\" {takesPlaceOf}\n{run} {service.Url} {service.BrokenUrl}");
 
-        Assert.EndsWith(guide.Prints, printed, StringComparison.Ordinal);
+        var parts = printed.Split("== errors\n");
+        Assert.EndsWith(guide.Prints, parts[0], StringComparison.Ordinal);
+        Assert.EndsWith(Errors, parts[1], StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_newcomer_needs_at_most_ten_commands() => Assert.InRange(Guide.Section("").Commands + Guide.Section("C#, by NSwag").Commands, 1, 10);
+
+    private Task<string> Run(string script) => Shell.Run(service.Folder, script.Replace("http://127.0.0.1:5080", service.Url, StringComparison.Ordinal));
 
     [Fact]
     public async Task Every_request_of_the_http_file_is_answered_as_it_says()

@@ -1,15 +1,19 @@
 using System.Diagnostics;
 using System.Text.RegularExpressions;
+using Microsoft.Data.Sqlite;
 
 namespace Clients.Tests;
 
-/// <summary>The service, started by the guide's own command, on a free port and with a store of its own.</summary>
+/// <summary>The service, started by the guide's own command, on a free port and with a store of its own; and beside it one that fails.</summary>
 public sealed partial class GuidedService : IAsyncLifetime
 {
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("guide-");
-    private Process? _process;
+    private readonly List<Process> _processes = [];
 
     public string Url { get; private set; } = "";
+
+    /// <summary>A service that has no time for anything, and whose stored evaluations are gone.</summary>
+    public string BrokenUrl { get; private set; } = "";
 
     /// <summary>A folder outside of the repository.</summary>
     public string Folder => _folder.FullName;
@@ -17,30 +21,46 @@ public sealed partial class GuidedService : IAsyncLifetime
     public async Task InitializeAsync()
     {
         var command = Guide.Section("").Service!;
-        _process = Shell.Start(Shell.Repository, $"export ASPNETCORE_URLS=http://127.0.0.1:0 Store__Path='{Path.Combine(Folder, "compliance.db")}'\nexec {command} 2>&1");
-        using var patience = new CancellationTokenSource(TimeSpan.FromMinutes(5));
-        var said = "";
-        while (await _process.StandardOutput.ReadLineAsync(patience.Token) is { } line)
-        {
-            said += line + "\n";
-            if (Listening.Match(line) is { Success: true } match)
-            {
-                Url = match.Groups["url"].Value;
-                _ = _process.StandardOutput.ReadToEndAsync(CancellationToken.None);
-                return;
-            }
-        }
+        Url = await StartAsync(command, "compliance.db", "");
+        BrokenUrl = await StartAsync(command.Replace("dotnet run", "dotnet run --no-build", StringComparison.Ordinal), "broken.db", "export Requests__Seconds=0.0000001");
 
-        throw new InvalidOperationException(said);
+        await using var store = new SqliteConnection($"Data Source={Path.Combine(Folder, "broken.db")};Pooling=False");
+        await store.OpenAsync();
+        await using var lose = store.CreateCommand();
+        lose.CommandText = "ALTER TABLE evaluations RENAME TO lost";
+        await lose.ExecuteNonQueryAsync();
     }
 
     public Task DisposeAsync()
     {
-        _process?.Kill(entireProcessTree: true);
-        _process?.WaitForExit();
-        _process?.Dispose();
+        foreach (var process in _processes)
+        {
+            process.Kill(entireProcessTree: true);
+            process.WaitForExit();
+            process.Dispose();
+        }
+
         _folder.Delete(recursive: true);
         return Task.CompletedTask;
+    }
+
+    private async Task<string> StartAsync(string command, string store, string settings)
+    {
+        var process = Shell.Start(Shell.Repository, $"export ASPNETCORE_URLS=http://127.0.0.1:0 Store__Path='{Path.Combine(Folder, store)}'\n{settings}\nexec {command} 2>&1");
+        _processes.Add(process);
+        using var patience = new CancellationTokenSource(TimeSpan.FromMinutes(5));
+        var said = "";
+        while (await process.StandardOutput.ReadLineAsync(patience.Token) is { } line)
+        {
+            said += line + "\n";
+            if (Listening.Match(line) is { Success: true } match)
+            {
+                _ = process.StandardOutput.ReadToEndAsync(CancellationToken.None);
+                return match.Groups["url"].Value;
+            }
+        }
+
+        throw new InvalidOperationException(said);
     }
 
     [GeneratedRegex(@"Now listening on: (?<url>http://\S+)", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]

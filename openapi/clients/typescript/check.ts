@@ -37,3 +37,18 @@ const reused = await client.POST("/v1/evaluations", { body: { ...record, recordI
 console.log(`${reused.response.status} ${reused.error?.type}`);
 const none = await client.GET("/v1/rules/{ruleId}", { params: { path: { ruleId: "none" } } });
 console.log(`${none.response.status} ${none.error?.type}`);
+
+// Many records: stored, judged by and by, followed by their id. A faulty one is reported, and the others are judged.
+const accepted = await client.POST("/v1/audits", { body: [record, half], params: { header: { Prefer: "respond-async" } } });
+if (!accepted.data || !("auditId" in accepted.data)) throw new Error(accepted.error?.title ?? "answered at once");
+const auditId = accepted.data.auditId as string;
+let audit = await client.GET("/v1/audits/{auditId}", { params: { path: { auditId } } });
+while (audit.data?.state === "queued" || audit.data?.state === "running") {
+  await new Promise((resolve) => setTimeout(resolve, 100));
+  audit = await client.GET("/v1/audits/{auditId}", { params: { path: { auditId } } });
+}
+
+const faults = await client.GET("/v1/audits/{auditId}/findings", { params: { path: { auditId }, query: { outcome: "rejected" } } });
+const rows = typeof faults.data === "object" && "items" in faults.data ? faults.data.items : [];
+const records = audit.data?.records;
+console.log(`${audit.data?.state}: ${records?.judged} judged, ${records?.rejected} rejected: ${rows[0]?.recordId}`);

@@ -3,14 +3,14 @@ using System.Text.Json;
 using Audits;
 using CsvHelper;
 using Findings;
+using ServiceRecords;
 
 namespace ComplianceApi;
 
 /// <summary>What an audit found, as rows and as a report.</summary>
 internal static class AuditFindingRoutes
 {
-    private static readonly QueryParameter<string?> Outcome = Query.Word("outcome", "Only rows of this outcome; rejected: faults of records that were not judged.",
-        ["unsafe", "error", "missing", "advisory", FindingRow.Rejected]);
+    private static readonly QueryParameter<RowOutcome?> Outcome = Query.OneOfOrAny<RowOutcome>("outcome", "Only rows of this outcome; rejected: faults of records that were not judged.");
 
     private static readonly QueryParameter<string?> Topic = Query.Word("topic", "Only rows of this subject area.", Topics.All);
 
@@ -27,7 +27,8 @@ internal static class AuditFindingRoutes
     public static void MapAuditFindings(this IEndpointRouteBuilder audits)
     {
         audits.MapGet("/{auditId}/findings", List).WithName("listAuditFindings").Needs(KeyScope.Read).Takes(Outcome, Topic, Rule, Engineer, Sort, Format, Paging.Limit, Next)
-            .Produces<Page<FindingRow>>(200, "application/json", AuditAnswer.MediaType, "text/csv").Fails(ProblemKind.NotFound);
+            .Produces<Page<FindingRow>>(200, "application/json", AuditAnswer.MediaType, "text/csv").Fails(ProblemKind.NotFound)
+            .WithMetadata(new AnswerHeader(200, "Link", "The next page, with rel=next; absent on the last one and in a stream."));
         audits.MapGet("/{auditId}/report", Report).WithName("getAuditReport").Needs(KeyScope.Read).Produces<string>(200, "text/html").Fails(ProblemKind.NotFound, ProblemKind.AuditNotCompleted);
     }
 
@@ -40,7 +41,7 @@ internal static class AuditFindingRoutes
         if (await audits.FindAsync(tenant, auditId, cancel) is null)
             return AuditRoutes.NoSuchAudit();
 
-        var query = new FindingQuery(Outcome.Of(request), Topic.Of(request), Rule.Of(request), Engineer.Of(request), Sort.Of(request));
+        var query = new FindingQuery(Outcome.Of(request) is { } outcome ? WireNames.Of(outcome) : null, Topic.Of(request), Rule.Of(request), Engineer.Of(request), Sort.Of(request));
         var after = Next.Of(request);
         if (after is not null && after.Sort != query.Sort)
         {
@@ -107,6 +108,25 @@ internal static class AuditFindingRoutes
         await csv.FlushAsync(cancel);
         await csv.DisposeAsync();
     }
+}
+
+/// <summary>What a row says.</summary>
+internal enum RowOutcome
+{
+    /// <summary>The record shows a danger, or cannot exclude one.</summary>
+    Unsafe,
+
+    /// <summary>The rule failed to run.</summary>
+    Error,
+
+    /// <summary>Evidence is missing.</summary>
+    Missing,
+
+    /// <summary>Something to mind.</summary>
+    Advisory,
+
+    /// <summary>A fault of a record that was not judged.</summary>
+    Rejected,
 }
 
 /// <summary>How rows are written.</summary>

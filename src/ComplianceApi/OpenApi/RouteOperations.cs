@@ -9,6 +9,9 @@ namespace ComplianceApi;
 /// <summary>Documents what routes declare of themselves: parameters, problems, headers and examples.</summary>
 internal sealed class RouteOperations : IOperationFilter
 {
+    /// <summary>Characters of a page: a report has up to ten tables of up to 500 rows, and texts of a record are short.</summary>
+    private const int LongestPage = 10_000_000;
+
     private static readonly Examples Shown = Examples.Shipped;
 
     public void Apply(OpenApiOperation operation, OperationFilterContext context)
@@ -45,7 +48,7 @@ internal sealed class RouteOperations : IOperationFilter
                 body.Schema = less.Of(body.Schema!, context.SchemaRepository);
             if (metadata.OfType<BodySchema>().SingleOrDefault() is { } own)
                 body.Schema = context.SchemaRepository.AddDefinition(own.Name, own.Make());
-            body.Examples = Shown.OfRequests(operation.OperationId!);
+            body.Examples ??= Shown.OfRequests(operation.OperationId!, "application/json");
             if (metadata.OfType<BodyExample>().SingleOrDefault() is { } whole)
                 (body.Examples ??= new Dictionary<string, IOpenApiExample>(StringComparer.Ordinal)).Add("whole", new OpenApiExample { Summary = "A whole record", Value = JsonNode.Parse(whole.Read()) });
         }
@@ -110,12 +113,11 @@ internal sealed class RouteOperations : IOperationFilter
                     if (content is not OpenApiMediaType described)
                         continue;
 
-                    if (mediaType.EndsWith("json", StringComparison.Ordinal) && mediaType != AuditAnswer.MediaType)
-                        described.Examples = Shown.Of(operation.OperationId!, code);
-                    else if (described.Schema is OpenApiSchemaReference { Reference.Id: { } page } && page.EndsWith("Page", StringComparison.Ordinal))
-                        described.Schema = mediaType == AuditAnswer.MediaType ? new OpenApiSchemaReference(page[..^4]) : Texts(int.MaxValue);
+                    described.Examples = Shown.Of(operation.OperationId!, code, mediaType);
+                    if (mediaType != "application/json" && described.Schema is OpenApiSchemaReference { Reference.Id: { } page } && page.EndsWith("Page", StringComparison.Ordinal))
+                        described.Schema = mediaType == AuditAnswer.MediaType ? new OpenApiSchemaReference(page[..^4]) : Rows();
                     if (content.Schema is OpenApiSchema { Type: JsonSchemaType.String, Format: null } text && mediaType.StartsWith("text/", StringComparison.Ordinal))
-                        text.MaxLength ??= 10_000;
+                        text.MaxLength ??= mediaType == "text/html" ? LongestPage : 10_000;
                 }
             }
 
@@ -143,7 +145,10 @@ internal sealed class RouteOperations : IOperationFilter
     {
         yield return new(201, "Location", "Path of what was stored.");
         yield return new(202, "Location", "Path of what was accepted.");
+        yield return new(202, "Preference-Applied", "The preference that was followed: respond-async (RFC 7240).");
+        yield return new(202, "Retry-After", "Seconds to wait before asking how far it is.");
         yield return new(401, "WWW-Authenticate", "How to show a key, and whether one was shown (RFC 6750).");
+        yield return new(415, "Accept", "The media types that are taken.");
         yield return new(503, "Retry-After", "Seconds to wait before another try.");
         yield return new(429, "Retry-After", "Seconds to wait before another try.");
         if (metadata.OfType<RevalidatedMetadata>().Any())
@@ -158,6 +163,8 @@ internal sealed class RouteOperations : IOperationFilter
             yield return new(AnswerHeader.Every, "Sunset", "When the route will stop to answer (RFC 8594).");
         }
     }
+
+    private static OpenApiSchema Rows() => new() { Type = JsonSchemaType.String, MaxLength = int.MaxValue, Description = "All rows, as a stream without an end of its own: the bound is the largest that clients read." };
 
     private static OpenApiSchema Texts(int longest) => new() { Type = JsonSchemaType.String, MaxLength = longest };
 }

@@ -29,6 +29,10 @@ public static class ProblemHandling
     private static Task OnBareStatus(HttpContext context)
     {
         var status = context.Response.StatusCode;
+
+        // Routing itself refuses other media types, on the routes that take one: JSON (RFC 9110, section 15.5.16).
+        if (status == StatusCodes.Status415UnsupportedMediaType)
+            context.Response.Headers.Accept = "application/json";
         return new ProblemResult(ProblemKind.Of(status)).WriteAsync(context, status);
     }
 }

@@ -1,0 +1,58 @@
+using System.Net.Http.Headers;
+using Compliance;
+using Compliance.Models;
+using Microsoft.Kiota.Abstractions.Authentication;
+using Microsoft.Kiota.Http.HttpClientLibrary;
+
+var client = Client(args[0], _ => { });
+var forwarded = Client(args[0], request => request.Headers.Add("X-Forwarded-For", "127.0.0.1"));
+var unreadable = Client(args[0], request => request.Content = new StringContent("{", new MediaTypeHeaderValue("application/json")));
+var packed = Client(args[0], request => request.Content!.Headers.ContentEncoding.Add("br"));
+var broken = Client(args[1], _ => { });
+var visit = new ServiceRecord
+{
+    RecordId = "HB-0009",
+    JobType = JobType.Repair,
+    Jurisdiction = Jurisdiction.GBSCT,
+    FinishedAt = new DateTimeOffset(2026, 9, 14, 10, 25, 0, TimeSpan.Zero),
+    Appliance = new Appliance { Fuel = Fuel.Butane },
+};
+
+await Refused(() => client.V1.Rules.GetAsync(request => request.QueryParameters.Limit = 0));
+await Refused(() => unreadable.V1.Evaluations.PostAsync(visit));
+await Refused(() => forwarded.V1.Rules.GetAsync());
+await Refused(() => client.V1.Evaluations["none"].GetAsync());
+
+var audit = (await client.V1.Audits.PostAsync([.. Enumerable.Repeat(visit, 4000)], request => request.Headers.Add("Prefer", "respond-async")))!;
+await Refused(() => client.V1.Audits[audit.AuditId!].Report.GetAsync());
+await client.V1.Audits[audit.AuditId!].DeleteAsync();
+await Refused(() => client.V1.Audits.PostAsync([.. Enumerable.Repeat(visit, 5001)]));
+await Refused(() => packed.V1.Evaluations.PostAsync(visit));
+await Refused(() => client.V1.Audits.PostAsync([]));
+await Refused(() => broken.V1.Evaluations["none"].GetAsync());
+await Refused(() => broken.V1.Evaluations.PostAsync(visit));
+
+static ComplianceClient Client(string url, Action<HttpRequestMessage> change) =>
+    new(new HttpClientRequestAdapter(new AnonymousAuthenticationProvider(), httpClient: new HttpClient(new Changed(change) { InnerHandler = new HttpClientHandler() })) { BaseUrl = url });
+
+static async Task Refused(Func<Task> call)
+{
+    try
+    {
+        await call();
+        Console.WriteLine("accepted");
+    }
+    catch (Problem refusal) when (refusal.TraceId!.Length == 32 && refusal.Status == refusal.ResponseStatusCode)
+    {
+        Console.WriteLine($"{refusal.ResponseStatusCode} {refusal.Type}");
+    }
+}
+
+internal sealed class Changed(Action<HttpRequestMessage> change) : DelegatingHandler
+{
+    protected override Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken)
+    {
+        change(request);
+        return base.SendAsync(request, cancellationToken);
+    }
+}
