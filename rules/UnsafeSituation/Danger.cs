@@ -12,12 +12,12 @@ internal static class Danger
         finding.Outcome == Outcome.Unsafe && !finding.Subject.StartsWith("/defects/", StringComparison.Ordinal);
 
     /// <summary>Unsafe, and neither put right nor left on by a refusal that was dealt with.</summary>
-    public static bool Stands(Finding finding, Visit visit) => finding.Outcome == Outcome.Unsafe && !DefectsOf(visit).Any(defect =>
+    public static bool Stands(Finding finding, Visit visit) => finding.Outcome == Outcome.Unsafe && !visit.RecordedDefects.Any(defect =>
         defect.Answers(finding) && (defect.IsRefusalDealtWith || (defect.Defect.Action == DefectAction.Rectified && defect.Settles(finding))));
 
     /// <summary>Unsafe, and no recorded defect answers it.</summary>
     public static bool IsUnanswered(Finding finding, Visit visit) =>
-        finding.Outcome == Outcome.Unsafe && !DefectsOf(visit).Any(defect => defect.Answers(finding));
+        finding.Outcome == Outcome.Unsafe && !visit.RecordedDefects.Any(defect => defect.Answers(finding));
 
     /// <summary>The defect answers an unsafe finding and is recorded lower than would be expected of it.</summary>
     public static bool IsRecordedLower(RecordedDefect defect, Finding finding) =>
@@ -34,7 +34,4 @@ internal static class Danger
     /// <summary>Within its limit, and an advisory only because the instrument cannot tell well enough: no defect of the appliance.</summary>
     public static bool IsOnlyUnsure(Finding finding, Visit visit) =>
         finding is { Margin: >= 0, Conformity: { } sure } && !visit.Limits[LimitIds.ConformityGuard].Allows(sure);
-
-    private static IEnumerable<RecordedDefect> DefectsOf(Visit visit) =>
-        (visit.Defects ?? []).Select(defect => new RecordedDefect(defect.Pointer, defect.Value));
 }

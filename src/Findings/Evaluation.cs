@@ -36,7 +36,7 @@ public sealed record Evaluation
     /// <summary>SHA-256 of the record's canonical form and its context, lower-case hex.</summary>
     public required string InputHash { get; init; }
 
-    /// <summary>SHA-256 of the whole answer without ids, times and engine version, lower-case hex.</summary>
+    /// <summary>SHA-256 of what was judged, without ids, times and engine version, lower-case hex; texts that the rule set fixes are left out, as are the sentences of passes.</summary>
     public string? ResultHash { get; init; }
 
     /// <summary>Answers by outcome, always all six.</summary>

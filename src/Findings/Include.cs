@@ -23,15 +23,24 @@ public static class EvaluationView
         return include switch
         {
             Include.All => evaluation,
-            Include.Problems => evaluation with { Findings = [.. evaluation.Findings.Where(IsProblem)] },
-            _ => evaluation with
-            {
-                Findings = [.. evaluation.Findings.Where(finding => finding.Outcome != Outcome.NotApplicable).Select(finding => IsProblem(finding) || finding.Loosened == true ? finding : Short(finding))],
-            },
+            Include.Problems => evaluation with { Findings = Cut(evaluation.Findings, withPasses: false) },
+            _ => evaluation with { Findings = Cut(evaluation.Findings, withPasses: true) },
         };
     }
 
-    private static bool IsProblem(Finding finding) => finding.Outcome is not (Outcome.Pass or Outcome.NotApplicable);
+    private static List<Finding> Cut(IReadOnlyList<Finding> findings, bool withPasses)
+    {
+        var cut = new List<Finding>();
+        foreach (var finding in findings)
+        {
+            if (finding.IsProblem)
+                cut.Add(finding);
+            else if (withPasses && finding.Outcome == Outcome.Pass)
+                cut.Add(finding.Loosened == true ? finding : Short(finding));
+        }
+
+        return cut;
+    }
 
     private static Finding Short(Finding finding) => new()
     {

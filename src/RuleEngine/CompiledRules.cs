@@ -21,7 +21,7 @@ internal sealed class CompiledRules
         var repository = new RuleRepository(new Instances(byType));
         if (rules.Count > 0)
             repository.Load(load => load.From(byType.Keys));
-        _factory = new RuleCompiler { ExpressionCompiler = new InterpretedExpressions() }.Compile(repository.GetRules());
+        _factory = new RuleCompiler { ExpressionCompiler = new SharedExpressions() }.Compile(repository.GetRules());
         ByDefinition = repository.GetRules().ToDictionary(
             definition => definition, definition => byType[(Type)definition.Properties[RuleProperties.ClrType]!]);
     }

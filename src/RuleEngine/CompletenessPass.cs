@@ -9,15 +9,16 @@ namespace RuleEngine;
 /// </summary>
 internal sealed class CompletenessPass(RuleCatalogue catalogue, Visit visit)
 {
-    private readonly List<(ComplianceRule Rule, Answer Answer)> _answers = [];
-    private readonly List<Finding> _findings = [];
+    private readonly List<Settled> _settled = new(catalogue.Rules.Count * 5 / 4);
 
-    public IReadOnlyList<Finding> Findings => _findings;
+    public IReadOnlyList<Settled> Settled => _settled;
 
-    public void Settle(IEnumerable<ComplianceRule> rules, IReadOnlyDictionary<ComplianceRule, Exception> failed)
+    public void Settle(IReadOnlyList<ComplianceRule> rules, IReadOnlyDictionary<ComplianceRule, Exception> failed)
     {
-        foreach (var rule in rules.Where(IsInForce))
+        foreach (var rule in rules)
         {
+            if (!IsInForce(rule))
+                continue;
             if (failed.TryGetValue(rule, out var exception))
                 Add(rule, Failed(exception.GetType().Name));
             else if (visit.Judgements.Of(rule) is not { } judgement)
@@ -29,23 +30,26 @@ internal sealed class CompletenessPass(RuleCatalogue catalogue, Visit visit)
         }
     }
 
-    public void SettleInference(IEnumerable<ComplianceRule> rules, IReadOnlyDictionary<ComplianceRule, Exception> failed, bool isCalledFor)
+    public void SettleInference(IReadOnlyList<ComplianceRule> rules, IReadOnlyDictionary<ComplianceRule, Exception> failed, bool isCalledFor)
     {
-        foreach (var rule in rules.Where(IsInForce))
+        foreach (var rule in rules)
         {
-            var look = new Look("");
+            if (!IsInForce(rule))
+                continue;
             if (failed.TryGetValue(rule, out var exception))
                 Add(rule, Failed(exception.GetType().Name));
             else if (visit.Judgements.Of(rule) is { } judgement)
                 AddAll(rule, InOrder(judgement.Answers));
             else
-                Add(rule, new Answer("", isCalledFor
-                    ? look.Pass($"the findings and recorded defects give no cause")
-                    : look.NotApplicable($"there is no finding and no recorded defect to judge")));
+                Add(rule, isCalledFor ? NoCause : NothingToJudge);
         }
     }
 
-    public Evaluation ToEvaluation(string engineVersion) => new EvaluationBuilder(catalogue, visit, _answers, _findings).Build(engineVersion);
+    public Evaluation ToEvaluation(string engineVersion) => new EvaluationBuilder(catalogue, visit, _settled).Build(engineVersion);
+
+    private static Answer NoCause { get; } = new("", new Look("").Pass($"the findings and recorded defects give no cause"));
+
+    private static Answer NothingToJudge { get; } = new("", new Look("").NotApplicable($"there is no finding and no recorded defect to judge"));
 
     private bool IsInForce(ComplianceRule rule) => rule.Info.IsInForce(visit.AsOf);
 
@@ -62,9 +66,14 @@ internal sealed class CompletenessPass(RuleCatalogue catalogue, Visit visit)
 
     private void Add(ComplianceRule rule, Answer answer)
     {
-        _answers.Add((rule, answer));
-        _findings.Add(catalogue.FindingOf(rule, answer, visit.Judgements.LoosenedFor(rule)));
+        if (visit.Judgements.LoosenedFor(rule) is { } loosened)
+            answer = answer with { Verdict = answer.Verdict.JudgedWith(loosened) };
+        var face = catalogue.FaceOf(rule);
+        _settled.Add(new Settled(face, answer.Verdict, face.FindingOf(answer)));
     }
 
     private static Answer Failed(string why) => new("", Verdict.Error($"the rule could not be judged ({why}); this is no pass"));
 }
+
+/// <summary>An answer as it stands in the end.</summary>
+internal readonly record struct Settled(RuleFace Face, Verdict Verdict, Finding Finding);

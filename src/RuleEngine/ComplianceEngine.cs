@@ -9,15 +9,20 @@ namespace RuleEngine;
 /// </summary>
 public sealed class ComplianceEngine
 {
+    private static readonly Dictionary<ComplianceRule, Exception> Nothing = [];
     private static readonly string Version = typeof(ComplianceEngine).Assembly.GetName().Version!.ToString(3);
 
+    private readonly IReadOnlyList<ComplianceRule> _firstRules;
+    private readonly IReadOnlyList<ComplianceRule> _inferenceRules;
     private readonly CompiledRules _firstPass;
     private readonly CompiledRules _inference;
 
     private ComplianceEngine(RuleCatalogue catalogue, IReadOnlyList<ComplianceRule> loadOrder)
     {
         Catalogue = catalogue;
-        _firstPass = new CompiledRules([.. loadOrder.Where(rule => rule is not InferenceRule)]);
+        _firstRules = [.. catalogue.Rules.OfType<FirstPassRule>()];
+        _inferenceRules = [.. catalogue.Rules.OfType<InferenceRule>()];
+        _firstPass = new CompiledRules([.. loadOrder.OfType<FirstPassRule>()]);
         _inference = new CompiledRules([.. loadOrder.OfType<InferenceRule>()]);
     }
 
@@ -43,14 +48,15 @@ public sealed class ComplianceEngine
         Judge(new Visit(record, Catalogue.Limits, lookup, asOf, lookedAtOn)).ToEvaluation(Version);
 
     /// <summary>The answers alone, in no order, without figures and hashes, by other limits if given: for tests that judge by the hundred thousand.</summary>
-    internal IReadOnlyList<Finding> AnswersTo(ServiceRecord record, LimitBook? limits = null) => Judge(new Visit(record, limits ?? Catalogue.Limits)).Findings;
+    internal IReadOnlyList<Finding> AnswersTo(ServiceRecord record, LimitBook? limits = null) =>
+        [.. Judge(new Visit(record, limits ?? Catalogue.Limits)).Settled.Select(settled => settled.Finding)];
 
     private CompletenessPass Judge(Visit visit)
     {
         var answers = new CompletenessPass(Catalogue, visit);
 
         var failed = _firstPass.Run([visit]);
-        answers.Settle(Catalogue.Rules.Where(rule => rule is not InferenceRule), failed);
+        answers.Settle(_firstRules, failed);
 
         if (_inference.Count > 0)
             Infer(visit, answers);
@@ -73,13 +79,15 @@ public sealed class ComplianceEngine
 
     private void Infer(Visit visit, CompletenessPass answers)
     {
-        var defects = (visit.Defects ?? []).Select(defect => new RecordedDefect(defect.Pointer, defect.Value)).ToList();
-        var problems = answers.Findings.Where(finding => finding.Outcome is Outcome.Unsafe or Outcome.Advisory).ToList();
-        var isCalledFor = problems.Count > 0 || defects.Count > 0;
-        var failed = isCalledFor
-            ? _inference.Run([visit, .. problems, .. defects])
-            : new Dictionary<ComplianceRule, Exception>();
+        var facts = new List<object> { visit };
+        foreach (var settled in answers.Settled)
+        {
+            if (settled.Finding.Outcome is Outcome.Unsafe or Outcome.Advisory)
+                facts.Add(settled.Finding);
+        }
 
-        answers.SettleInference(Catalogue.Rules.OfType<InferenceRule>(), failed, isCalledFor);
+        facts.AddRange(visit.RecordedDefects);
+        var isCalledFor = facts.Count > 1;
+        answers.SettleInference(_inferenceRules, isCalledFor ? _inference.Run(facts) : Nothing, isCalledFor);
     }
 }

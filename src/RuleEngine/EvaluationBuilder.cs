@@ -4,11 +4,11 @@ using RuleModel;
 namespace RuleEngine;
 
 /// <summary>Puts the answers about one visit together: sorted findings, questions, duties not yet due, closing, hashes.</summary>
-internal sealed class EvaluationBuilder(
-    RuleCatalogue catalogue, Visit visit, IReadOnlyList<(ComplianceRule Rule, Answer Answer)> answers, IReadOnlyList<Finding> findings)
+internal sealed class EvaluationBuilder(RuleCatalogue catalogue, Visit visit, IReadOnlyList<Settled> answers)
 {
     public Evaluation Build(string engineVersion)
     {
+        var findings = InOrder();
         var counts = OutcomeCounts.Of(findings);
         var questions = Questions();
         var evaluation = new Evaluation
@@ -23,7 +23,7 @@ internal sealed class EvaluationBuilder(
             Context = visit.Lookup.ToContext(),
             InputHash = Hashes.OfInput(visit),
             Counts = counts,
-            Findings = InOrder(),
+            Findings = findings,
             Missing = questions,
             Due = Due(),
             Figures = visit.Figures,
@@ -33,29 +33,43 @@ internal sealed class EvaluationBuilder(
     }
 
     /// <summary>Gravest first, then by topic and rule, then as the rule gave them, which is their order in the record.</summary>
-    private IReadOnlyList<Finding> InOrder() =>
-    [
-        .. Enumerable.Range(0, findings.Count)
-            .OrderBy(index => findings[index].Outcome)
-            .ThenBy(index => catalogue.RankOf(answers[index].Rule))
-            .Select(index => findings[index]),
-    ];
+    private Finding[] InOrder()
+    {
+        var findings = new Finding[answers.Count];
+        var places = new long[answers.Count];
+        for (var i = 0; i < findings.Length; i++)
+        {
+            findings[i] = answers[i].Finding;
+            places[i] = ((long)findings[i].Outcome << 48) + ((long)answers[i].Face.Rank << 24) + i;
+        }
 
-    private IReadOnlyList<MissingItem> Questions() => MissingList.Of(
-        answers.SelectMany(pair => pair.Answer.Verdict.Missing.Select(pointer => (pointer, pair.Rule.Info.Id))));
+        Array.Sort(places, findings);
+        return findings;
+    }
 
-    private List<DueItem> Due() =>
-    [
-        .. answers.Where(pair => pair.Answer.Verdict.Due is not null)
-            .Select(pair => new DueItem
-            {
-                What = pair.Answer.Verdict.Due!.Value.What,
-                By = pair.Answer.Verdict.Due!.Value.By,
-                RuleId = pair.Rule.Info.Id,
-                Reference = catalogue.References.Of(pair.Rule.Info) is [var first, ..] ? first : null,
-            })
-            .OrderBy(item => item.By).ThenBy(item => item.RuleId, StringComparer.Ordinal),
-    ];
+    private IReadOnlyList<MissingItem> Questions()
+    {
+        List<(string, string)>? asked = null;
+        foreach (var (face, verdict, _) in answers)
+        {
+            foreach (var pointer in verdict.Missing)
+                (asked ??= []).Add((pointer, face.Info.Id));
+        }
+
+        return asked is null ? [] : MissingList.Of(asked);
+    }
+
+    private IReadOnlyList<DueItem> Due()
+    {
+        List<DueItem>? due = null;
+        foreach (var (face, verdict, _) in answers)
+        {
+            if (verdict.Due is var (what, by))
+                (due ??= []).Add(new DueItem { What = what, By = by, RuleId = face.Info.Id, Reference = face.References is [var first, ..] ? first : null });
+        }
+
+        return due is null ? [] : [.. due.OrderBy(item => item.By).ThenBy(item => item.RuleId, StringComparer.Ordinal)];
+    }
 
     /// <summary>
     /// What stands in the way: a rule that failed, evidence that is missing, an unsafe finding that no recorded defect answers. A job can
@@ -63,18 +77,19 @@ internal sealed class EvaluationBuilder(
     /// </summary>
     private Closing Closing()
     {
-        var defects = (visit.Defects ?? []).Select(defect => new RecordedDefect(defect.Pointer, defect.Value)).ToList();
-        var isMadeSafe = visit.IsLeftOutOfUse && defects.Exists(defect => defect.IsDangerous && defect.IsDealtWith);
-        bool IsWaitedFor(Finding finding) => !(isMadeSafe && Topics.NeedAnApplianceInUse.Contains(finding.Topic));
+        var isMadeSafe = visit.IsLeftOutOfUse && visit.RecordedDefects.Any(defect => defect.IsDangerous && defect.IsDealtWith);
+        var blocking = new SortedSet<string>(StringComparer.Ordinal);
+        foreach (var (_, verdict, finding) in answers)
+        {
+            var isWaitedFor = !(isMadeSafe && Topics.NeedAnApplianceInUse.Contains(finding.Topic));
+            if (finding.Outcome is Outcome.Error
+                || (finding.Outcome is Outcome.Unsafe && !visit.RecordedDefects.Any(defect => defect.Settles(finding)))
+                || ((finding.Outcome is Outcome.Missing || verdict.Missing.Count > 0) && isWaitedFor))
+            {
+                blocking.Add(finding.RuleId);
+            }
+        }
 
-        var blocking = findings.Zip(answers, (finding, pair) => (finding, isAsking: pair.Answer.Verdict.Missing.Count > 0))
-            .Where(pair => pair.finding.Outcome is Outcome.Error
-                || (pair.finding.Outcome is Outcome.Unsafe && !defects.Exists(defect => defect.Settles(pair.finding)))
-                || ((pair.finding.Outcome is Outcome.Missing || pair.isAsking) && IsWaitedFor(pair.finding)))
-            .Select(pair => pair.finding.RuleId)
-            .Distinct(StringComparer.Ordinal)
-            .Order(StringComparer.Ordinal)
-            .ToList();
-        return new Closing { Allowed = blocking.Count == 0, BlockedBy = blocking };
+        return new Closing { Allowed = blocking.Count == 0, BlockedBy = [.. blocking] };
     }
 }

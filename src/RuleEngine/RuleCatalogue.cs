@@ -14,7 +14,7 @@ namespace RuleEngine;
 public sealed class RuleCatalogue
 {
     private readonly Assembly _source;
-    private readonly Dictionary<ComplianceRule, int> _ranks;
+    private readonly Dictionary<ComplianceRule, RuleFace> _faces;
     private readonly byte[]? _overrides;
 
     private RuleCatalogue(Assembly source, IReadOnlyList<ComplianceRule> rules, byte[]? overrides)
@@ -26,7 +26,8 @@ public sealed class RuleCatalogue
         References = new ReferenceBook(source.ReadResource<List<ReferenceDocument>>("references.json"));
         ExampleRecord = source.ReadResource("example-record.json");
         Rules = [.. rules.OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
-        _ranks = Rules.OrderBy(rule => Topics.All.IndexOf(rule.Info.Topic)).Index().ToDictionary(entry => entry.Item, entry => entry.Index);
+        _faces = Rules.OrderBy(rule => Topics.All.IndexOf(rule.Info.Topic)).Index()
+            .ToDictionary(entry => entry.Item, entry => new RuleFace(entry.Item.Info, entry.Index, References));
         Cases = Rules.ToDictionary(rule => rule, rule => RuleCases.Of(rule.Info.Type), EqualityComparer<ComplianceRule>.Default);
         Info = new RuleSetInfo
         {
@@ -38,9 +39,6 @@ public sealed class RuleCatalogue
 
     /// <summary>The rules, sorted by id.</summary>
     public IReadOnlyList<ComplianceRule> Rules { get; }
-
-    /// <summary>Where a rule's answers stand among others of the same outcome: by topic, then by id.</summary>
-    public int RankOf(ComplianceRule rule) => _ranks[rule];
 
     /// <summary>The cases of each rule.</summary>
     public IReadOnlyDictionary<ComplianceRule, IReadOnlyList<RuleCase>> Cases { get; }
@@ -79,39 +77,14 @@ public sealed class RuleCatalogue
     /// <summary>This catalogue with only <paramref name="rules"/> of it.</summary>
     public RuleCatalogue With(IReadOnlyList<ComplianceRule> rules) => Of(_source, rules, _overrides);
 
-    /// <summary>An answer of <paramref name="rule"/> as a finding.</summary>
-    /// <param name="rule">The rule.</param>
-    /// <param name="answer">What it says.</param>
-    /// <param name="loosened">Limits that it read and that the deployer has loosened.</param>
-    internal Finding FindingOf(ComplianceRule rule, Answer answer, IReadOnlyList<LimitDefinition> loosened) => new()
-    {
-        RuleId = rule.Info.Id,
-        Topic = rule.Info.Topic,
-        Outcome = answer.Verdict.Outcome,
-        Title = rule.Info.Title,
-        Message = answer.Verdict.Message is { } message ? WireText.Sentence(message) + InWords(loosened) : null,
-        Subject = answer.Subject,
-        Evidence = answer.Verdict.Evidence.Count > 0 ? answer.Verdict.Evidence : null,
-        Limit = answer.Verdict.Limit,
-        Margin = answer.Verdict.Margin,
-        Conformity = answer.Verdict.Conformity,
-        Loosened = loosened.Count > 0 ? true : null,
-        ExpectedClass = answer.Verdict.ExpectedClass,
-        Caution = answer.Verdict.Caution,
-        Remedy = answer.Verdict.Remedy,
-        References = rule.Info.Citations.Count > 0 ? References.Of(rule.Info) : null,
-        Documentation = $"/v1/rules/{rule.Info.Id}",
-    };
+    /// <summary>What all findings of a rule share.</summary>
+    internal RuleFace FaceOf(ComplianceRule rule) => _faces[rule];
 
     private static RuleCatalogue Checked(RuleCatalogue catalogue, bool isWhole)
     {
         CatalogueCheck.Demand(catalogue, isWhole);
         return catalogue;
     }
-
-    private static string InWords(IReadOnlyList<LimitDefinition> loosened) => loosened.Count == 0
-        ? ""
-        : $"; judged with what the deployer has loosened: {string.Join("; ", loosened.Select(line => line.What))}";
 
     private string HashOf(Assembly source)
     {

@@ -12,15 +12,46 @@ public abstract class ComplianceRule : Rule
     public RuleInfo Info => field ??= RuleInfo.Of(GetType());
 }
 
-/// <summary>A rule that judges subjects of type <typeparamref name="T"/>: a reading, a joint, a test, or the whole visit.</summary>
-public abstract class ComplianceRule<T> : ComplianceRule
+/// <summary>
+/// A rule that the engine asks of the visit alone. Its condition and its action are the same two calls in every rule, which is why they
+/// can be compiled once for all.
+/// </summary>
+public abstract class FirstPassRule : ComplianceRule
 {
-    /// <summary>
-    /// Does the rule concern this visit? Null when a member that settles it is absent (see <see cref="AppliesByAttribute"/>).
-    /// <c>&amp;</c> and <c>|</c> on <c>bool?</c> carry the unknown along.
-    /// </summary>
+    /// <inheritdoc />
+    public sealed override void Define()
+    {
+        Visit visit = default!;
+        When().Match(() => visit, v => Concerns(v));
+        Then().Do(context => Report(visit));
+    }
+
+    /// <summary>Does the rule concern this visit? Null when a member that settles it is absent (see <see cref="AppliesByAttribute"/>).</summary>
+    /// <remarks><c>&amp;</c> and <c>|</c> on <c>bool?</c> carry the unknown along.</remarks>
     protected virtual bool? Applies(Visit visit) => true;
 
+    /// <summary>An answer about each subject; null when the record does not carry what they are taken from.</summary>
+    private protected abstract IReadOnlyList<Answer>? AnswersAbout(Visit visit);
+
+    internal Judgement Judge(Visit visit) => Applies(visit) switch
+    {
+        false => Judgement.NotConcerned,
+        null => Only("", new Look("").Missing($"the record does not say whether this concerns the visit", [.. Info.AppliesBy.Where(visit.Lacks)])),
+        true => AnswersAbout(visit) is { } answers
+            ? new Judgement(answers)
+            : Only(Info.Expects!, new Look("").Missing($"the record does not say anything here", Info.Expects!)),
+    };
+
+    private static Judgement Only(string subject, Verdict verdict) => new([new Answer(subject, verdict)]);
+
+    private bool Concerns(Visit visit) => Info.IsInForce(visit.AsOf) && visit.Judgements.Of(this).Concerns;
+
+    private void Report(Visit visit) => visit.Judgements.Of(this).Reported = true;
+}
+
+/// <summary>A rule that judges subjects of type <typeparamref name="T"/>: a reading, a joint, a test.</summary>
+public abstract class ComplianceRule<T> : FirstPassRule
+{
     /// <summary>What is to be judged, each with its pointer; null when the record does not carry the list at all.</summary>
     protected abstract IEnumerable<Subject<T>>? Subjects(Visit visit);
 
@@ -30,50 +61,27 @@ public abstract class ComplianceRule<T> : ComplianceRule
     /// <summary>The verdict when the record states that there is nothing to judge. An empty list is a statement: none.</summary>
     protected virtual Verdict WhenNone(Visit visit, Look look) => look.NotApplicable($"none recorded");
 
-    /// <inheritdoc />
-    public sealed override void Define()
+    private protected sealed override IReadOnlyList<Answer>? AnswersAbout(Visit visit)
     {
-        Visit visit = default!;
-        When().Match(() => visit, v => Concerns(v));
-        Then().Do(context => Report(visit));
-    }
+        if (Subjects(visit) is not { } subjects)
+            return null;
 
-    private bool Concerns(Visit visit) => Info.IsInForce(visit.AsOf) && visit.Judgements.Of(this, Judge).Concerns;
-
-    private void Report(Visit visit) => visit.Judgements.Of(this, Judge).Reported = true;
-
-    private List<Answer> Judge(Visit visit)
-    {
-        var wholeVisit = new Look("");
-        switch (Applies(visit))
-        {
-            case false:
-                return [new Answer("", wholeVisit.NotApplicable($"the rule does not concern this visit"))];
-            case null:
-                return [new Answer("", wholeVisit.Missing($"the record does not say whether this concerns the visit", [.. Info.AppliesBy.Where(visit.Lacks)]))];
-        }
-
-        var subjects = Subjects(visit);
-        if (subjects is null)
-            return [new Answer(Info.Expects!, wholeVisit.Missing($"the record does not say anything here", Info.Expects!))];
-
-        var answers = subjects.Select(subject => new Answer(subject.Pointer, Assess(subject.Value, visit, new Look(subject.Pointer)))).ToList();
-        return answers.Count > 0 ? answers : [new Answer("", WhenNone(visit, wholeVisit))];
+        var answers = new List<Answer>();
+        foreach (var (pointer, value) in subjects)
+            answers.Add(new Answer(pointer, Assess(value, visit, new Look(pointer))));
+        return answers.Count > 0 ? answers : [new Answer("", WhenNone(visit, new Look("")))];
     }
 }
 
 /// <summary>A rule whose one subject is the whole visit.</summary>
-public abstract class VisitRule : ComplianceRule<Visit>
+public abstract class VisitRule : FirstPassRule
 {
-    /// <inheritdoc />
-    protected sealed override IEnumerable<Subject<Visit>> Subjects(Visit visit) => [new(SubjectPointer, visit)];
-
     /// <summary>Pointer of what the rule is about; empty for the visit as a whole.</summary>
     protected virtual string SubjectPointer => "";
 
     /// <summary>Judges the visit.</summary>
     protected abstract Verdict Assess(Visit visit, Look look);
 
-    /// <inheritdoc />
-    protected sealed override Verdict Assess(Visit subject, Visit visit, Look look) => Assess(visit, look);
+    private protected sealed override IReadOnlyList<Answer> AnswersAbout(Visit visit) =>
+        [new Answer(SubjectPointer, Assess(visit, new Look(SubjectPointer)))];
 }

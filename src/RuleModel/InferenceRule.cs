@@ -14,7 +14,7 @@ public abstract class InferenceRule : ComplianceRule
     protected Limit LimitOf(Visit visit, string id)
     {
         ArgumentNullException.ThrowIfNull(visit);
-        return visit.Judgements.Watch(this, v => v.Limits[id]);
+        return visit.Judgements.Watch(this, id);
     }
 
     /// <summary>Reports a conclusion about <paramref name="subject"/> and lets further rules match it.</summary>

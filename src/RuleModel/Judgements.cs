@@ -8,6 +8,9 @@ public sealed record Answer(string Subject, Verdict Verdict);
 /// <summary>What one rule said of one visit, judged once and read by condition, report and completeness pass alike.</summary>
 public sealed class Judgement(IReadOnlyList<Answer> answers)
 {
+    /// <summary>What every rule says that does not concern a visit.</summary>
+    public static Judgement NotConcerned { get; } = new([new Answer("", new Look("").NotApplicable($"the rule does not concern this visit"))]);
+
     /// <summary>An answer for each subject; never empty.</summary>
     public IReadOnlyList<Answer> Answers { get; } = answers;
 
@@ -21,36 +24,54 @@ public sealed class Judgement(IReadOnlyList<Answer> answers)
 /// <summary>The judgements of one visit. Lives and dies with it, on one thread.</summary>
 public sealed class Judgements(Visit visit)
 {
-    private readonly Dictionary<ComplianceRule, Judgement> _byRule = [];
-    private readonly Dictionary<ComplianceRule, IReadOnlyList<LimitDefinition>> _loosened = [];
+    private Judgement?[] _byRule = new Judgement?[RuleInfo.HighestNumber + 1];
+    private Dictionary<ComplianceRule, IReadOnlyList<LimitDefinition>>? _loosened;
 
     /// <summary>What <paramref name="rule"/> said, or null when it was never asked.</summary>
-    public Judgement? Of(ComplianceRule rule) => _byRule.GetValueOrDefault(rule);
+    public Judgement? Of(ComplianceRule rule) => Place(rule);
 
-    /// <summary>The limits that <paramref name="rule"/> read and that the deployer has loosened.</summary>
-    public IReadOnlyList<LimitDefinition> LoosenedFor(ComplianceRule rule) => _loosened.GetValueOrDefault(rule, []);
+    /// <summary>The limits that <paramref name="rule"/> read and that the deployer has loosened; null when there was none.</summary>
+    public IReadOnlyList<LimitDefinition>? LoosenedFor(ComplianceRule rule) => _loosened?.GetValueOrDefault(rule);
 
-    /// <summary>Lets <paramref name="rule"/> read limits and notes which of them the deployer has loosened.</summary>
-    internal T Watch<T>(ComplianceRule rule, Func<Visit, T> read)
+    /// <summary>Lets an inference rule read a limit and notes whether the deployer has loosened it.</summary>
+    internal Findings.Limit Watch(ComplianceRule rule, string limitId)
     {
         _ = visit.Limits.TakeLoosened();
-        var result = read(visit);
-        if (visit.Limits.TakeLoosened() is { Count: > 0 } loosened)
-            _loosened[rule] = [.. LoosenedFor(rule).Union(loosened)];
-        return result;
+        var limit = visit.Limits[limitId];
+        NoteLoosened(rule);
+        return limit;
     }
 
     /// <summary>What an inference rule concludes; <paramref name="answer"/> is added to its answers.</summary>
-    internal void Conclude(ComplianceRule rule, Answer answer) =>
-        _byRule[rule] = new Judgement([.. _byRule.GetValueOrDefault(rule)?.Answers ?? [], answer]) { Reported = true };
-
-    internal Judgement Of(ComplianceRule rule, Func<Visit, IReadOnlyList<Answer>> judge)
+    internal void Conclude(ComplianceRule rule, Answer answer)
     {
-        if (_byRule.TryGetValue(rule, out var judgement))
-            return judgement;
+        ref var judgement = ref Place(rule);
+        judgement = new Judgement([.. judgement?.Answers ?? [], answer]) { Reported = true };
+    }
 
-        judgement = new Judgement(Watch(rule, judge));
-        _byRule.Add(rule, judgement);
-        return judgement;
+    /// <summary>What a rule of the first pass says, judged when it is first asked.</summary>
+    internal Judgement Of(FirstPassRule rule)
+    {
+        if (Place(rule) is { } known)
+            return known;
+
+        _ = visit.Limits.TakeLoosened();
+        var judgement = rule.Judge(visit);
+        NoteLoosened(rule);
+        return Place(rule) = judgement;
+    }
+
+    private void NoteLoosened(ComplianceRule rule)
+    {
+        if (visit.Limits.TakeLoosened() is { Count: > 0 } loosened)
+            (_loosened ??= [])[rule] = [.. (LoosenedFor(rule) ?? []).Union(loosened)];
+    }
+
+    // A rule that was made after this visit still finds its place.
+    private ref Judgement? Place(ComplianceRule rule)
+    {
+        if (rule.Info.Number >= _byRule.Length)
+            Array.Resize(ref _byRule, RuleInfo.HighestNumber + 1);
+        return ref _byRule[rule.Info.Number];
     }
 }

@@ -53,11 +53,11 @@ public sealed class LimitSheet
     internal LimitSheet(ILookup<string, LimitDefinition> byId) => _byId = byId;
 
     /// <summary>The limit <paramref name="id"/>; null when there is not exactly one.</summary>
-    public Limit? Find(string id) => _byId[id].ToList() is [var only] ? Read(only) : null;
+    public Limit? Find(string id) => Lines(id) is [var only] ? Read(only) : null;
 
     /// <summary>The limit <paramref name="id"/>.</summary>
     /// <exception cref="InvalidOperationException">There is not exactly one: the rule that asked ends as an error, never as a pass.</exception>
-    public Limit this[string id] => _byId[id].ToList() switch
+    public Limit this[string id] => Lines(id) switch
     {
         [var only] => Read(only),
         { Count: var count } => throw new InvalidOperationException($"{count} limits '{id}' are in force for this visit; exactly one is needed."),
@@ -89,6 +89,9 @@ public sealed class LimitSheet
         _loosened.Clear();
         return taken;
     }
+
+    // What a lookup gives is a list, found or not.
+    private IList<LimitDefinition> Lines(string id) => (IList<LimitDefinition>)_byId[id];
 
     private Limit Read(LimitDefinition line)
     {

@@ -12,8 +12,8 @@ namespace RuleModel;
 /// </summary>
 public sealed class Look(string subject)
 {
-    private readonly List<Evidence> _evidence = [];
-    private readonly List<string> _missing = [];
+    private List<Noted>? _noted;
+    private List<string>? _missing;
 
     /// <summary>JSON Pointer of the subject.</summary>
     public string Subject => subject;
@@ -39,7 +39,7 @@ public sealed class Look(string subject)
     public T? Note<T>(T? value, [CallerArgumentExpression(nameof(value))] string path = "")
     {
         if (value is not null)
-            _evidence.Add(EvidenceOf(MemberPath.Of(path).Below(subject), value));
+            Keep(MemberPath.Of(path), value);
 
         return value;
     }
@@ -61,41 +61,48 @@ public sealed class Look(string subject)
     }
 
     /// <summary>The record shows what the rule demands.</summary>
-    public Verdict Pass(FormattableString message) => new(Outcome.Pass, message, _evidence, []);
+    public Verdict Pass(FormattableString message) => new(Outcome.Pass, message, this);
 
     /// <summary>Not as it should be, and no danger on its own.</summary>
-    public Verdict Advisory(FormattableString message) => new(Outcome.Advisory, message, _evidence, []);
+    public Verdict Advisory(FormattableString message) => new(Outcome.Advisory, message, this);
 
     /// <summary>A danger; <paramref name="expected"/> is the class that the trade's procedure would be expected to give.</summary>
     public Verdict Unsafe(FormattableString message, ExpectedClass expected = ExpectedClass.AtRisk) =>
-        new(Outcome.Unsafe, message, _evidence, []) { ExpectedClass = expected };
+        new(Outcome.Unsafe, message, this) { ExpectedClass = expected };
 
     /// <summary>What the rule needs is absent: everything that <c>Lacks</c> found so far.</summary>
     public Verdict Missing() => Missing($"the record does not say enough to judge this");
 
     /// <summary>As above with a sentence of its own, and with <paramref name="pointers"/> to ask for besides.</summary>
     public Verdict Missing(FormattableString message, params IReadOnlyList<string> pointers) =>
-        new Verdict(Outcome.Missing, message, _evidence, _missing).AndMissing(pointers);
+        new Verdict(Outcome.Missing, message, this, _missing ?? []).AndMissing(pointers);
 
     /// <summary>The rule does not concern this subject.</summary>
-    public Verdict NotApplicable(FormattableString reason) => new(Outcome.NotApplicable, reason, _evidence, []);
+    public Verdict NotApplicable(FormattableString reason) => new(Outcome.NotApplicable, reason, this);
+
+    /// <summary>What was looked at, for whoever reads it; null when nothing was.</summary>
+    internal IReadOnlyList<Evidence>? Evidence => _noted?.ConvertAll(noted => noted.Below(subject));
 
     private bool Absent(object? value, string path)
     {
-        var pointer = MemberPath.Of(path).Below(subject);
+        var member = MemberPath.Of(path);
         if (value is null)
-            _missing.Add(pointer);
+            (_missing ??= []).Add(member.Below(subject));
         else
-            _evidence.Add(EvidenceOf(pointer, value));
+            Keep(member, value);
 
         return value is null;
     }
 
-    private static Evidence EvidenceOf(string pointer, object value) => new()
+    private void Keep(MemberPath member, object value) => (_noted ??= []).Add(new Noted(member, value));
+
+    /// <summary>A value as it was read; most are never shown, so it becomes evidence only when it is.</summary>
+    private readonly record struct Noted(MemberPath Member, object Value)
     {
-        Pointer = pointer,
-        Value = WireText.Of(value),
-        Number = value as decimal?,
-        Unit = RecordMembers.At(pointer).Unit,
-    };
+        public Evidence Below(string subject)
+        {
+            var pointer = Member.Below(subject);
+            return new Evidence { Pointer = pointer, Value = WireText.Of(Value), Number = Value as decimal?, Unit = RecordMembers.At(pointer).Unit };
+        }
+    }
 }

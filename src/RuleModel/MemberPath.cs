@@ -6,7 +6,9 @@ namespace RuleModel;
 internal sealed class MemberPath
 {
     private static readonly (string Prefix, string Pointer)[] Roots = [("visit.Record.", ""), ("visit.Maker.", "/makerLimits")];
-    private static readonly ConcurrentDictionary<string, MemberPath> Known = new(StringComparer.Ordinal);
+
+    // By reference: each place in the code has one text for the expression that it reads, and reading it anew would cost more than the rule.
+    private static readonly ConcurrentDictionary<string, MemberPath> Known = new(ReferenceEqualityComparer.Instance);
 
     private readonly bool _isAbsolute;
     private readonly string _pointer;
@@ -21,9 +23,14 @@ internal sealed class MemberPath
             throw new ArgumentException($"'{expression}' names no member of the record.", nameof(expression));
 
         _pointer = root.Pointer + string.Concat(members.Select(name => $"/{char.ToLowerInvariant(name[0])}{name[1..]}"));
+        Name = _pointer[(_pointer.LastIndexOf('/') + 1)..];
     }
 
-    public static MemberPath Of(string expression) => Known.GetOrAdd(expression, text => new MemberPath(text));
+    /// <summary>The member's own name.</summary>
+    public string Name { get; }
+
+    /// <summary>The member that <paramref name="expression"/> names: the text that the compiler puts in for a caller's argument.</summary>
+    public static MemberPath Of(string expression) => Known.GetOrAdd(expression, static text => new MemberPath(text));
 
     public string Below(string subject) => _isAbsolute ? _pointer : subject + _pointer;
 }

@@ -7,8 +7,11 @@ namespace RuleModel;
 /// <summary>What a rule says of itself, read from its attributes once.</summary>
 public sealed class RuleInfo
 {
+    private static int s_made;
+
     private RuleInfo(Type type)
     {
+        Number = Interlocked.Increment(ref s_made) - 1;
         Type = type;
         Id = TextOf<NameAttribute>(type);
         Title = TextOf<DescriptionAttribute>(type);
@@ -23,6 +26,12 @@ public sealed class RuleInfo
         InForceFrom = Day(inForce?.From) ?? DateOnly.MinValue;
         InForceTo = Day(inForce?.To) ?? DateOnly.MaxValue;
     }
+
+    /// <summary>A number of its own in this process, counted from 0: what is kept for each rule is kept in an array.</summary>
+    public int Number { get; }
+
+    /// <summary>The highest number given so far.</summary>
+    public static int HighestNumber => Volatile.Read(ref s_made) - 1;
 
     /// <summary>The rule's class.</summary>
     public Type Type { get; }

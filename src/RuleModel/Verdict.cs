@@ -4,27 +4,30 @@ using ServiceRecords;
 namespace RuleModel;
 
 /// <summary>What a rule says of one subject. Made by <see cref="Look"/>.</summary>
-public sealed class Verdict
+public sealed class Verdict : IStatement
 {
-    internal Verdict(Outcome outcome, FormattableString? message, IReadOnlyList<Evidence> evidence, IReadOnlyList<string> missing)
+    private readonly Look? _look;
+    private IReadOnlyList<LimitDefinition>? _loosened;
+
+    internal Verdict(Outcome outcome, FormattableString? message, Look? look = null, IReadOnlyList<string>? missing = null)
     {
         Outcome = outcome;
         Message = message;
-        Evidence = evidence;
-        Missing = missing;
+        _look = look;
+        Missing = missing ?? [];
     }
 
     /// <summary>The rule failed to run; never a pass.</summary>
-    public static Verdict Error(FormattableString message) => new(Outcome.Error, message, [], []);
+    public static Verdict Error(FormattableString message) => new(Outcome.Error, message);
 
     /// <summary>The outcome.</summary>
     public Outcome Outcome { get; private set; }
 
-    /// <summary>One sentence; formatted without culture when it is needed.</summary>
+    /// <summary>One sentence; put together only when it is read, as a statement's message.</summary>
     public FormattableString? Message { get; private set; }
 
-    /// <summary>What was looked at.</summary>
-    public IReadOnlyList<Evidence> Evidence { get; }
+    /// <summary>What was looked at; null when nothing was.</summary>
+    public IReadOnlyList<Evidence>? Evidence => _look?.Evidence;
 
     /// <summary>Pointers of what the rule would need to see.</summary>
     public IReadOnlyList<string> Missing { get; private set; }
@@ -49,6 +52,15 @@ public sealed class Verdict
 
     /// <summary>A duty that is not yet due: what, and the last day for it.</summary>
     public (string What, DateOnly By)? Due { get; private set; }
+
+    /// <inheritdoc />
+    public bool? Loosened => _loosened is null ? null : true;
+
+    string? IStatement.Message => field ??= Message is { } sentence ? WireText.Sentence(sentence) + LoosenedInWords : null;
+
+    private string LoosenedInWords => _loosened is null
+        ? ""
+        : $"; judged with what the deployer has loosened: {string.Join("; ", _loosened.Select(line => line.What))}";
 
     /// <summary>Is there anything to report?</summary>
     public bool IsProblem => Outcome is not (Outcome.Pass or Outcome.NotApplicable);
@@ -103,6 +115,14 @@ public sealed class Verdict
             _ = RecordMembers.At(pointer);
         Missing = [.. Missing, .. pointers];
         return this;
+    }
+
+    /// <summary>The same with the limits that were read and that the deployer has loosened: whoever reads the verdict must see them.</summary>
+    internal Verdict JudgedWith(IReadOnlyList<LimitDefinition> loosened)
+    {
+        var same = (Verdict)MemberwiseClone();
+        same._loosened = loosened;
+        return same;
     }
 
     /// <summary>Adds a duty that is not yet due.</summary>

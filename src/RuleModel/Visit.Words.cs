@@ -87,33 +87,36 @@ public sealed partial class Visit
     public bool IsLeftOutOfUse => Appliance.StateOnLeaving is StateOnLeaving.TurnedOff or StateOnLeaving.Disconnected;
 
     /// <summary>Every reading; null when the record carries none.</summary>
-    public IEnumerable<Subject<CombustionReading>>? Readings => Subjects.Of("/combustion/readings", Record.Combustion?.Readings);
+    public IReadOnlyList<Subject<CombustionReading>>? Readings => field ??= Subjects.Of("/combustion/readings", Record.Combustion?.Readings);
 
     /// <summary>The readings that can pass: taken after the work. A reading that does not say when is among them and is asked.</summary>
-    public IEnumerable<Subject<CombustionReading>>? ReadingsAfterWork => Readings?.Where(reading => reading.Value.Stage != WorkStage.BeforeWork);
+    public IReadOnlyList<Subject<CombustionReading>>? ReadingsAfterWork => field ??= Readings?.Where(reading => reading.Value.Stage != WorkStage.BeforeWork).ToList();
 
     /// <summary>Joints disturbed in the work; null when the record does not say, empty when it states none.</summary>
-    public IEnumerable<Subject<DisturbedJoint>>? DisturbedJoints => Subjects.Of("/disturbedJoints", Record.DisturbedJoints);
+    public IReadOnlyList<Subject<DisturbedJoint>>? DisturbedJoints => field ??= Subjects.Of("/disturbedJoints", Record.DisturbedJoints);
 
     /// <summary>Those of them that carry gas.</summary>
-    public IEnumerable<Subject<DisturbedJoint>>? DisturbedGasJoints => DisturbedJoints?.Where(joint => joint.Value.CarriesGasOrMay());
+    public IReadOnlyList<Subject<DisturbedJoint>>? DisturbedGasJoints => field ??= DisturbedJoints?.Where(joint => joint.Value.CarriesGasOrMay()).ToList();
 
     /// <summary>A joint that carries gas was disturbed.</summary>
     public bool? GasJointsWereDisturbed => DisturbedGasJoints?.Any();
 
     /// <summary>Every tightness test; null when the record does not say, empty when it states none.</summary>
-    public IEnumerable<Subject<TightnessTest>>? TightnessTests => Subjects.Of("/tightnessTests", Record.TightnessTests);
+    public IReadOnlyList<Subject<TightnessTest>>? TightnessTests => field ??= Subjects.Of("/tightnessTests", Record.TightnessTests);
 
     /// <summary>Tightness tests made after the work. A test that does not say when is among them and is asked.</summary>
-    public IEnumerable<Subject<TightnessTest>>? TestsAfterWork =>
-        TightnessTests?.Where(test => test.Value.Stage != WorkStage.BeforeWork);
+    public IReadOnlyList<Subject<TightnessTest>>? TestsAfterWork =>
+        field ??= TightnessTests?.Where(test => test.Value.Stage != WorkStage.BeforeWork).ToList();
 
     /// <summary>Defects that the engineer recorded.</summary>
-    public IEnumerable<Subject<Defect>>? Defects => Subjects.Of("/defects", Record.Defects);
+    public IReadOnlyList<Subject<Defect>>? Defects => field ??= Subjects.Of("/defects", Record.Defects);
+
+    /// <summary>The same as facts of the inference; empty where none is recorded.</summary>
+    public IReadOnlyList<RecordedDefect> RecordedDefects => field ??= [.. (Defects ?? []).Select(defect => new RecordedDefect(defect.Pointer, defect.Value))];
 
     /// <summary>Instruments used.</summary>
-    public IEnumerable<Subject<Instrument>>? Instruments => Subjects.Of("/instruments", Record.Instruments);
+    public IReadOnlyList<Subject<Instrument>>? Instruments => field ??= Subjects.Of("/instruments", Record.Instruments);
 
     /// <summary>Safety devices.</summary>
-    public IEnumerable<Subject<SafetyDevice>>? SafetyDevices => Subjects.Of("/safetyDevices", Record.SafetyDevices);
+    public IReadOnlyList<Subject<SafetyDevice>>? SafetyDevices => field ??= Subjects.Of("/safetyDevices", Record.SafetyDevices);
 }

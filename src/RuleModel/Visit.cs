@@ -27,6 +27,7 @@ public sealed partial class Visit
         Maker = Lookup.Fill(record.MakerLimits);
         Limits = limits.For(record.Appliance.Fuel, record.Jurisdiction, AsOf);
         Judgements = new Judgements(this);
+        StatesAccuracy = record.Instruments?.Any(instrument => instrument.Accuracies is { Count: > 0 }) == true;
     }
 
     /// <summary>The record as posted.</summary>
@@ -55,6 +56,9 @@ public sealed partial class Visit
 
     /// <summary>Every number worked out from the record, once.</summary>
     public IReadOnlyList<Figure> Figures => field ??= Limits.Unwatched(() => FigureSheet.Of(this));
+
+    /// <summary>Does an instrument of the record state an accuracy? Without one nothing has an uncertainty.</summary>
+    internal bool StatesAccuracy { get; }
 
     /// <summary>A standard uncertainty with the guard in force; null where there is none.</summary>
     internal Doubt? DoubtOf(double? standardUncertainty) =>

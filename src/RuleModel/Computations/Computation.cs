@@ -67,20 +67,38 @@ public sealed partial class Computation
     }
 
     /// <summary><paramref name="given"/> with the defaults of what was not given.</summary>
-    public InputValues Complete(IReadOnlyDictionary<string, object> given)
+    public InputValues Complete(IReadOnlyDictionary<string, object> given) => InputValues.Of(this, given);
+
+    /// <summary>Is there nothing wrong with <paramref name="values"/>? The same as no <see cref="FaultsOf"/>, without their texts.</summary>
+    internal bool Accepts(InputValues values)
     {
-        var values = new Dictionary<string, object>(given, StringComparer.Ordinal);
-        foreach (var input in Inputs.Where(input => input.Default is not null))
-            values.TryAdd(input.Name, input.Default!.Value);
-        return new InputValues(values);
+        foreach (var input in Inputs)
+        {
+            if (values.Find(input.Name) is { } value ? value is decimal number && !input.Allows(number) : input.IsRequired)
+                return false;
+        }
+
+        foreach (var (_, _, holds) in Demands)
+        {
+            if (!holds(values))
+                return false;
+        }
+
+        return true;
     }
 
     /// <summary>The constants that went in, and the value of every input that was <paramref name="isGiven"/> by nobody.</summary>
-    public IReadOnlyList<string> ConstantsOf(InputValues values, Func<string, bool> isGiven) =>
-    [
-        .. Inputs.Where(input => values.Has(input.Name) && !isGiven(input.Name)).Select(input => $"{input.Name} = {Text(values.Find(input.Name)!)} {input.Unit}"),
-        .. Constants(values),
-    ];
+    public IReadOnlyList<string> ConstantsOf(InputValues values, Func<string, bool> isGiven)
+    {
+        List<string>? assumed = null;
+        foreach (var input in Inputs)
+        {
+            if (values.Find(input.Name) is { } value && !isGiven(input.Name))
+                (assumed ??= []).Add($"{input.Name} = {Text(value)} {input.Unit}");
+        }
+
+        return assumed is null ? Constants(values) : [.. assumed, .. Constants(values)];
+    }
 
     /// <summary>The number, for <paramref name="values"/> without faults; null where the result is a day.</summary>
     public decimal? NumberOf(InputValues values) => Exact is not null ? Exact(values) : Real is not null ? Digits.Keep(Real(values), DigitsOfReal) : null;

@@ -44,6 +44,8 @@ public sealed record ComputationInput
     /// <summary>The number taken where none is given.</summary>
     public decimal? Default { get; init; }
 
+    internal object? BoxedDefault => field ??= Default;
+
     /// <summary>True where the computation can do without it.</summary>
     public bool IsOptional { get; init; }
 
@@ -73,7 +75,7 @@ public sealed record ComputationInput
         ? new Fault($"#/{Name}", FaultCodes.OutOfRange, string.Create(CultureInfo.InvariantCulture, $"{number} is outside the range of the formula; expected {Range}, unit {Unit}."))
         : null;
 
-    private bool Allows(decimal number) =>
+    internal bool Allows(decimal number) =>
         (MinExcluded ? number > Min : number >= Min) && number <= Max;
 
     private string Range => string.Create(CultureInfo.InvariantCulture, $"{(MinExcluded ? "above " : "")}{Min} to {Max}");

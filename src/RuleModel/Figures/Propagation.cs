@@ -14,8 +14,14 @@ internal static class Propagation
     /// </summary>
     public static decimal? UncertaintyOf(Computation computation, InputValues values, IReadOnlyList<Given> givens)
     {
+        foreach (var given in givens)
+        {
+            if (given is { IsExact: false, Uncertainty: null })
+                return null;
+        }
+
         var measured = givens.Where(given => !given.IsExact).ToList();
-        if (measured.Count == 0 || measured.Exists(given => given.Uncertainty is null))
+        if (measured.Count == 0)
             return null;
 
         var names = measured.ConvertAll(given => given.Name);
@@ -42,7 +48,7 @@ internal static class Propagation
         bool Accepts(int i, double share)
         {
             at[i] = inputs[i].Value + share * inputs[i].StandardUncertainty;
-            var accepted = computation.FaultsOf(values.With(names, at)).Count == 0;
+            var accepted = computation.Accepts(values.With(names, at));
             at[i] = inputs[i].Value;
             return accepted;
         }

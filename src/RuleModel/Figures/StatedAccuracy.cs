@@ -12,7 +12,7 @@ internal static class StatedAccuracy
     /// <summary>Standard uncertainty of the value at <paramref name="pointer"/>, in its unit; null where no accuracy is stated for it.</summary>
     public static double? UncertaintyOf(Visit visit, string pointer, decimal value)
     {
-        if (visit.Record.Instruments?.Any(instrument => instrument.Accuracies is { Count: > 0 }) != true)
+        if (!visit.StatesAccuracy)
             return null;
 
         var quantity = pointer[(pointer.LastIndexOf('/') + 1)..];

@@ -18,8 +18,9 @@ internal sealed class Worksheet(Visit visit)
     /// </summary>
     public Given Read(decimal? value, string subject = "", [CallerArgumentExpression(nameof(value))] string path = "")
     {
-        var pointer = MemberPath.Of(path).Below(subject);
-        return new Given(pointer[(pointer.LastIndexOf('/') + 1)..], value, [pointer])
+        var member = MemberPath.Of(path);
+        var pointer = member.Below(subject);
+        return new Given(member.Name, value, [pointer])
         {
             Uncertainty = value is { } number ? StatedAccuracy.UncertaintyOf(visit, pointer, number) : null,
         };
@@ -34,14 +35,10 @@ internal sealed class Worksheet(Visit visit)
     /// </summary>
     public Figure? Add(Computation computation, string subject, IReadOnlyList<Given> givens, string? name = null)
     {
-        if (givens.Any(given => given.Value is null))
+        if (InputValues.Of(computation, givens) is not { } values || !computation.Accepts(values))
             return null;
 
-        var values = computation.Complete(givens.ToDictionary(given => given.Name, given => given.Value!, StringComparer.Ordinal));
-        if (computation.FaultsOf(values).Count > 0)
-            return null;
-
-        var constants = computation.ConstantsOf(values, name => givens.Any(given => given.Name == name && given.Pointers.Count > 0));
+        var constants = computation.ConstantsOf(values, name => IsFromRecord(givens, name));
         var figure = new Figure
         {
             Name = name ?? computation.Name,
@@ -51,11 +48,37 @@ internal sealed class Worksheet(Visit visit)
             Unit = computation.Unit,
             Uncertainty = Propagation.UncertaintyOf(computation, values, givens),
             Formula = computation.Formula,
-            Inputs = [.. givens.SelectMany(given => given.Pointers).Distinct(StringComparer.Ordinal)],
+            Inputs = PointersOf(givens),
             Constants = constants.Count > 0 ? constants : null,
             Source = computation.Source,
         };
         _figures.Add(figure);
         return figure;
+    }
+
+    private static bool IsFromRecord(IReadOnlyList<Given> givens, string name)
+    {
+        foreach (var given in givens)
+        {
+            if (given.Name == name)
+                return given.Pointers.Count > 0;
+        }
+
+        return false;
+    }
+
+    private static List<string> PointersOf(IReadOnlyList<Given> givens)
+    {
+        var pointers = new List<string>(givens.Count);
+        foreach (var given in givens)
+        {
+            foreach (var pointer in given.Pointers)
+            {
+                if (!pointers.Contains(pointer))
+                    pointers.Add(pointer);
+            }
+        }
+
+        return pointers;
     }
 }

@@ -1,6 +1,7 @@
-using System.Collections;
 using System.Globalization;
-using System.Text;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
 
 namespace ServiceRecords;
 
@@ -26,87 +27,39 @@ namespace ServiceRecords;
 /// </remarks>
 public static class CanonicalForm
 {
-    private static readonly UTF8Encoding Utf8 = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
+    /// <summary>Most bytes that a number takes.</summary>
+    public const int LongestNumber = 32;
+
+    private static readonly JsonTypeInfo<ServiceRecord> Sorted = (JsonTypeInfo<ServiceRecord>)new JsonSerializerOptions(RecordJson.Default.Options)
+    {
+        TypeInfoResolver = RecordJson.Default.WithAddedModifier(SortMembers),
+        Converters = { new CanonicalNumberConverter(), new CanonicalTextConverter() },
+
+        // What the converters leave to the framework (days, times, enumeration values) holds nothing to escape.
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    }.GetTypeInfo(typeof(ServiceRecord));
 
     /// <summary>The canonical bytes of a record.</summary>
-    public static byte[] Write(ServiceRecord record)
+    public static byte[] Write(ServiceRecord record) => JsonSerializer.SerializeToUtf8Bytes(record, Sorted);
+
+    /// <summary>Writes a number; <paramref name="utf8"/> has room for <see cref="LongestNumber"/> bytes.</summary>
+    /// <returns>How many bytes it took.</returns>
+    public static int Write(decimal number, Span<byte> utf8)
     {
-        var text = new StringBuilder();
-        WriteSection(text, record, RecordMembers.Record);
-        return Utf8.GetBytes(text.ToString());
+        // A decimal is never written with an exponent; what is to go are the zeros that it keeps.
+        number.TryFormat(utf8, out var length, default, CultureInfo.InvariantCulture);
+        if (utf8[..length].Contains((byte)'.'))
+            length = utf8[..length].TrimEnd((byte)'0').TrimEnd((byte)'.').Length;
+        if (number != 0)
+            return length;
+
+        utf8[0] = (byte)'0';
+        return 1;
     }
 
-    private static void WriteSection(StringBuilder text, object held, Section section)
+    private static void SortMembers(JsonTypeInfo type)
     {
-        var separator = '{';
-        foreach (var member in section.MembersByName)
-        {
-            if (member.Property.GetValue(held) is { } value)
-            {
-                text.Append(separator).Append('"').Append(member.Name).Append("\":");
-                WriteValue(text, value, member);
-                separator = ',';
-            }
-        }
-
-        text.Append(separator == '{' ? "{}" : "}");
-    }
-
-    private static void WriteValue(StringBuilder text, object value, RecordMember member)
-    {
-        switch (value)
-        {
-            case string words:
-                WriteText(text, words);
-                break;
-            case decimal number:
-                text.Append(number == 0 ? "0" : number.ToString("0.############################", CultureInfo.InvariantCulture));
-                break;
-            case bool yes:
-                text.Append(yes ? "true" : "false");
-                break;
-            case DateOnly date:
-                WriteText(text, date.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture));
-                break;
-            case Timestamp timestamp:
-                WriteText(text, timestamp.Text);
-                break;
-            case Enum named:
-                WriteText(text, WireNames.Of(named));
-                break;
-            case IList list:
-                WriteList(text, list, member);
-                break;
-            default:
-                WriteSection(text, value, member.Section!);
-                break;
-        }
-    }
-
-    private static void WriteList(StringBuilder text, IList list, RecordMember member)
-    {
-        text.Append('[');
-        for (var i = 0; i < list.Count; i++)
-        {
-            WriteValue(i == 0 ? text : text.Append(','), list[i]!, member);
-        }
-
-        text.Append(']');
-    }
-
-    private static void WriteText(StringBuilder text, string words)
-    {
-        text.Append('"');
-        foreach (var c in words)
-        {
-            _ = c switch
-            {
-                '"' or '\\' => text.Append('\\').Append(c),
-                < ' ' => text.Append(CultureInfo.InvariantCulture, $"\\u{(int)c:x4}"),
-                _ => text.Append(c),
-            };
-        }
-
-        text.Append('"');
+        foreach (var (order, member) in type.Properties.OrderBy(member => member.Name, StringComparer.Ordinal).Index())
+            member.Order = order;
     }
 }

@@ -1,6 +1,7 @@
 using System.Collections.Concurrent;
 using System.Globalization;
 using System.Reflection;
+using System.Runtime.CompilerServices;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 
@@ -20,6 +21,14 @@ public static class WireNames
 
     /// <summary>Wire name of one enumeration value; the values of every enumeration here count up from zero.</summary>
     public static string Of(Enum value) => OfValues(value.GetType())[Convert.ToInt32(value, CultureInfo.InvariantCulture)];
+
+    /// <inheritdoc cref="Of(Enum)" />
+    public static string Of<T>(T value) where T : struct, Enum => NamesOf<T>.All[Unsafe.As<T, int>(ref value)];
+
+    private static class NamesOf<T> where T : struct, Enum
+    {
+        public static readonly string[] All = [.. OfValues(typeof(T))];
+    }
 
     internal static string OfMember(string name) => JsonNamingPolicy.CamelCase.ConvertName(name);
 }

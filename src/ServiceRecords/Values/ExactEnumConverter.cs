@@ -31,5 +31,5 @@ public sealed class ExactEnumConverter<T> : JsonConverter<T> where T : struct, E
     }
 
     /// <inheritdoc/>
-    public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options) => writer.WriteStringValue(WireNames.Of(value));
+    public override void Write(Utf8JsonWriter writer, T value, JsonSerializerOptions options) => writer.WriteStringValue(Names[Array.IndexOf(Values, value)]);
 }
