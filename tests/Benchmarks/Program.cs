@@ -1,8 +1,18 @@
 using BenchmarkDotNet.Running;
 using Benchmarks;
 
-if (args is ["--quick", ..])
-    return Quick.Run(args[1..]);
+return args switch
+{
+    ["--quick"] => Quick.Run(),
+    ["--compare", var folder] => Compare.Run(folder),
+    ["--growth", "rules"] => Growth.Rules(),
+    ["--growth", "records"] => await Growth.RecordsAsync(),
+    ["--echo", var url, var answer] => Echo.Run(url, answer),
+    _ => Switch(args),
+};
 
-BenchmarkSwitcher.FromAssembly(typeof(Month).Assembly).Run(args);
-return 0;
+static int Switch(string[] args)
+{
+    BenchmarkSwitcher.FromAssembly(typeof(Month).Assembly).Run(args);
+    return 0;
+}

@@ -1,0 +1,28 @@
+using System.Text.Json;
+using BenchmarkDotNet.Attributes;
+using Findings;
+using ServiceRecords;
+
+namespace Benchmarks;
+
+/// <summary>The road of one record, the example of the rules, by BenchmarkDotNet.</summary>
+[MemoryDiagnoser]
+public class RecordBenchmarks
+{
+    private readonly byte[] _json = Month.Catalogue.ExampleRecord;
+    private readonly ServiceRecord _record = RecordReader.Read(Month.Catalogue.ExampleRecord).Record!;
+    private readonly Evaluation _evaluation = Month.Engine.Evaluate(RecordReader.Read(Month.Catalogue.ExampleRecord).Record!);
+    private readonly ServiceRecordValidator _validator = new();
+
+    [Benchmark(Baseline = true)]
+    public object Read() => RecordReader.Read(_json);
+
+    [Benchmark]
+    public object Validate() => _validator.Validate(_record);
+
+    [Benchmark]
+    public object Evaluate() => Month.Engine.Evaluate(_record);
+
+    [Benchmark]
+    public object Write() => JsonSerializer.SerializeToUtf8Bytes(_evaluation.Show(Include.Default), EvaluationJson.Wire.Evaluation);
+}

@@ -1,0 +1,52 @@
+using System.Diagnostics;
+using System.Globalization;
+
+namespace Benchmarks;
+
+/// <summary>One thing that is done with each record of the month, and how long it takes.</summary>
+/// <param name="name">What it is.</param>
+/// <param name="run">Does it with the record of an index.</param>
+internal sealed class Timed(string name, Func<int, object?> run)
+{
+    private readonly List<double> _times = [];
+
+    public string Name => name;
+
+    /// <summary>The lower quartile of all rounds: what else runs on the machine only ever adds.</summary>
+    public double Microseconds => _times.Order().ElementAt(_times.Count / 4);
+
+    public double Kilobytes { get; private set; }
+
+    /// <summary>Times all in turns, so that a busy machine troubles all of them alike.</summary>
+    public static void InTurns(int rounds, IReadOnlyList<Timed> all)
+    {
+        for (var round = -rounds / 2; round < rounds; round++)
+        {
+            foreach (var one in all)
+                one.Round(isCounted: round >= 0);
+        }
+    }
+
+    public static void Print(IReadOnlyList<Timed> all)
+    {
+        Console.WriteLine($"{"",-46} {"us",8} {"ratio",7} {"KB",8}");
+        foreach (var one in all)
+            Console.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{one.Name,-46} {one.Microseconds,8:0.0} {one.Microseconds / all[0].Microseconds,7:0.00} {one.Kilobytes,8:0.0}"));
+    }
+
+    private void Round(bool isCounted)
+    {
+        var count = Month.Records.Count;
+        var bytes = GC.GetAllocatedBytesForCurrentThread();
+        var began = Stopwatch.GetTimestamp();
+        for (var i = 0; i < count; i++)
+            run(i);
+
+        var took = Stopwatch.GetElapsedTime(began);
+        if (!isCounted)
+            return;
+
+        _times.Add(took.TotalMicroseconds / count);
+        Kilobytes = (GC.GetAllocatedBytesForCurrentThread() - bytes) / 1024.0 / count;
+    }
+}
