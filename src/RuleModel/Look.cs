@@ -56,6 +56,9 @@ public sealed class Look(string subject)
     {
         ArgumentNullException.ThrowIfNull(visit);
         ArgumentNullException.ThrowIfNull(computation);
+        if (!visit.StatesAccuracy)
+            return null;
+
         var figure = visit.Figures.FirstOrDefault(figure => figure.Name == computation.Name && figure.Subject == subject);
         return visit.DoubtOf((double?)figure?.Uncertainty);
     }

@@ -50,7 +50,7 @@ internal static class Compare
         return opinions;
     }
 
-    private static bool Report(string whose, IReadOnlyList<string> ours, IReadOnlyList<string> theirs)
+    private static bool Report(string whose, List<string> ours, IReadOnlyList<string> theirs)
     {
         var differing = ours.Zip(theirs).SelectMany((pair, record) => pair.First.Zip(pair.Second).Select((verdict, rule) => (record, rule, verdict)))
             .Where(entry => entry.verdict.First != entry.verdict.Second).ToList();

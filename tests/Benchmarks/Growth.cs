@@ -3,7 +3,6 @@ using System.Globalization;
 using System.Text.Json;
 using Audits;
 using Findings;
-using NRules.Fluent.Dsl;
 using RuleEngine;
 using RuleModel;
 using ServiceRecords;
@@ -82,25 +81,6 @@ internal static class Growth
                 JsonSerializer.Deserialize(batch[i].Utf8.Span, RecordJson.Default.ServiceRecord)!, RecordJson.Default.ServiceRecord));
             foreach (var line in written)
                 Stream.Null.Write(line);
-        }
-    }
-
-    /// <summary>A rule as many are: it reads two members and holds one against a limit.</summary>
-    /// <typeparam name="T">Any type, so that there are as many rules as are wanted.</typeparam>
-    [Name("a rule of one kind"), Description("stands for a rule of the usual length"), Topic(Topics.Water)]
-    public sealed class Copy<T> : VisitRule
-    {
-        protected override string SubjectPointer => "/water/coldFillBar";
-
-        protected override bool? Applies(Visit visit) => visit.IsMoreThanALandlordCheck;
-
-        protected override Verdict Assess(Visit visit, Look look)
-        {
-            if (look.Lacks(visit.Record.Water?.ColdFillBar, out var fill) | look.Lacks(visit.Record.Water?.FilterCleaned, out _))
-                return look.Missing();
-
-            var limit = visit.Limits["cold-fill"];
-            return (limit.Allows(fill) ? look.Pass($"the cold fill is {fill} bar") : look.Advisory($"the cold fill is {fill} bar, at most {limit.Max}")).Against(limit, fill);
         }
     }
 }

@@ -4,6 +4,7 @@ using Benchmarks;
 return args switch
 {
     ["--quick"] => Quick.Run(),
+    ["--quick", "rules"] => Quick.RunRules(),
     ["--compare", var folder] => Compare.Run(folder),
     ["--growth", "rules"] => Growth.Rules(),
     ["--growth", "records"] => await Growth.RecordsAsync(),

@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text.Json;
 using Findings;
 using RuleEngine;
-using RuleModel;
 using RulesEngine.Models;
 using ServiceRecords;
 
@@ -11,7 +10,7 @@ namespace Benchmarks;
 /// <summary>Some of the rules, told as data, in another rules library; and the same of ours.</summary>
 internal sealed class SameRules
 {
-    private readonly IReadOnlyList<Row> _rows;
+    private readonly List<Row> _rows;
     private readonly RulesEngine.RulesEngine _other;
     private readonly Dictionary<string, int> _places;
 
