@@ -25,6 +25,10 @@ public sealed class AuditStore(Database database, TimeProvider clock)
         UPDATE audits SET state = 'cancelled', finished_at = @now WHERE tenant = @tenant AND audit_id = @auditId AND state IN ('queued', 'running')
         """;
 
+    private const string SelectLine = """
+        SELECT answer AS Answer, record AS Record FROM audit_lines WHERE tenant = @tenant AND audit_id = @auditId AND line = @line
+        """;
+
     private const string SelectLines = """
         SELECT answer FROM audit_lines WHERE tenant = @tenant AND audit_id = @auditId ORDER BY line
         """;
@@ -52,6 +56,15 @@ public sealed class AuditStore(Database database, TimeProvider clock)
         return database.WriteAsync(
             async transaction => await transaction.Connection!.ExecuteAsync(new CommandDefinition(CancelOne, asked, transaction, cancellationToken: cancel)) == 1,
             cancel);
+    }
+
+    /// <summary>What was said of one record, with its bytes; null when this tenant's audit has no answer for that line.</summary>
+    public async Task<(AuditLine Answer, ReadOnlyMemory<byte> Record)?> LineAsync(Tenant tenant, string auditId, long line, CancellationToken cancel)
+    {
+        var command = new CommandDefinition(SelectLine, new { tenant = tenant.Name, auditId, line }, cancellationToken: cancel);
+        return await database.ReadAsync(connection => connection.QuerySingleOrDefaultAsync<LineRow>(command), cancel) is { } row
+            ? (JsonSerializer.Deserialize(Packed.Open(row.Answer), AuditJson.Wire.AuditLine)!, Packed.Open(row.Record))
+            : null;
     }
 
     /// <summary>What was said of each record, in order.</summary>
@@ -87,6 +100,13 @@ public sealed class AuditStore(Database database, TimeProvider clock)
     }
 
     private static DateTimeOffset? MomentOf(string? text) => text is null ? null : Database.MomentOf(text);
+
+    private sealed class LineRow
+    {
+        public required byte[] Answer { get; init; }
+
+        public required byte[] Record { get; init; }
+    }
 
     private sealed class Row
     {

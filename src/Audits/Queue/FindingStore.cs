@@ -18,7 +18,7 @@ public sealed class FindingStore(Database database)
             SELECT line AS Line, ordinal AS Ordinal, record_id AS RecordId, maker AS Maker, model AS Model, serial_number AS SerialNumber, engineer AS Engineer,
                 rule_id AS RuleId, topic AS Topic, grade AS Grade, outcome AS Outcome, subject AS Subject, message AS Message
             FROM audit_findings
-            WHERE {Matching} {(after is null ? "" : $"AND ({key}line, ordinal) > ({(key.Length > 0 ? "@Key, " : "")}@Line, @Ordinal)")}
+            WHERE {Matching(query)} {(after is null ? "" : $"AND ({key}line, ordinal) > ({(key.Length > 0 ? "@Key, " : "")}@Line, @Ordinal)")}
             ORDER BY {key}line, ordinal LIMIT @limit
             """;
         var asked = Asked(tenant, auditId, query);
@@ -33,7 +33,7 @@ public sealed class FindingStore(Database database)
     public Task<int> CountAsync(Tenant tenant, string auditId, FindingQuery query, CancellationToken cancel)
     {
         ArgumentNullException.ThrowIfNull(query);
-        var command = new CommandDefinition($"SELECT COUNT(*) FROM audit_findings WHERE {Matching}", Asked(tenant, auditId, query), cancellationToken: cancel);
+        var command = new CommandDefinition($"SELECT COUNT(*) FROM audit_findings WHERE {Matching(query)}", Asked(tenant, auditId, query), cancellationToken: cancel);
         return database.ReadAsync(connection => connection.ExecuteScalarAsync<int>(command), cancel);
     }
 
@@ -54,10 +54,15 @@ public sealed class FindingStore(Database database)
         }
     }
 
-    private const string Matching = """
-        tenant = @tenant AND audit_id = @auditId AND (@Outcome IS NULL OR outcome = @Outcome) AND (@Topic IS NULL OR topic = @Topic)
-            AND (@RuleId IS NULL OR rule_id = @RuleId) AND (@Engineer IS NULL OR engineer = @Engineer)
-        """;
+    // Only what is asked for: a condition that is always true would keep the database from its indexes.
+    private static string Matching(FindingQuery query) => string.Join(" AND ", new[]
+    {
+        "tenant = @tenant AND audit_id = @auditId",
+        query.Outcome is null ? null : "outcome = @Outcome",
+        query.Topic is null ? null : "topic = @Topic",
+        query.RuleId is null ? null : "rule_id = @RuleId",
+        query.Engineer is null ? null : "engineer = @Engineer",
+    }.OfType<string>());
 
     private static DynamicParameters Asked(Tenant tenant, string auditId, FindingQuery query)
     {

@@ -33,8 +33,11 @@ public sealed class AuditSummary
     /// <summary>Records by serial number of each instrument used.</summary>
     public required SummaryTable<RecordTally> Instruments { get; init; }
 
-    /// <summary>Records with anything unsafe, missing or advisory, worst first.</summary>
+    /// <summary>Records with anything unsafe, missing or advisory, worst first: immediate dangers, then by how much is unsafe.</summary>
     public required SummaryTable<WorstAppliance> WorstAppliances { get; init; }
+
+    /// <summary>CO/CO2 ratios of the flue readings taken after the work; absent of an audit that ended before they were counted.</summary>
+    public RatioDistribution? CoCo2Ratios { get; init; }
 
     /// <summary>Duties whose last day has passed, oldest first.</summary>
     public required SummaryTable<DueEntry> Overdue { get; init; }

@@ -44,6 +44,7 @@ public sealed class SummaryBuilder(DateOnly lookedAtOn)
             Count(At(Parts.Rules, finding.RuleId), finding.Outcome);
         }
 
+        RatioDistribution.Add(Parts.CoCo2Ratios, record, evaluation);
         AddWorst(line, record, evaluation);
         AddDue(line, record, evaluation);
     }
@@ -63,6 +64,7 @@ public sealed class SummaryBuilder(DateOnly lookedAtOn)
             Model = record.Appliance.Model,
             SerialNumber = record.Appliance.SerialNumber,
             ClosingAllowed = evaluation.Closing.Allowed,
+            ExpectedClass = evaluation.Findings.Max(finding => finding.Outcome == Outcome.Unsafe ? finding.ExpectedClass : null),
             Counts = new FindingCounts { Unsafe = counts.Unsafe, Error = counts.Error, Missing = counts.Missing, Advisory = counts.Advisory },
         });
         SummaryMerge.CutWorst(Parts.Worst, force: false);

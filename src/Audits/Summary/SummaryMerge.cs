@@ -1,3 +1,5 @@
+using Findings;
+
 namespace Audits;
 
 /// <summary>Adds sums to sums, and shows them.</summary>
@@ -15,6 +17,8 @@ internal static class SummaryMerge
         Add(parts.Outcomes, more.Outcomes);
         foreach (var (key, records) in more.RuleSets)
             parts.RuleSets[key] = parts.RuleSets.GetValueOrDefault(key) + records;
+        foreach (var (number, readings) in more.CoCo2Ratios)
+            parts.CoCo2Ratios[number] = parts.CoCo2Ratios.GetValueOrDefault(number) + readings;
         AddAll(parts.Topics, more.Topics, Add);
         AddAll(parts.Rules, more.Rules, Add);
         AddAll(parts.Engineers, more.Engineers, Add);
@@ -48,14 +52,16 @@ internal static class SummaryMerge
             Models = Table(parts.Models, Gravity, (key, counts) => new RecordTally { Key = key, Outcomes = counts }),
             Instruments = Table(parts.Instruments, Gravity, (key, counts) => new RecordTally { Key = key, Outcomes = counts }),
             WorstAppliances = new SummaryTable<WorstAppliance> { Total = parts.Marked, Rows = parts.Worst },
+            CoCo2Ratios = RatioDistribution.Of(parts.CoCo2Ratios),
             Overdue = new SummaryTable<DueEntry> { Total = parts.Overdue, Rows = parts.OverdueFirst },
             SoonDue = new SummaryTable<DueEntry> { Total = parts.SoonDue, Rows = parts.SoonDueFirst },
             Cautions = RuleEngine.UsualCautions.All,
         };
     }
 
-    internal static void CutWorst(List<WorstAppliance> list, bool force) =>
-        Cut(list, force, entry => (-entry.Counts.Unsafe, -entry.Counts.Error - entry.Counts.Missing, -entry.Counts.Advisory, entry.Line, ""));
+    // No record has as many findings as an immediate danger weighs.
+    internal static void CutWorst(List<WorstAppliance> list, bool force) => Cut(list, force, entry =>
+        (-entry.Counts.Unsafe - (entry.ExpectedClass == ExpectedClass.ImmediatelyDangerous ? 1_000_000 : 0), -entry.Counts.Error - entry.Counts.Missing, -entry.Counts.Advisory, entry.Line, ""));
 
     internal static void CutDue(List<DueEntry> list, bool force) => Cut(list, force, entry => (entry.By.DayNumber, 0, 0, entry.Line, entry.RuleId));
 

@@ -51,6 +51,9 @@ internal sealed class SummaryParts
     /// <summary>By instrument.</summary>
     public SortedDictionary<string, OverallCounts> Instruments { get; init; } = new(StringComparer.Ordinal);
 
+    /// <summary>CO/CO2 ratios by number of their class.</summary>
+    public SortedDictionary<int, int> CoCo2Ratios { get; init; } = [];
+
     /// <summary>The worst.</summary>
     public List<WorstAppliance> Worst { get; init; } = [];
 

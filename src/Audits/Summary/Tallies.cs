@@ -73,6 +73,9 @@ public sealed class WorstAppliance
     /// <summary>May the job be closed on this record?</summary>
     public required bool ClosingAllowed { get; init; }
 
+    /// <summary>The gravest class that its unsafe findings would be expected to get; absent where there is none.</summary>
+    public Findings.ExpectedClass? ExpectedClass { get; init; }
+
     /// <summary>How many findings, by outcome.</summary>
     public required FindingCounts Counts { get; init; }
 }

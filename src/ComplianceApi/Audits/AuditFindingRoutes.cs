@@ -3,6 +3,7 @@ using System.Text.Json;
 using Audits;
 using CsvHelper;
 using Findings;
+using RuleEngine;
 using ServiceRecords;
 
 namespace ComplianceApi;
@@ -10,19 +11,19 @@ namespace ComplianceApi;
 /// <summary>What an audit found, as rows and as a report.</summary>
 internal static class AuditFindingRoutes
 {
-    private static readonly QueryParameter<RowOutcome?> Outcome = Query.OneOfOrAny<RowOutcome>("outcome", "Only rows of this outcome; rejected: faults of records that were not judged.");
+    internal static readonly QueryParameter<RowOutcome?> Outcome = Query.OneOfOrAny<RowOutcome>("outcome", "Only rows of this outcome; rejected: faults of records that were not judged.");
 
-    private static readonly QueryParameter<string?> Topic = Query.Word("topic", "Only rows of this subject area.", Topics.All);
+    internal static readonly QueryParameter<string?> Topic = Query.Word("topic", "Only rows of this subject area.", Topics.All);
 
-    private static readonly QueryParameter<string?> Rule = Query.Opaque("rule", "Only rows of this rule.");
+    internal static readonly QueryParameter<string?> Rule = Query.Opaque("rule", "Only rows of this rule.");
 
-    private static readonly QueryParameter<string?> Engineer = Query.Opaque("engineer", "Only rows of this engineer, by licence number.");
+    internal static readonly QueryParameter<string?> Engineer = Query.Opaque("engineer", "Only rows of this engineer, by licence number.");
 
     private static readonly QueryParameter<FindingSort> Sort = Query.OneOf("sort", "By what the rows are sorted: line (in the order of the records), outcome (gravest first), rule or engineer.", FindingSort.Line);
 
     private static readonly QueryParameter<RowFormat> Format = Query.OneOf("format", "json: one page of rows; ndjson and csv: all rows, as a stream.", RowFormat.Json);
 
-    private static readonly QueryParameter<FindingCursor?> Next = Query.Place<FindingCursor>("next", "The value of next in the answer before; json only.", FindingCursor.TryRead);
+    internal static readonly QueryParameter<FindingCursor?> Next = Query.Place<FindingCursor>("next", "The value of next in the answer before; json only.", FindingCursor.TryRead);
 
     public static void MapAuditFindings(this IEndpointRouteBuilder audits)
     {
@@ -41,7 +42,7 @@ internal static class AuditFindingRoutes
         if (await audits.FindAsync(tenant, auditId, cancel) is null)
             return AuditRoutes.NoSuchAudit();
 
-        var query = new FindingQuery(Outcome.Of(request) is { } outcome ? WireNames.Of(outcome) : null, Topic.Of(request), Rule.Of(request), Engineer.Of(request), Sort.Of(request));
+        var query = QueryOf(request, Sort.Of(request));
         var after = Next.Of(request);
         if (after is not null && after.Sort != query.Sort)
         {
@@ -70,13 +71,23 @@ internal static class AuditFindingRoutes
     /// <summary>What a completed audit shows, as one page for a reader.</summary>
     /// <remarks>Made from the same summary that the audit serves as JSON.</remarks>
     /// <param name="auditId">Id of the audit.</param>
-    private static async Task<IResult> Report(string auditId, AuditStore audits, Tenant tenant, CancellationToken cancel) =>
-        await audits.FindAsync(tenant, auditId, cancel) switch
+    private static async Task<IResult> Report(string auditId, HttpResponse response, AuditStore audits, ComplianceEngine engine, Tenant tenant, CancellationToken cancel)
+    {
+        switch (await audits.FindAsync(tenant, auditId, cancel))
         {
-            null => AuditRoutes.NoSuchAudit(),
-            { Summary: { } summary } audit => Results.Text(AuditReport.Of($"Audit {audit.AuditId}, accepted {audit.CreatedAt:yyyy-MM-dd HH:mm} UTC", summary), "text/html; charset=utf-8"),
-            _ => new ProblemResult(ProblemKind.AuditNotCompleted),
-        };
+            case null:
+                return AuditRoutes.NoSuchAudit();
+            case { Summary: { } summary } audit:
+                response.Headers.ContentSecurityPolicy = AuditReport.Policy;
+                return Results.Text(await AuditReport.OfAsync($"Audit of {Say.Of(summary.Records.Read, "record")}, accepted {Say.Moment(audit.CreatedAt)}", summary, engine.Catalogue.Limits), "text/html; charset=utf-8");
+            default:
+                return new ProblemResult(ProblemKind.AuditNotCompleted);
+        }
+    }
+
+    /// <summary>Which rows a request asks for.</summary>
+    internal static FindingQuery QueryOf(HttpRequest request, FindingSort sort) =>
+        new(Outcome.Of(request) is { } outcome ? WireNames.Of(outcome) : null, Topic.Of(request), Rule.Of(request), Engineer.Of(request), sort);
 
     private static string NextPath(HttpRequest request, string next)
     {

@@ -61,7 +61,7 @@ internal static class AuditCommand
         var summary = sums.ToSummary(read);
         output.WriteLine(JsonSerializer.Serialize(summary, AuditJson.Wire.AuditSummary));
         if (report is not null)
-            await File.WriteAllTextAsync(report.FullName, AuditReport.Of($"Audit of {file.Name}", summary), stop);
+            await File.WriteAllTextAsync(report.FullName, await AuditReport.OfAsync($"Audit of {file.Name}", summary, engine.Catalogue.Limits), stop);
         return summary switch
         {
             { Records.Rejected: > 0 } => 2,

@@ -21,13 +21,14 @@ internal static class PageRoutes
     public static void MapPages(this IEndpointRouteBuilder app)
     {
         var pages = app.MapGroup("").ExcludeFromDescription().WithMetadata(new PageMetadata()).NeedsAnyKey().WithKnownFilters();
-        pages.MapAssets();
+        pages.MapPageFiles();
         pages.MapGet("/", (ComplianceEngine engine) => Show<HomePage>(new { engine.Catalogue }));
         pages.MapGet("/rules", Rules).Takes(Topic, Words);
         pages.MapGet("/rules/{ruleId}", Rule);
 
         var records = pages.MapGroup("").Needs(KeyScope.Read).NeverCached();
         records.MapGet("/evaluations/{evaluationId}", Evaluation);
+        records.MapAuditPages();
     }
 
     internal static RazorComponentResult Show<TPage>(object parameters, int status = StatusCodes.Status200OK) where TPage : IComponent =>

@@ -4,7 +4,7 @@ using Microsoft.AspNetCore.Http.HttpResults;
 namespace ComplianceApi;
 
 /// <summary>Style, type and scripts of the pages: part of the program, so that a page needs nothing from anywhere else.</summary>
-internal static class Assets
+internal static class PageFiles
 {
     private static readonly Dictionary<string, string> MediaTypes = new(StringComparer.Ordinal)
     {
@@ -14,7 +14,7 @@ internal static class Assets
         [".woff2"] = "font/woff2",
     };
 
-    private static readonly Dictionary<string, byte[]> Files = typeof(Assets).Assembly.GetManifestResourceNames()
+    private static readonly Dictionary<string, byte[]> Files = typeof(PageFiles).Assembly.GetManifestResourceNames()
         .Where(name => name.StartsWith("assets/", StringComparison.Ordinal))
         .ToDictionary(name => name["assets/".Length..], Read, StringComparer.Ordinal);
 
@@ -25,7 +25,7 @@ internal static class Assets
     /// <summary>The hash by which a policy allows <see cref="WholeStyle"/> and no other.</summary>
     public static string WholeStyleHash { get; } = "sha256-" + Convert.ToBase64String(SHA256.HashData(System.Text.Encoding.UTF8.GetBytes(WholeStyle)));
 
-    public static void MapAssets(this IEndpointRouteBuilder app) => app.MapGet("/assets/{name}", Get).OpenToAll().Revalidated();
+    public static void MapPageFiles(this IEndpointRouteBuilder app) => app.MapGet("/assets/{name}", Get).OpenToAll().Revalidated();
 
     private static Results<FileContentHttpResult, ProblemResult> Get(string name) => Files.TryGetValue(name, out var bytes)
         ? TypedResults.Bytes(bytes, MediaTypes[Path.GetExtension(name)])
@@ -33,7 +33,7 @@ internal static class Assets
 
     private static byte[] Read(string name)
     {
-        using var stream = typeof(Assets).Assembly.GetManifestResourceStream(name)!;
+        using var stream = typeof(PageFiles).Assembly.GetManifestResourceStream(name)!;
         using var bytes = new MemoryStream();
         stream.CopyTo(bytes);
         return bytes.ToArray();
