@@ -1,5 +1,6 @@
 using System.IO.Compression;
 using System.Net;
+using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
@@ -124,13 +125,29 @@ public sealed partial class AuditTests(ServiceInProcess service) : IClassFixture
 
         var report = await _client.GetStringAsync($"{location}/report");
 
-        var cells = Cell().Matches(report).Select(match => WebUtility.HtmlDecode(match.Groups["text"].Value)).ToList();
-        string[] counts = [.. new[] { "unsafe", "incomplete", "advisory", "pass" }.Select(name => summary["outcomes"]![name]!.ToString())];
-        Assert.Equal(["50", "40", "10", .. counts, summary["completenessRate"]!.ToString(), "2026-09-14"], cells[..9]);
+        string[] counts = [.. new[] { "unsafe", "incomplete", "advisory", "pass" }.Select(name => summary["outcomes"]![name]!.ToString()), summary["records"]!["rejected"]!.ToString()];
+        Assert.Equal(counts, Count().Matches(report).Select(match => match.Groups["text"].Value));
         foreach (var row in summary["rules"]!["rows"]!.AsArray())
-            Assert.Contains($"<td>{row!["key"].Text()}</td><td>{row["counts"]!["unsafe"]}</td><td>{row["counts"]!["error"]}</td><td>{row["counts"]!["missing"]}</td><td>{row["counts"]!["advisory"]}</td>", report, StringComparison.Ordinal);
+            Assert.Contains($"<th scope=\"row\">{row!["key"].Text()}</th><td class=\"n\">{row["counts"]!["unsafe"]}</td><td class=\"n\">{row["counts"]!["error"]}</td><td class=\"n\">{row["counts"]!["missing"]}</td><td class=\"n\">{row["counts"]!["advisory"]}</td>", report, StringComparison.Ordinal);
+        foreach (var one in summary["coCo2Ratios"]!["classes"]!.AsArray())
+            Assert.Contains($"<th scope=\"row\">{one!["from"]} ", report, StringComparison.Ordinal);
         foreach (var caution in summary["cautions"]!.AsArray())
             Assert.Contains(WebUtility.HtmlEncode(caution.Text()), report, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_report_needs_no_other_file_and_may_show_no_style_but_its_own()
+    {
+        var location = (await _client.PostAudit(AuditCalls.Lines(AuditCalls.Month(service.ExampleRecord, 5)), later: true)).Headers.Location!;
+        await _client.Completed(location);
+
+        var answer = await _client.GetAsync($"{location}/report");
+        var report = await answer.Content.ReadAsStringAsync();
+
+        var style = report[(report.IndexOf("<style>", StringComparison.Ordinal) + 7)..report.IndexOf("</style>", StringComparison.Ordinal)];
+        var policy = Assert.Single(answer.Headers.GetValues("Content-Security-Policy"));
+        Assert.Contains($"style-src 'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(style)))}';", policy, StringComparison.Ordinal);
+        Assert.DoesNotMatch("""\s(src|href|style)=|url\((?!"data:)|<script""", report);
     }
 
     [Theory]
@@ -191,6 +208,6 @@ public sealed partial class AuditTests(ServiceInProcess service) : IClassFixture
         Assert.Contains("text/csv", refused.Headers.GetValues("Accept").Single(), StringComparison.Ordinal);
     }
 
-    [GeneratedRegex("<td>(?<text>[^<]*)</td>", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
-    private static partial Regex Cell();
+    [GeneratedRegex("""<span class="count">(?<text>[^<]*)</span>""", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Count();
 }
