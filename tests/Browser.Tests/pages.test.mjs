@@ -145,7 +145,7 @@ test('a rule says what its JSON says', async () => {
 test('a record is checked from the start page, and its faults are told there', async () => {
   const page = await open('/');
   const text = await page.locator('#record').inputValue();
-  await page.locator('#record').fill(text.replace('"naturalGas"', '"coal"'));
+  await page.locator('#record').fill(text.replaceAll('"naturalGas"', '"coal"'));
   await page.locator('#check button').click();
   await page.locator('#said', { hasText: '#/appliance/fuel' }).waitFor();
   trespasses.splice(0, trespasses.length, ...trespasses.filter((one) => !/status of 422/.test(one)));

@@ -113,7 +113,7 @@ internal static class Say
     public static string Upper(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
     /// <summary>A sentence: with a capital and a full stop.</summary>
-    public static string Sentence(string text) => Upper(text) + (text.Length > 0 && text[^1] is '.' or '?' or '!' ? "" : ".");
+    public static string Sentence(string text) => text.Length == 0 ? "" : Upper(text) + (text[^1] is '.' or '?' or '!' ? "" : ".");
 
     /// <summary>An id for a place within a page.</summary>
     public static string Anchor(string ruleId, string subject) => ruleId + subject.Replace('/', '.');
