@@ -11,7 +11,7 @@ internal static class SummaryWords
     public static string Appliance(WorstAppliance record) => string.Join(" ", new[] { record.Maker, record.Model, record.SerialNumber }.OfType<string>());
 
     public static string Closing(WorstAppliance record) =>
-        (record.ExpectedClass is { } expected ? $"{OutcomeWords.Class(expected)} by expectation, " : "")
+        (record.ExpectedClass is { } expected ? $"expected class {OutcomeWords.Class(expected)}; " : "")
         + (record.ClosingAllowed ? "dealt with by the record" : "nothing recorded that ends it");
 
     public static string Cut(int shown, int total) => shown < total ? $"{Say.Count(shown)} of {Say.Count(total)} are shown." : "";
