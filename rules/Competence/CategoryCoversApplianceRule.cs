@@ -26,7 +26,7 @@ public sealed class CategoryCoversApplianceRule : VisitRule
         var limit = visit.Limits[LimitIds.DomesticScopeInput];
         var scope = limit.Allows(netKw) ? CategoryScope.Domestic : CategoryScope.NonDomestic;
         var needed = new NeededCategory(visit.Appliance.Fuel, scope, visit.Date);
-        var demand = WireText.Sentence($"{visit.Appliance.Fuel} work at {netKw:0.##} kW net asks for a {scope} category");
+        FormattableString demand = $"{visit.Appliance.Fuel} work at {netKw:0.##} kW net asks for a {scope} category";
         if (held.Any(needed.IsMetBy))
             return look.Pass($"{demand}, and one is in date on {visit.Date}").Against(limit, netKw);
 
@@ -37,7 +37,7 @@ public sealed class CategoryCoversApplianceRule : VisitRule
             : NoneServes(needed, held, look, demand).Against(limit, netKw);
     }
 
-    private static Verdict NoneServes(NeededCategory needed, IReadOnlyList<EngineerCategory> held, Look look, string demand)
+    private static Verdict NoneServes(NeededCategory needed, IReadOnlyList<EngineerCategory> held, Look look, FormattableString demand)
     {
         var reasons = held.Count == 0 ? "none is held" : string.Join("; ", held.Select(needed.WhyNot).Distinct(StringComparer.Ordinal));
         var open = held.SelectMany((category, index) => needed.Open(category, $"{Categories}/{index}"));

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Globalization;
 using ServiceRecords;
 
@@ -6,6 +7,9 @@ namespace RuleModel;
 /// <summary>Values as a record writes them, and as a sentence says them: without culture.</summary>
 public static class WireText
 {
+    // Of enumerations alone, so that there are only so many.
+    private static readonly ConcurrentDictionary<string, string> SpokenNames = new(StringComparer.Ordinal);
+
     /// <summary>The value as a record writes it.</summary>
     public static string Of(object value) => value switch
     {
@@ -26,7 +30,9 @@ public static class WireText
     }
 
     /// <summary>gasValveInlet is said as "gas valve inlet", diaphragmU6 as "diaphragm U6"; codes such as GB-ENG stay.</summary>
-    private static string Spoken(string wireName) => wireName.Contains('-', StringComparison.Ordinal)
+    private static string Spoken(string wireName) => SpokenNames.GetOrAdd(wireName, static name => Speak(name));
+
+    private static string Speak(string wireName) => wireName.Contains('-', StringComparison.Ordinal)
         ? wireName
         : string.Concat(wireName.Select((letter, at) => at == 0 || !char.IsAsciiLetterUpper(letter) ? $"{letter}"
             : at + 1 < wireName.Length && char.IsAsciiDigit(wireName[at + 1]) ? $" {letter}"

@@ -14,8 +14,7 @@ internal static class Echo
         var app = builder.Build();
         app.MapPost("/echo", async context =>
         {
-            while (await context.Request.BodyReader.ReadAsync() is { IsCompleted: false } read)
-                context.Request.BodyReader.AdvanceTo(read.Buffer.Start, read.Buffer.End);
+            await context.Request.Body.CopyToAsync(Stream.Null);
             context.Response.ContentType = "application/json";
             context.Response.ContentLength = answer.Length;
             await context.Response.Body.WriteAsync(answer);
