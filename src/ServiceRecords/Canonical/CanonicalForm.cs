@@ -30,14 +30,7 @@ public static class CanonicalForm
     /// <summary>Most bytes that a number takes.</summary>
     public const int LongestNumber = 32;
 
-    private static readonly JsonTypeInfo<ServiceRecord> Sorted = (JsonTypeInfo<ServiceRecord>)new JsonSerializerOptions(RecordJson.Default.Options)
-    {
-        TypeInfoResolver = RecordJson.Default.WithAddedModifier(SortMembers),
-        Converters = { new CanonicalNumberConverter(), new CanonicalTextConverter() },
-
-        // What the converters leave to the framework (days, times, enumeration values) holds nothing to escape.
-        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
-    }.GetTypeInfo(typeof(ServiceRecord));
+    private static readonly JsonTypeInfo<ServiceRecord> Sorted = MakeSorted();
 
     /// <summary>The canonical bytes of a record.</summary>
     public static byte[] Write(ServiceRecord record) => JsonSerializer.SerializeToUtf8Bytes(record, Sorted);
@@ -55,6 +48,22 @@ public static class CanonicalForm
 
         utf8[0] = (byte)'0';
         return 1;
+    }
+
+    private static JsonTypeInfo<ServiceRecord> MakeSorted()
+    {
+        var options = new JsonSerializerOptions(RecordJson.Default.Options)
+        {
+            TypeInfoResolver = RecordJson.Default.WithAddedModifier(SortMembers),
+
+            // What the converters leave to the framework (days, times, enumeration values) holds nothing to escape.
+            Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+        };
+
+        // Before the reader's own: the first that fits is taken.
+        options.Converters.Insert(0, new CanonicalNumberConverter());
+        options.Converters.Insert(0, new CanonicalTextConverter());
+        return (JsonTypeInfo<ServiceRecord>)options.GetTypeInfo(typeof(ServiceRecord));
     }
 
     private static void SortMembers(JsonTypeInfo type)
