@@ -18,10 +18,12 @@ internal static class Service
         builder.Services.AddSingleton(new RateLimits(builder.Configuration));
         Documents.AddTo(builder.Services);
         builder.Services.AddPages();
+        Telemetry.AddTo(builder);
 
         var app = builder.Build();
         Startup.Demand(app.Services);
         app.Lifetime.ApplicationStarted.Register(listens);
+        app.UseRequestLog();
         app.UseSecurityHeaders();
         app.UseProblems();
         Gate.UseCallers(app);
@@ -32,7 +34,7 @@ internal static class Service
         app.UseDocuments();
 
         var all = app.MapGroup("").Fails(ProblemKind.ForwardedRequest, ProblemKind.ForeignHost, ProblemKind.TooManyRequests, ProblemKind.InternalError);
-        var v1 = all.MapGroup("/v1").WithStrictQuery();
+        var v1 = all.MapGroup("/v1").WithStrictQuery().Fails(ProblemKind.TooSlow);
         v1.MapEvaluations();
         v1.MapAudits();
         v1.MapQuestions();

@@ -64,5 +64,18 @@ public sealed class GuardTests(ServiceInProcess service) : IClassFixture<Service
         Assert.Equal("no-referrer", Assert.Single(headers.GetValues("Referrer-Policy")));
     }
 
+    [Theory]
+    [InlineData("GET")]
+    [InlineData("OPTIONS")]
+    public async Task No_page_of_another_origin_may_read_an_answer(string method)
+    {
+        var request = new HttpRequestMessage(new HttpMethod(method), "/v1/rules") { Headers = { { "Origin", "https://example.org" }, { "Access-Control-Request-Method", "POST" } } };
+
+        var answer = await _client.SendAsync(request);
+
+        Assert.DoesNotContain(answer.Headers, header => header.Key.StartsWith("Access-Control", StringComparison.OrdinalIgnoreCase));
+        Assert.Equal("same-origin", Assert.Single(answer.Headers.GetValues("Cross-Origin-Resource-Policy")));
+    }
+
     private static HttpRequestMessage Get(string path, string host) => new(HttpMethod.Get, path) { Headers = { Host = host } };
 }

@@ -62,6 +62,14 @@ internal sealed partial class RunningService : IDisposable
         return _process.ExitCode == 0 ? printed : throw new InvalidOperationException(await said);
     }
 
+    /// <summary>Tells it to end, as a service manager does, and waits; gives its exit code.</summary>
+    public async Task<int> Terminated()
+    {
+        using (var kill = Process.Start("kill", $"-TERM {_process.Id}"))
+            await kill.WaitForExitAsync();
+        return (await Ended()).ExitCode;
+    }
+
     public void Kill()
     {
         _process.Kill();

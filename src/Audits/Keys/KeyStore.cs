@@ -1,3 +1,4 @@
+using System.Globalization;
 using Dapper;
 
 namespace Audits;
@@ -52,9 +53,9 @@ public sealed class KeyStore(Database database)
             Hash = row.Hash,
             Scopes = ApiKey.ScopesOf(row.Scopes),
             Note = row.Note,
-            CreatedAt = Database.MomentOf(row.CreatedAt),
-            ExpiresAt = row.ExpiresAt is { } end ? Database.MomentOf(end) : null,
-            RevokedAt = row.RevokedAt is { } revoked ? Database.MomentOf(revoked) : null,
+            CreatedAt = MomentOf(row.CreatedAt) ?? DateTimeOffset.MinValue,
+            ExpiresAt = MomentOf(row.ExpiresAt),
+            RevokedAt = MomentOf(row.RevokedAt),
         })];
     }
 
@@ -79,6 +80,10 @@ public sealed class KeyStore(Database database)
     public Task EndSessionAsync(string secret, DateTimeOffset now, CancellationToken cancel) => database.WriteAsync(
         async transaction => await transaction.Connection!.ExecuteAsync(
             new CommandDefinition(DeleteSessions, new { hash = KeyText.HashOf(secret), now = Database.TextOf(now) }, transaction, cancellationToken: cancel)) >= 0, cancel);
+
+    /// <summary>What is there and cannot be read is long past: such a key has ended.</summary>
+    private static DateTimeOffset? MomentOf(string? text) => text is null ? null
+        : DateTimeOffset.TryParse(text, CultureInfo.InvariantCulture, DateTimeStyles.AssumeUniversal, out var moment) ? moment : DateTimeOffset.MinValue;
 
     private Task<bool> ExecuteAsync(string sql, object row, CancellationToken cancel) => database.WriteAsync(
         async transaction => await transaction.Connection!.ExecuteAsync(new CommandDefinition(sql, row, transaction, cancellationToken: cancel)) == 1, cancel);

@@ -15,6 +15,8 @@ public sealed class AuditStore(Database database, TimeProvider clock)
         WHERE a.tenant = @tenant AND a.state <> 'receiving'
         """;
 
+    private const string CountOpen = "SELECT COUNT(*) FROM audits WHERE tenant = @tenant AND state IN ('receiving', 'queued', 'running')";
+
     private const string SelectOne = Select + " AND a.audit_id = @auditId";
 
     private const string SelectPage = Select + " AND (@before IS NULL OR a.audit_id < @before) ORDER BY a.audit_id DESC LIMIT @limit";
@@ -39,6 +41,10 @@ public sealed class AuditStore(Database database, TimeProvider clock)
         var command = new CommandDefinition(SelectOne, new { tenant = tenant.Name, auditId }, cancellationToken: cancel);
         return await database.ReadAsync(connection => connection.QuerySingleOrDefaultAsync<Row>(command), cancel) is { } row ? StatusOf(row) : null;
     }
+
+    /// <summary>How many of a tenant's audits have not ended.</summary>
+    public Task<int> CountOpenAsync(Tenant tenant, CancellationToken cancel) => database.ReadAsync(
+        connection => connection.ExecuteScalarAsync<int>(new CommandDefinition(CountOpen, new { tenant = tenant.Name }, cancellationToken: cancel)), cancel);
 
     /// <summary>Audits, newest first, without their summaries; those older than <paramref name="before"/> where it is given.</summary>
     public async Task<(IReadOnlyList<AuditStatus> Items, int Total)> ListAsync(Tenant tenant, string? before, int limit, CancellationToken cancel)

@@ -29,7 +29,7 @@ internal static class AuditFindingRoutes
     {
         audits.MapGet("/{auditId}/findings", List).WithName("listAuditFindings").Needs(KeyScope.Read).Takes(Outcome, Topic, Rule, Engineer, Sort, Format, Paging.Limit, Next)
             .Produces<Page<FindingRow>>(200, "application/json", AuditAnswer.MediaType, "text/csv").Fails(ProblemKind.NotFound)
-            .WithMetadata(new AnswerHeader(200, "Link", "The next page, with rel=next; absent on the last one and in a stream."));
+            .WithMetadata(new AnswerHeader(200, "Link", "The next page, with rel=next; absent on the last one and in a stream.")).DisableRequestTimeout();
         audits.MapGet("/{auditId}/report", Report).WithName("getAuditReport").Needs(KeyScope.Read).Produces<string>(200, "text/html").Fails(ProblemKind.NotFound, ProblemKind.AuditNotCompleted);
     }
 

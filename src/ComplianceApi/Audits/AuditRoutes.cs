@@ -18,7 +18,8 @@ public static class AuditRoutes
         var routes = v1.MapGroup("/audits").WithTags("Audits").NeverCached().Fails(ProblemKind.StoreUnavailable);
         routes.MapPost("", Create).WithName("createAudit").Needs(KeyScope.Audit).Takes(Shown).WithMetadata(new AuditBodies())
             .Produces<AuditLine>(200, AuditAnswer.MediaType).Produces<AuditStatus>(202)
-            .Fails(ProblemKind.UnreadableBody, ProblemKind.AuditTooLong, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody, ProblemKind.KeyInFlight, ProblemKind.KeyReused);
+            .Fails(ProblemKind.UnreadableBody, ProblemKind.AuditTooLong, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody, ProblemKind.KeyInFlight, ProblemKind.KeyReused, ProblemKind.TooManyAudits)
+            .DisableRequestTimeout();
         routes.MapGet("", List).WithName("listAudits").Needs(KeyScope.Read).Takes(Paging.Limit, Before);
         routes.MapGet("/{auditId}", Get).WithName("getAudit").Needs(KeyScope.Read).Fails(ProblemKind.NotFound);
         routes.MapDelete("/{auditId}", Cancel).WithName("cancelAudit").Needs(KeyScope.Audit).Fails(ProblemKind.NotFound);
@@ -35,8 +36,10 @@ public static class AuditRoutes
     /// With Idempotency-Key (respond-async only) a repeated request gives the audit of the first. Deadlines are seen from the day (UTC)
     /// on which the audit began, and profiles are those that were saved by then. A record's supersedes is not acted on.
     /// </remarks>
-    private static Task<IResult> Create(HttpRequest request, AuditReception reception, Tenant tenant, CancellationToken cancel) =>
-        reception.ReceiveAsync(request, tenant, Shown.Of(request), cancel);
+    private static async Task<IResult> Create(HttpRequest request, AuditReception reception, AuditPlaces places, Tenant tenant, CancellationToken cancel) =>
+        await places.TryTakeAsync(tenant, request.HttpContext.Response, cancel)
+            ? await reception.ReceiveAsync(request, tenant, Shown.Of(request), cancel)
+            : new ProblemResult(ProblemKind.TooManyAudits);
 
     /// <summary>List the audits, newest first, without their summaries.</summary>
     /// <remarks>One audit by its id has the summary as well.</remarks>

@@ -17,16 +17,17 @@ internal sealed class AuditService(AuditWorker worker, IConfiguration configurat
         services.AddSingleton<ResultStore>();
         services.AddSingleton<FindingStore>();
         services.AddSingleton<AuditReception>();
+        services.AddSingleton<AuditPlaces>();
         services.AddSingleton<AuditWorker>();
         services.AddSingleton(provider => new WaitingChunks(
             provider.GetRequiredService<Database>(),
             provider.GetRequiredService<TimeProvider>(),
-            TimeSpan.FromSeconds(provider.GetRequiredService<IConfiguration>().GetValue("Audits:LeaseSeconds", 60))));
+            Settings.Seconds(provider.GetRequiredService<IConfiguration>(), "Audits:LeaseSeconds", 60)));
         services.AddHostedService<AuditService>();
     }
 
     protected override Task ExecuteAsync(CancellationToken stoppingToken) => Task.WhenAll(
-        Enumerable.Range(0, configuration.GetValue("Audits:Workers", Environment.ProcessorCount)).Select(_ => Task.Run(() => WorkAsync(stoppingToken), stoppingToken)));
+        Enumerable.Range(0, Settings.Whole(configuration, "Audits:Workers", Environment.ProcessorCount, least: 0)).Select(_ => Task.Run(() => WorkAsync(stoppingToken), stoppingToken)));
 
     private async Task WorkAsync(CancellationToken stop)
     {
@@ -38,7 +39,9 @@ internal sealed class AuditService(AuditWorker worker, IConfiguration configurat
                 // A chunk that was begun is done: it takes less than a second.
                 var hasWorked = await worker.RunOneAsync(CancellationToken.None);
                 isWell = true;
-                if (!hasWorked)
+                if (hasWorked)
+                    Telemetry.ChunkDone();
+                else
                     await Task.Delay(Idle, stop);
             }
             catch (OperationCanceledException)

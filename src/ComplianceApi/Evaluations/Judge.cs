@@ -19,9 +19,13 @@ public sealed class Judge(ComplianceEngine engine, EvaluationStore evaluations, 
     /// <param name="evaluationId">The id that a stored evaluation is to have; by default a new one.</param>
     public async Task<Judged> JudgeAsync(Tenant tenant, ReadOnlyMemory<byte> posted, Include shown, bool keep, Law law, CancellationToken cancel, string? evaluationId = null)
     {
+        using var judging = Telemetry.StartJudging();
         var read = RecordReader.Read(posted);
         if (!read.IsRecord)
+        {
+            Telemetry.Refused();
             return new Judged(read.Kind.Value, read.Faults);
+        }
 
         var record = read.Record;
         var faults = new List<Fault>();
@@ -33,6 +37,7 @@ public sealed class Judge(ComplianceEngine engine, EvaluationStore evaluations, 
         var now = clock.GetUtcNow();
         var lookup = LookupOf(profile);
         var whole = engine.Evaluate(record, lookup, law.AsOf);
+        Telemetry.Judged(whole.Outcome);
         var evaluation = whole with
         {
             EvaluationId = keep ? evaluationId ?? Guid.CreateVersion7(now).ToString() : null,

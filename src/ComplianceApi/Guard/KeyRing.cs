@@ -11,9 +11,15 @@ public sealed class KeyRing(KeyStore store, TimeProvider clock)
     private static readonly string Nobody = KeyText.HashOf(KeyText.New());
 
     private volatile Reading? _last;
+    private volatile bool _hadKeys;
 
-    /// <summary>Was a key ever made? From then on one is asked for.</summary>
-    public async Task<bool> HasKeysAsync(CancellationToken cancel) => (await ReadAsync(cancel)).Count > 0;
+    /// <summary>Was a key ever made? From then on one is asked for, even if all of them should vanish from the store.</summary>
+    public async Task<bool> HasKeysAsync(CancellationToken cancel)
+    {
+        if ((await ReadAsync(cancel)).Count > 0)
+            _hadKeys = true;
+        return _hadKeys;
+    }
 
     /// <summary>Is there a key that opens something now?</summary>
     public async Task<bool> HasLiveKeyAsync(CancellationToken cancel) => (await ReadAsync(cancel)).Values.Any(IsLive);

@@ -69,6 +69,10 @@ public sealed record ProblemKind(string Name, int Status, string Title, string E
     public static readonly ProblemKind TooManyRequests = new("too-many-requests", 429, "Too many requests",
         "The holder of this key, or this address, has made more requests than are allowed in a minute. Try again after the time in Retry-After; RateLimit-Policy and RateLimit say how many are allowed and how many are left. Many records at once go into an audit.");
 
+    /// <summary>429, of audits.</summary>
+    public static readonly ProblemKind TooManyAudits = new("too-many-audits", 429, "Too many audits at a time",
+        "As many audits as one tenant may have at a time have not ended yet. Wait for one of them, or cancel one, and send this one again. Nothing was judged or stored.");
+
     /// <summary>504.</summary>
     public static readonly ProblemKind TooSlow = new("too-slow", 504, "The request took too long",
         "The body did not arrive in full in time, or the service could not finish in time. It is not known whether anything was stored: send the request again with the same Idempotency-Key, and nothing is stored twice.");
@@ -94,7 +98,7 @@ public sealed record ProblemKind(string Name, int Status, string Title, string E
     {
         UnreadableBody, InvalidParameter, BadRequest, ForwardedRequest, ForeignHost, NotFound, MethodNotAllowed, BodyTooLarge,
         UnsupportedMediaType, InvalidBody, InternalError, StoreUnavailable, AuditTooLong, KeyInFlight, KeyReused, AuditNotCompleted, TooSlow,
-        KeyNeeded, ScopeMissing, TooManyRequests,
+        KeyNeeded, ScopeMissing, TooManyRequests, TooManyAudits,
     }.ToFrozenDictionary(kind => kind.Name, StringComparer.Ordinal);
 
     /// <summary>The stable type URI, served by this service itself.</summary>

@@ -2,12 +2,12 @@ using Microsoft.AspNetCore.Http.Timeouts;
 
 namespace ComplianceApi;
 
-/// <summary>How long a request may take before it is answered with 504: <c>Requests:Seconds</c>, by default 30.</summary>
+/// <summary>How long a request may take before it is answered with 504: <c>Requests:Seconds</c>, by default 30. Routes that take or give as many records as there are say that they are exempt.</summary>
 internal static class RequestTime
 {
-    /// <summary>Name of the policy, for routes that are answered at once.</summary>
-    public const string Policy = "answeredAtOnce";
-
-    public static void AddTo(IServiceCollection services, IConfiguration configuration) => services.AddRequestTimeouts(options =>
-        options.AddPolicy(Policy, new RequestTimeoutPolicy { Timeout = TimeSpan.FromSeconds(configuration.GetValue("Requests:Seconds", 30.0)), TimeoutStatusCode = StatusCodes.Status504GatewayTimeout }));
+    public static void AddTo(IServiceCollection services, IConfiguration configuration)
+    {
+        var policy = new RequestTimeoutPolicy { Timeout = Settings.Seconds(configuration, "Requests:Seconds", 30), TimeoutStatusCode = StatusCodes.Status504GatewayTimeout };
+        services.AddRequestTimeouts(options => options.DefaultPolicy = policy);
+    }
 }

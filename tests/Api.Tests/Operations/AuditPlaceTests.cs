@@ -1,0 +1,36 @@
+using System.Net;
+using Audits;
+
+namespace Api.Tests;
+
+public sealed class AuditPlaceTests
+{
+    [Fact]
+    public async Task One_tenant_has_only_so_many_audits_at_a_time()
+    {
+        using var service = new KeyedService();
+        var (one, other) = (await service.KeyOf("a", KeyScope.Admin), await service.KeyOf("b", KeyScope.Admin));
+        await using var small = service.Inner.WithWebHostBuilder(builder => builder.UseSetting("Limits:AuditsAtOnce", "2").UseSetting("Audits:Workers", "0"));
+        var records = AuditCalls.Lines(AuditCalls.Month(service.Inner.ExampleRecord, 2));
+
+        var first = (await Post(one)).Headers.Location;
+        Assert.Equal(HttpStatusCode.Accepted, (await Post(one)).StatusCode);
+        var refused = await Post(one);
+        Assert.Equal("/problems/too-many-audits", (await refused.Read(HttpStatusCode.TooManyRequests))["type"].Text());
+        Assert.NotNull(refused.Headers.RetryAfter);
+        Assert.Equal(HttpStatusCode.TooManyRequests, (await Post(one, later: false)).StatusCode);
+        Assert.Equal(HttpStatusCode.Accepted, (await Post(other)).StatusCode);
+
+        await Client(one).DeleteAsync(first);
+        Assert.Equal(HttpStatusCode.OK, (await Post(one, later: false)).StatusCode);
+
+        Task<HttpResponseMessage> Post(string key, bool later = true) => Client(key).PostAudit(records, later: later);
+
+        HttpClient Client(string key)
+        {
+            var client = small.CreateDefaultClient(new ContractHandler());
+            client.DefaultRequestHeaders.Authorization = new("Bearer", key);
+            return client;
+        }
+    }
+}
