@@ -25,6 +25,9 @@ namespace ComplianceApi;
 [JsonSerializable(typeof(Page<FindingRow>))]
 [JsonSerializable(typeof(ApiCatalog))]
 [JsonSerializable(typeof(SamplingAnswer))]
+[JsonSerializable(typeof(PreviewStatus))]
+[JsonSerializable(typeof(Page<PreviewStatus>))]
+[JsonSerializable(typeof(Page<ChangeRow>))]
 internal sealed partial class ApiJson : JsonSerializerContext
 {
     public static ApiJson Wire { get; } = new(new JsonSerializerOptions(EvaluationJson.Wire.Options) { TypeInfoResolver = null });

@@ -42,6 +42,7 @@ internal static class Service
         v1.MapCalculations();
         v1.MapProfiles();
         v1.MapSampling();
+        v1.MapRuleChanges();
         all.MapProblems();
         all.MapHealth();
         all.MapApiCatalog();

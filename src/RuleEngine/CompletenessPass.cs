@@ -51,6 +51,9 @@ internal sealed class CompletenessPass(RuleCatalogue catalogue, Visit visit)
 
     private static Answer NothingToJudge { get; } = new("", new Look("").NotApplicable($"there is no finding and no recorded defect to judge"));
 
+    public Answers ToAnswers() =>
+        new(_findings, Outcomes.Combine(OutcomeCounts.Of(_findings), _answers.Exists(pair => pair.Answer.Verdict.Missing.Count > 0)));
+
     private bool IsInForce(ComplianceRule rule) => rule.Info.IsInForce(visit.AsOf);
 
     /// <summary>The engine concludes in no order that could be relied on.</summary>

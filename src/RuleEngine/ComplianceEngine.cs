@@ -47,6 +47,10 @@ public sealed class ComplianceEngine
     public Evaluation Evaluate(ServiceRecord record, Lookup? lookup = null, DateOnly? asOf = null, DateOnly? lookedAtOn = null) =>
         Judge(new Visit(record, Catalogue.Limits, lookup, asOf, lookedAtOn)).ToEvaluation(Version);
 
+    /// <summary>As <see cref="Evaluate"/>, without what does not decide: order, figures, duties and hashes.</summary>
+    public Answers Answer(ServiceRecord record, Lookup? lookup = null, DateOnly? asOf = null, DateOnly? lookedAtOn = null) =>
+        Judge(new Visit(record, Catalogue.Limits, lookup, asOf, lookedAtOn)).ToAnswers();
+
     /// <summary>The answers alone, in no order, without figures and hashes, by other limits if given: for tests that judge by the hundred thousand.</summary>
     internal IReadOnlyList<Finding> AnswersTo(ServiceRecord record, LimitBook? limits = null) =>
         [.. Judge(new Visit(record, limits ?? Catalogue.Limits)).Settled.Select(settled => settled.Finding)];

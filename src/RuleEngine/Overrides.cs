@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.Json;
 using Findings;
 using RuleModel;
@@ -12,6 +13,12 @@ public static class Overrides
 {
     /// <summary>Unit of the tables that only a deployer fills.</summary>
     private const string UnitOfTables = "mbar";
+
+    private const string Opening = "override ";
+
+    /// <summary>Which line a gap of a <see cref="CatalogueException"/> is about, from 1; null where it is about several or none.</summary>
+    public static int? LineOf(string gap) => gap.StartsWith(Opening, StringComparison.Ordinal)
+        && int.TryParse(string.Concat(gap[Opening.Length..].TakeWhile(char.IsAsciiDigit)), NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
 
     /// <summary>The bytes of the file at <paramref name="path"/>; null without a path.</summary>
     /// <exception cref="CatalogueException">A path is given and the file cannot be read: limits that were meant to hold would not.</exception>
@@ -42,11 +49,11 @@ public static class Overrides
             {
                 var line = element.Deserialize<LimitDefinition>(CatalogueJson.Options) ?? throw new JsonException("it is null");
                 lines.Add(line);
-                faults.AddRange(FaultsOf(line, shipped).Select(fault => $"override {number} ('{line.Id}') {fault}"));
+                faults.AddRange(FaultsOf(line, shipped).Select(fault => $"{Opening}{number} ('{line.Id}') {fault}"));
             }
             catch (JsonException fault)
             {
-                faults.Add($"override {number}: {fault.Message}");
+                faults.Add($"{Opening}{number}: {fault.Message}");
             }
         }
 

@@ -77,6 +77,11 @@ public sealed class RuleCatalogue
     /// <summary>This catalogue with only <paramref name="rules"/> of it.</summary>
     public RuleCatalogue With(IReadOnlyList<ComplianceRule> rules) => Of(_source, rules, _overrides);
 
+    /// <summary>The whole catalogue with other limits of the deployer in place of the present ones.</summary>
+    /// <param name="overrides">The limits as JSON; null: none.</param>
+    /// <exception cref="CatalogueException">They do not fit; every fault is named.</exception>
+    public RuleCatalogue WithOverrides(byte[]? overrides) => Of(_source, overrides);
+
     /// <summary>What all findings of a rule share.</summary>
     internal RuleFace FaceOf(ComplianceRule rule) => _faces[rule];
 

@@ -28,6 +28,9 @@ internal sealed class AuditBench : IDisposable
 
     public ManualClock Clock { get; } = new();
 
+    /// <summary>For all tests: candidates compile once.</summary>
+    public static CandidateEngines Candidates { get; } = new(Scratch.Rules);
+
     public Database Store => _database;
 
     public AuditIntake Intake { get; }
@@ -90,7 +93,8 @@ internal sealed class AuditBench : IDisposable
     public void Dispose() => _scratch.Dispose();
 
     private AuditWorker WorkerOn(Database database) => new(
-        Scratch.Rules, new ProfileStore(database), new WaitingChunks(database, Clock, Lease), new ResultStore(database), new AuditFinish(database, Clock));
+        Scratch.Rules, new ProfileStore(database), new WaitingChunks(database, Clock, Lease), new ResultStore(database), new AuditFinish(database, Clock),
+        new PreviewWork(database, Candidates, new ProfileStore(database), new ResultStore(database), new PreviewStore(database, new AuditStore(database, Clock), Clock)));
 
     internal sealed class ManualClock : TimeProvider
     {

@@ -7,7 +7,7 @@ namespace Audits;
 public sealed class AuditFinish(Database database, TimeProvider clock)
 {
     private const string SelectReady = """
-        SELECT a.tenant AS Tenant, a.audit_id AS AuditId, a.looked_at_on AS LookedAtOn, a.records_read AS RecordsRead
+        SELECT a.tenant AS Tenant, a.audit_id AS AuditId, a.looked_at_on AS LookedAtOn, a.records_read AS RecordsRead, a.kind AS Kind
         FROM audits a
         WHERE a.state = 'running'
             AND NOT EXISTS (SELECT 1 FROM audit_chunks c WHERE c.tenant = a.tenant AND c.audit_id = a.audit_id AND c.is_done = 0)
@@ -30,32 +30,47 @@ public sealed class AuditFinish(Database database, TimeProvider clock)
 
     private async Task EndAsync(Row audit, CancellationToken cancel)
     {
-        var sums = await database.ReadAsync(
-            async connection =>
-            {
-                var all = new SummaryParts();
-                await foreach (var part in connection.QueryUnbufferedAsync<byte[]>(SelectSums, audit).WithCancellation(cancel))
-                    all.Add(SummaryParts.Of(Packed.Open(part)));
-                return all;
-            },
-            cancel);
+        var (answered, summary) = audit.Kind == JobKinds.Preview ? await PreviewOfAsync(audit, cancel) : await AuditOfAsync(audit, cancel);
 
         // The count at arrival and the count of answers come from different places; were they ever to differ, a record would be lost.
-        var isWhole = sums.Judged + sums.Rejected == audit.RecordsRead;
-        var summary = sums.ToSummary(Database.DayOf(audit.LookedAtOn), audit.RecordsRead);
+        var isWhole = answered == audit.RecordsRead;
         var ended = new
         {
             tenant = audit.Tenant,
             auditId = audit.AuditId,
             state = isWhole ? "completed" : "failed",
             now = Database.TextOf(clock.GetUtcNow()),
-            summary = Packed.Of(JsonSerializer.SerializeToUtf8Bytes(summary, AuditJson.Wire.AuditSummary)),
-            reason = isWhole ? null : $"{audit.RecordsRead} records arrived, and {sums.Judged + sums.Rejected} were answered.",
+            summary = Packed.Of(summary),
+            reason = isWhole ? null : $"{audit.RecordsRead} records arrived, and {answered} were answered.",
         };
         await database.WriteAsync(
             async transaction => await transaction.Connection!.ExecuteAsync(new CommandDefinition(Complete, ended, transaction, cancellationToken: cancel)) == 1,
             cancel);
     }
+
+    private async Task<(long Answered, byte[] Summary)> AuditOfAsync(Row audit, CancellationToken cancel)
+    {
+        var all = new SummaryParts();
+        await AddAllAsync(audit, sums => all.Add(SummaryParts.Of(sums)), cancel);
+        var summary = all.ToSummary(Database.DayOf(audit.LookedAtOn), audit.RecordsRead);
+        return (all.Judged + all.Rejected, JsonSerializer.SerializeToUtf8Bytes(summary, AuditJson.Wire.AuditSummary));
+    }
+
+    private async Task<(long Answered, byte[] Summary)> PreviewOfAsync(Row preview, CancellationToken cancel)
+    {
+        var all = new PreviewParts();
+        await AddAllAsync(preview, sums => all.Add(PreviewParts.Of(sums)), cancel);
+        return (all.Judged + all.Rejected, JsonSerializer.SerializeToUtf8Bytes(all.ToSummary(), PreviewJson.Wire.PreviewSummary));
+    }
+
+    private Task<bool> AddAllAsync(Row audit, Action<byte[]> add, CancellationToken cancel) => database.ReadAsync(
+        async connection =>
+        {
+            await foreach (var part in connection.QueryUnbufferedAsync<byte[]>(SelectSums, new { audit.Tenant, audit.AuditId }).WithCancellation(cancel))
+                add(Packed.Open(part));
+            return true;
+        },
+        cancel);
 
     private sealed class Row
     {
@@ -66,5 +81,7 @@ public sealed class AuditFinish(Database database, TimeProvider clock)
         public required string LookedAtOn { get; init; }
 
         public required long RecordsRead { get; init; }
+
+        public required string Kind { get; init; }
     }
 }

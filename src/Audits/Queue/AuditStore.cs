@@ -12,7 +12,7 @@ public sealed class AuditStore(Database database, TimeProvider clock)
             CAST(COALESCE((SELECT SUM(c.judged) FROM audit_chunks c WHERE c.tenant = a.tenant AND c.audit_id = a.audit_id), 0) AS BIGINT) AS Judged,
             CAST(COALESCE((SELECT SUM(c.rejected) FROM audit_chunks c WHERE c.tenant = a.tenant AND c.audit_id = a.audit_id), 0) AS BIGINT) AS Rejected
         FROM audits a
-        WHERE a.tenant = @tenant AND a.state <> 'receiving'
+        WHERE a.tenant = @tenant AND a.kind = @kind AND a.state <> 'receiving'
         """;
 
     private const string CountOpen = "SELECT COUNT(*) FROM audits WHERE tenant = @tenant AND state IN ('receiving', 'queued', 'running')";
@@ -21,10 +21,10 @@ public sealed class AuditStore(Database database, TimeProvider clock)
 
     private const string SelectPage = Select + " AND (@before IS NULL OR a.audit_id < @before) ORDER BY a.audit_id DESC LIMIT @limit";
 
-    private const string CountAll = "SELECT COUNT(*) FROM audits WHERE tenant = @tenant AND state <> 'receiving'";
+    private const string CountAll = "SELECT COUNT(*) FROM audits WHERE tenant = @tenant AND kind = @kind AND state <> 'receiving'";
 
     private const string CancelOne = """
-        UPDATE audits SET state = 'cancelled', finished_at = @now WHERE tenant = @tenant AND audit_id = @auditId AND state IN ('queued', 'running')
+        UPDATE audits SET state = 'cancelled', finished_at = @now WHERE tenant = @tenant AND audit_id = @auditId AND kind = @kind AND state IN ('queued', 'running')
         """;
 
     private const string SelectLine = """
@@ -36,10 +36,10 @@ public sealed class AuditStore(Database database, TimeProvider clock)
         """;
 
     /// <summary>One audit; null when this tenant has none of this id.</summary>
-    public async Task<AuditStatus?> FindAsync(Tenant tenant, string auditId, CancellationToken cancel)
+    public async Task<AuditStatus?> FindAsync(Tenant tenant, string auditId, CancellationToken cancel, string kind = JobKinds.Audit)
     {
-        var command = new CommandDefinition(SelectOne, new { tenant = tenant.Name, auditId }, cancellationToken: cancel);
-        return await database.ReadAsync(connection => connection.QuerySingleOrDefaultAsync<Row>(command), cancel) is { } row ? StatusOf(row) : null;
+        var command = new CommandDefinition(SelectOne, new { tenant = tenant.Name, auditId, kind }, cancellationToken: cancel);
+        return await database.ReadAsync(connection => connection.QuerySingleOrDefaultAsync<Row>(command), cancel) is { } row ? StatusOf(row, kind) : null;
     }
 
     /// <summary>How many of a tenant's audits have not ended.</summary>
@@ -47,18 +47,18 @@ public sealed class AuditStore(Database database, TimeProvider clock)
         connection => connection.ExecuteScalarAsync<int>(new CommandDefinition(CountOpen, new { tenant = tenant.Name }, cancellationToken: cancel)), cancel);
 
     /// <summary>Audits, newest first, without their summaries; those older than <paramref name="before"/> where it is given.</summary>
-    public async Task<(IReadOnlyList<AuditStatus> Items, int Total)> ListAsync(Tenant tenant, string? before, int limit, CancellationToken cancel)
+    public async Task<(IReadOnlyList<AuditStatus> Items, int Total)> ListAsync(Tenant tenant, string? before, int limit, CancellationToken cancel, string kind = JobKinds.Audit)
     {
-        var asked = new { tenant = tenant.Name, before, limit };
+        var asked = new { tenant = tenant.Name, before, limit, kind };
         var rows = await database.ReadAsync(connection => connection.QueryAsync<Row>(new CommandDefinition(SelectPage, asked, cancellationToken: cancel)), cancel);
         var total = await database.ReadAsync(connection => connection.ExecuteScalarAsync<int>(new CommandDefinition(CountAll, asked, cancellationToken: cancel)), cancel);
-        return ([.. rows.Select(row => StatusOf(row) with { Summary = null })], total);
+        return ([.. rows.Select(row => StatusOf(row, kind) with { Summary = null })], total);
     }
 
     /// <summary>Cancels an audit that has not ended; false when there is no such audit.</summary>
-    public Task<bool> CancelAsync(Tenant tenant, string auditId, CancellationToken cancel)
+    public Task<bool> CancelAsync(Tenant tenant, string auditId, CancellationToken cancel, string kind = JobKinds.Audit)
     {
-        var asked = new { tenant = tenant.Name, auditId, now = Database.TextOf(clock.GetUtcNow()) };
+        var asked = new { tenant = tenant.Name, auditId, kind, now = Database.TextOf(clock.GetUtcNow()) };
         return database.WriteAsync(
             async transaction => await transaction.Connection!.ExecuteAsync(new CommandDefinition(CancelOne, asked, transaction, cancellationToken: cancel)) == 1,
             cancel);
@@ -81,7 +81,7 @@ public sealed class AuditStore(Database database, TimeProvider clock)
         return [.. answers.Select(answer => JsonSerializer.Deserialize(Packed.Open(answer), AuditJson.Wire.AuditLine)!)];
     }
 
-    private AuditStatus StatusOf(Row row)
+    private AuditStatus StatusOf(Row row, string kind)
     {
         var state = Enum.Parse<AuditState>(row.State, ignoreCase: true);
         var startedAt = MomentOf(row.StartedAt);
@@ -101,7 +101,7 @@ public sealed class AuditStore(Database database, TimeProvider clock)
             RatePerSecond = rate,
             ExpectedEnd = state == AuditState.Running && rate > 0 ? clock.GetUtcNow().AddSeconds((double)((row.RecordsRead - done) / rate.Value)) : null,
             Reason = row.Reason,
-            Summary = row.Summary is { } summary ? JsonSerializer.Deserialize(Packed.Open(summary), AuditJson.Wire.AuditSummary) : null,
+            Summary = kind == JobKinds.Audit && row.Summary is { } summary ? JsonSerializer.Deserialize(Packed.Open(summary), AuditJson.Wire.AuditSummary) : null,
         };
     }
 

@@ -5,7 +5,7 @@ using ServiceRecords;
 namespace Audits;
 
 /// <summary>Judges one chunk after the other. Any number of workers may run, in one process or in many.</summary>
-public sealed class AuditWorker(ComplianceEngine engine, ProfileStore profiles, WaitingChunks queue, ResultStore results, AuditFinish finish)
+public sealed class AuditWorker(ComplianceEngine engine, ProfileStore profiles, WaitingChunks queue, ResultStore results, AuditFinish finish, PreviewWork previews)
 {
     /// <summary>How often a chunk is taken up before it is suspected of ending whoever judges it.</summary>
     public const int MostAttempts = 5;
@@ -27,7 +27,7 @@ public sealed class AuditWorker(ComplianceEngine engine, ProfileStore profiles, 
 
         try
         {
-            await WorkAsync(chunk, cancel);
+            await (chunk.Kind == JobKinds.Preview ? previews.RunAsync(chunk, cancel) : WorkAsync(chunk, cancel));
         }
         catch
         {

@@ -1,3 +1,4 @@
+using System.Data.Common;
 using System.Text.Json;
 using Dapper;
 using Findings;
@@ -32,24 +33,39 @@ public sealed class ResultStore(Database database)
         // All that takes time is done before the transaction begins: in SQLite it keeps every other writer waiting.
         var lineRows = lines.Select(line => LineRow(chunk, line)).ToList();
         var findingRows = lines.SelectMany(line => FindingRows(chunk, line)).ToList();
+        return CompleteAsync(
+            chunk,
+            sums.Judged,
+            sums.Rejected,
+            sums.ToBytes(),
+            async transaction =>
+            {
+                await transaction.InsertAsync("audit_lines", LineColumns, lineRows, cancel);
+                await transaction.InsertAsync("audit_findings", FindingColumns, findingRows, cancel);
+            },
+            cancel);
+    }
+
+    /// <summary>Marks a chunk as done and writes its results with it; false, and nothing is written, when it is no longer the holder's or the job was cancelled.</summary>
+    internal Task<bool> CompleteAsync(Chunk chunk, int judged, int rejected, byte[] sums, Func<DbTransaction, Task> write, CancellationToken cancel)
+    {
         var done = new
         {
             tenant = chunk.Tenant.Name,
             auditId = chunk.AuditId,
             number = chunk.Number,
             claim = chunk.Claim,
-            judged = sums.Judged,
-            rejected = sums.Rejected,
+            judged,
+            rejected,
             nothing = Array.Empty<byte>(),
-            sums = Packed.Of(sums.ToBytes()),
+            sums = Packed.Of(sums),
         };
         return database.WriteAsync(
             async transaction =>
             {
                 if (await transaction.Connection!.ExecuteAsync(new CommandDefinition(Done, done, transaction, cancellationToken: cancel)) != 1)
                     return false;
-                await transaction.InsertAsync("audit_lines", LineColumns, lineRows, cancel);
-                await transaction.InsertAsync("audit_findings", FindingColumns, findingRows, cancel);
+                await write(transaction);
                 return true;
             },
             cancel);

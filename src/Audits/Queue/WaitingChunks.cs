@@ -24,7 +24,7 @@ public sealed class WaitingChunks(Database database, TimeProvider clock, TimeSpa
         UPDATE audits SET state = 'running', started_at = @now WHERE tenant = @tenant AND audit_id = @auditId AND state = 'queued'
         """;
 
-    private const string SelectCreated = "SELECT created_at FROM audits WHERE tenant = @tenant AND audit_id = @auditId";
+    private const string SelectJob = "SELECT created_at AS CreatedAt, kind AS Kind FROM audits WHERE tenant = @tenant AND audit_id = @auditId";
 
     private const string Release = """
         UPDATE audit_chunks SET claim = NULL, lease_until = NULL, attempts = attempts - 1
@@ -42,7 +42,7 @@ public sealed class WaitingChunks(Database database, TimeProvider clock, TimeSpa
         var now = clock.GetUtcNow();
         var claim = Guid.CreateVersion7(now).ToString();
         var row = default(Row);
-        var created = "";
+        var job = default(Job);
         await database.WriteAsync(
             async transaction =>
             {
@@ -54,11 +54,11 @@ public sealed class WaitingChunks(Database database, TimeProvider clock, TimeSpa
 
                 var audit = new { tenant = row.Tenant, auditId = row.AuditId, asked.now };
                 await transaction.Connection!.ExecuteAsync(new CommandDefinition(Start, audit, transaction, cancellationToken: cancel));
-                created = await transaction.Connection!.ExecuteScalarAsync<string>(new CommandDefinition(SelectCreated, audit, transaction, cancellationToken: cancel));
+                job = await transaction.Connection!.QuerySingleAsync<Job>(new CommandDefinition(SelectJob, audit, transaction, cancellationToken: cancel));
                 return true;
             },
             cancel);
-        return row is null ? null : new Chunk(new Tenant(row.Tenant), row.AuditId, row.Chunk, claim, row.Attempts, Database.MomentOf(created!), ChunkPayload.Read(row.Payload));
+        return row is null ? null : new Chunk(new Tenant(row.Tenant), row.AuditId, row.Chunk, claim, row.Attempts, Database.MomentOf(job!.CreatedAt), ChunkPayload.Read(row.Payload)) { Kind = job.Kind };
     }
 
     /// <summary>Gives a chunk back untouched, so that nobody has to wait for the end of its time.</summary>
@@ -102,6 +102,13 @@ public sealed class WaitingChunks(Database database, TimeProvider clock, TimeSpa
 
         public required byte[] Payload { get; init; }
     }
+
+    private sealed class Job
+    {
+        public required string CreatedAt { get; init; }
+
+        public required string Kind { get; init; }
+    }
 }
 
 /// <summary>A chunk that somebody has taken.</summary>
@@ -113,4 +120,8 @@ public sealed class WaitingChunks(Database database, TimeProvider clock, TimeSpa
 /// <param name="AuditStartedAt">When the audit was accepted.</param>
 /// <param name="Lines">The records.</param>
 public sealed record Chunk(
-    Tenant Tenant, string AuditId, long Number, string Claim, int Attempts, DateTimeOffset AuditStartedAt, IReadOnlyList<RecordLine> Lines);
+    Tenant Tenant, string AuditId, long Number, string Claim, int Attempts, DateTimeOffset AuditStartedAt, IReadOnlyList<RecordLine> Lines)
+{
+    /// <summary>What it is a chunk of: one of <see cref="JobKinds"/>.</summary>
+    public string Kind { get; init; } = JobKinds.Audit;
+}

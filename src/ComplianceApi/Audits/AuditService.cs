@@ -19,6 +19,10 @@ internal sealed class AuditService(AuditWorker worker, IConfiguration configurat
         services.AddSingleton<AuditReception>();
         services.AddSingleton<AuditPlaces>();
         services.AddSingleton<AuditWorker>();
+        services.AddSingleton<CandidateEngines>();
+        services.AddSingleton<PreviewIntake>();
+        services.AddSingleton<PreviewStore>();
+        services.AddSingleton<PreviewWork>();
         services.AddSingleton(provider => new WaitingChunks(
             provider.GetRequiredService<Database>(),
             provider.GetRequiredService<TimeProvider>(),

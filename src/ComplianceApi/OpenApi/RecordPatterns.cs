@@ -8,7 +8,7 @@ namespace ComplianceApi;
 internal static class RecordPatterns
 {
     private const string Year = "(19[0-9]{2}|2[01][0-9]{2}|2200)";
-    private const string Day = "^" + Year + "-[0-9]{2}-[0-9]{2}$";
+    public const string Day = "^" + Year + "-[0-9]{2}-[0-9]{2}$";
     private const string Moment = "^" + Year + @"-[0-9]{2}-[0-9]{2}[Tt]([01][0-9]|2[0-3]):[0-5][0-9]:[0-5][0-9](\.[0-9]{1,24})?([Zz]|\+(0[0-9]|1[0-3]):[0-5][0-9]|\+14:00|-(?!00:00)(0[0-9]|1[0-3]):[0-5][0-9]|-14:00)$";
     public const int LongestName = 100;
 

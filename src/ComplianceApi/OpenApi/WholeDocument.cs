@@ -17,6 +17,7 @@ internal sealed class WholeDocument : IDocumentFilter
         ["Health"] = "Is the service alive, and can it judge and store?",
         ["Problems"] = "What went wrong, and what to do about it.",
         ["Questions"] = "What to record, before the visit.",
+        ["Rule changes"] = "What other limits, or the law of another day, would make of the stored evaluations.",
         ["Sampling"] = "How many to look at again, which ones, and what that shows of the whole.",
     };
 

@@ -60,6 +60,24 @@ internal abstract class BodyMember(string name, OpenApiSchema schema, bool isReq
             return [.. json.EnumerateArray().Select((item, index) => TextOf(item, place.Item(index), longest) ?? "")];
         });
 
+    /// <summary>A day in the years that a record may speak of.</summary>
+    public static BodyMember<DateOnly?> Day(string name, string description) => new(
+        name,
+        new OpenApiSchema { Type = JsonSchemaType.String, Format = "date", MaxLength = 10, Pattern = RecordPatterns.Day, Description = description },
+        isRequired: false,
+        (json, place) => json.ValueKind != JsonValueKind.String ? place.Add<DateOnly?>(FaultCodes.WrongType, "Expected a day such as \"2026-09-14\".")
+            : DateOnly.TryParseExact(JsonText.Of(json), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) && day.Year is >= 1900 and <= 2200 ? day
+            : place.Add<DateOnly?>(FaultCodes.NotADate, "Expected a day of the calendar such as 2026-09-14, from 1900 to 2200."));
+
+    /// <summary>A list that something else reads; here it only has to be a list of objects.</summary>
+    public static BodyMember<JsonElement?> Objects(string name, string description, string schema, int most) => new(
+        name,
+        new OpenApiSchema { Type = JsonSchemaType.Array, Items = new OpenApiSchemaReference(schema), MaxItems = most, Description = description },
+        isRequired: false,
+        (json, place) => json.ValueKind != JsonValueKind.Array ? place.Add<JsonElement?>(FaultCodes.WrongType, "Expected a list.")
+            : json.GetArrayLength() > most ? place.Add<JsonElement?>(FaultCodes.TooManyItems, Invariant($"Expected at most {most} items."))
+            : json.Clone());
+
     private static decimal? NumberOf(JsonElement json, BodyFaults place, decimal min, decimal max)
     {
         if (json.ValueKind != JsonValueKind.Number)
