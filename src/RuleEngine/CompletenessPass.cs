@@ -47,12 +47,15 @@ internal sealed class CompletenessPass(RuleCatalogue catalogue, Visit visit)
 
     public Evaluation ToEvaluation(string engineVersion) => new EvaluationBuilder(catalogue, visit, _settled).Build(engineVersion);
 
+    public Answers ToAnswers()
+    {
+        List<Finding> findings = [.. _settled.Select(settled => settled.Finding)];
+        return new Answers(findings, Outcomes.Combine(OutcomeCounts.Of(findings), _settled.Exists(settled => settled.Verdict.Missing.Count > 0)));
+    }
+
     private static Answer NoCause { get; } = new("", new Look("").Pass($"the findings and recorded defects give no cause"));
 
     private static Answer NothingToJudge { get; } = new("", new Look("").NotApplicable($"there is no finding and no recorded defect to judge"));
-
-    public Answers ToAnswers() =>
-        new(_findings, Outcomes.Combine(OutcomeCounts.Of(_findings), _answers.Exists(pair => pair.Answer.Verdict.Missing.Count > 0)));
 
     private bool IsInForce(ComplianceRule rule) => rule.Info.IsInForce(visit.AsOf);
 
