@@ -26,6 +26,7 @@ namespace ComplianceApi;
 [JsonSerializable(typeof(ApiCatalog))]
 [JsonSerializable(typeof(SamplingAnswer))]
 [JsonSerializable(typeof(PreviewStatus))]
+[JsonSerializable(typeof(LookReport))]
 [JsonSerializable(typeof(Page<PreviewStatus>))]
 [JsonSerializable(typeof(Page<ChangeRow>))]
 internal sealed partial class ApiJson : JsonSerializerContext

@@ -43,6 +43,7 @@ internal static class Service
         v1.MapProfiles();
         v1.MapSampling();
         v1.MapRuleChanges();
+        v1.MapLooks();
         all.MapProblems();
         all.MapHealth();
         all.MapApiCatalog();

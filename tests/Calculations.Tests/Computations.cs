@@ -128,6 +128,9 @@ internal static class Computations
         ["inspection.upperBound"] = v => Inspection.UpperBound(v.Whole("population"), v.Whole("visited"), v.Whole("found"), v.Exact("confidencePercent")),
         ["inspection.countOfShare"] = v => Inspection.CountOfShare(v.Whole("population"), v.Exact("sharePercent")),
         ["hypergeometric.atMost"] = v => Hypergeometric.AtMost(v.Whole("population"), v.Whole("faulty"), v.Whole("drawn"), v.Whole("found")),
+        ["chance.chiSquare"] = v => ChanceTails.ChiSquareAtLeast(v.Number("value"), v.Whole("degreesOfFreedom")),
+        ["chance.poisson"] = v => ChanceTails.PoissonAtLeast(v.Whole("count"), v.Number("mean")),
+        ["falseDiscovery.count"] = v => FalseDiscovery.Adjusted(v.Numbers("values")).Count(chance => chance <= v.Number("rate")),
     };
 
     private static GasProperties Properties(Vector v) => CalorificValue.Of(

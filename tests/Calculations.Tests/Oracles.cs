@@ -56,6 +56,8 @@ internal static class Oracles
         ["room.hoursTo"] = new("MathNet.Numerics, Brent.FindRoot on RungeKutta.FourthOrder of the same balance", v =>
             Brent.FindRoot(hours => RoomPpm(v, hours, 0) - v.Number("coPpm"), 1e-3, 40 / v.Number("airChanges"), 1e-9), 1e-7),
 
+        ["chance.chiSquare"] = new("MathNet.Numerics, ChiSquared.CDF", v => 1 - ChiSquared.CDF(v.Number("degreesOfFreedom"), v.Number("value")), 1e-9),
+        ["chance.poisson"] = new("MathNet.Numerics, Poisson.CDF", v => 1 - Poisson.CDF(v.Number("mean"), v.Number("count") - 1), 1e-9),
         ["hypergeometric.atMost"] = new("MathNet.Numerics, Hypergeometric.CDF", v =>
             LibraryHypergeometric.CDF((int)v.Number("population"), (int)v.Number("faulty"), (int)v.Number("drawn"), v.Number("found")), 1e-9),
         ["inspection.size"] = new("MathNet.Numerics, Hypergeometric.CDF, least draw that leaves no more than the doubt", v =>

@@ -198,6 +198,12 @@ public class RangeTests
         ["Hypergeometric population"] = new(x => Hypergeometric.AtMost(Whole(x), 0, 0, 0), 0, 1e6),
         ["Hypergeometric faulty"] = new(x => Hypergeometric.AtMost(50, Whole(x), 10, 2), 0, 50),
         ["Hypergeometric drawn"] = new(x => Hypergeometric.AtMost(50, 10, Whole(x), 2), 0, 50),
+        ["ChiSquareAtLeast value"] = new(x => ChanceTails.ChiSquareAtLeast(x, 9), 0, 1e6),
+        ["ChiSquareAtLeast degrees"] = new(x => ChanceTails.ChiSquareAtLeast(16, Whole(x)), 1, 1000),
+        ["PoissonAtLeast count"] = new(x => ChanceTails.PoissonAtLeast(Whole(x), 2), 0, 1000),
+        ["PoissonAtLeast mean"] = new(x => ChanceTails.PoissonAtLeast(2, x), 0, 1e6),
+        ["PoissonAtLeast mean of none"] = new(x => ChanceTails.PoissonAtLeast(0, x), 0, 1e6),
+        ["Adjusted chance"] = new(x => FalseDiscovery.Adjusted([0.5, x]), 0, 1),
     };
 
     public static TheoryData<string> Names => [.. Inputs.Keys];

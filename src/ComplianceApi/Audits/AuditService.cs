@@ -23,6 +23,7 @@ internal sealed class AuditService(AuditWorker worker, IConfiguration configurat
         services.AddSingleton<PreviewIntake>();
         services.AddSingleton<PreviewStore>();
         services.AddSingleton<PreviewWork>();
+        services.AddSingleton<LookStore>();
         services.AddSingleton(provider => new WaitingChunks(
             provider.GetRequiredService<Database>(),
             provider.GetRequiredService<TimeProvider>(),

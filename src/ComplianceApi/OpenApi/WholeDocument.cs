@@ -19,6 +19,7 @@ internal sealed class WholeDocument : IDocumentFilter
         ["Questions"] = "What to record, before the visit.",
         ["Rule changes"] = "What other limits, or the law of another day, would make of the stored evaluations.",
         ["Sampling"] = "How many to look at again, which ones, and what that shows of the whole.",
+        ["Worth a look"] = "Where in the stored records of a period an auditor may look; no accusation.",
     };
 
     public void Apply(OpenApiDocument swaggerDoc, DocumentFilterContext context)
