@@ -145,7 +145,8 @@ internal sealed class RouteOperations : IOperationFilter
     {
         yield return new(201, "Location", "Path of what was stored.");
         yield return new(202, "Location", "Path of what was accepted.");
-        yield return new(202, "Preference-Applied", "The preference that was followed: respond-async (RFC 7240).");
+        if (metadata.OfType<AuditBodies>().Any())
+            yield return new(202, "Preference-Applied", "The preference that was followed: respond-async (RFC 7240).");
         yield return new(202, "Retry-After", "Seconds to wait before asking how far it is.");
         yield return new(401, "WWW-Authenticate", "How to show a key, and whether one was shown (RFC 6750).");
         yield return new(415, "Accept", "The media types that are taken.");
