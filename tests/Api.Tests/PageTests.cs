@@ -30,6 +30,9 @@ public sealed class PageTests(ServiceInProcess service) : IClassFixture<ServiceI
     [Theory]
     [InlineData("/rules/no-such-rule", HttpStatusCode.NotFound)]
     [InlineData("/evaluations/none", HttpStatusCode.NotFound)]
+    [InlineData("/appliances/none", HttpStatusCode.NotFound)]
+    [InlineData("/audits/none", HttpStatusCode.NotFound)]
+    [InlineData("/audits/none/records/1", HttpStatusCode.NotFound)]
     [InlineData("/rules?topic=combustoin", HttpStatusCode.BadRequest)]
     [InlineData("/rules?tpoic=combustion", HttpStatusCode.BadRequest)]
     public async Task An_address_that_leads_nowhere_says_so_on_a_page(string path, HttpStatusCode status)

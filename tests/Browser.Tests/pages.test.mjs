@@ -19,7 +19,7 @@ before(async () => {
   do audit = await json(`/v1/audits/${auditId}`);
   while (!audit.summary);
   everyPage = ['/', '/audits', `/audits/${auditId}`, `/audits/${auditId}?outcome=rejected`, `/audits/${auditId}/records/4`, `/audits/${auditId}/records/34`,
-    `/evaluations/${unsafe.evaluationId}`, '/rules', '/rules?words=ratio', '/rules/combustion-ratio', '/rules/no-such-rule', `/v1/audits/${auditId}/report`];
+    `/evaluations/${unsafe.evaluationId}`, '/rules', '/rules?words=ratio', '/rules/combustion-ratio', '/rules/no-such-rule', '/appliances/SERIAL-1', `/v1/audits/${auditId}/report`];
 });
 
 after(close);
@@ -153,6 +153,14 @@ test('a record is checked from the start page, and its faults are told there', a
   await page.locator('#check button').click();
   await page.waitForURL(/evaluations/);
   assert.match(plain(await page.locator('h1').textContent()), /^Pass\. The record shows/);
+});
+
+test('an appliance shows every record of it, and leads to each', async () => {
+  const page = await open('/appliances/SERIAL-1');
+  const links = page.locator('.found a');
+  assert.ok((await links.count()) >= 2, 'the evaluation, and the line of the audit');
+  await page.locator(`a[href="/evaluations/${unsafe.evaluationId}"]`).click();
+  await page.waitForURL(/evaluations/);
 });
 
 test('hostile words of a record stay words', async () => {

@@ -14,8 +14,15 @@ internal static class PageRoutes
 
     private static readonly QueryParameter<string?> Words = Query.Opaque("words", "Only rules that say all of these words.");
 
+    /// <summary>Most visits that the page of an appliance shows.</summary>
+    public const int MostVisits = 200;
+
     /// <summary>Adds what renders them.</summary>
-    public static void AddPages(this IServiceCollection services) => services.AddRazorComponents();
+    public static void AddPages(this IServiceCollection services)
+    {
+        services.AddRazorComponents();
+        services.AddSingleton<ApplianceShelf>();
+    }
 
     /// <summary>Maps them.</summary>
     public static void MapPages(this IEndpointRouteBuilder app)
@@ -28,6 +35,7 @@ internal static class PageRoutes
 
         var records = pages.MapGroup("").Needs(KeyScope.Read).NeverCached();
         records.MapGet("/evaluations/{evaluationId}", Evaluation);
+        records.MapGet("/appliances/{serialNumber}", Appliance);
         records.MapAuditPages();
     }
 
@@ -51,6 +59,11 @@ internal static class PageRoutes
         var record = await evaluations.FindRecordAsync(tenant, evaluationId, cancel);
         return Show<EvaluationPage>(new { stored.Evaluation, RecordReader.Read(record).Record, stored.SupersededBy });
     }
+
+    private static async Task<RazorComponentResult> Appliance(string serialNumber, ApplianceShelf shelf, Tenant tenant, CancellationToken cancel) =>
+        await shelf.OfAsync(tenant, serialNumber, MostVisits, cancel) is { Count: > 0 } visits
+            ? Show<AppliancePage>(new { SerialNumber = serialNumber, Visits = visits })
+            : Nothing("Nothing is kept of an appliance with this serial number.");
 
     /// <summary>
     /// A mistyped filter would show everything under an address that promises less, so it is refused. A form sends the fields that were
