@@ -81,7 +81,8 @@ internal static class Mutator
 
     private static string Number(decimal number, Dice dice)
     {
-        var bent = dice.UpTo(7) switch
+        // Near the end of what a decimal holds there is no room to bend.
+        var bent = Math.Abs(number) > 1e27m ? number : dice.UpTo(7) switch
         {
             0 => number * 10,
             1 => number / 10,
