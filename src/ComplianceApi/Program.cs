@@ -6,7 +6,7 @@ try
     if (await CommandLine.RunAsync(args) is { } exitCode)
         return exitCode;
 
-    await using var service = Service.Build(args);
+    await using var service = Service.Build(CommandLine.SettingsOf(args));
     await service.RunAsync();
     return 0;
 }

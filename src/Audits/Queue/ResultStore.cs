@@ -32,7 +32,7 @@ public sealed class ResultStore(Database database)
 
         // All that takes time is done before the transaction begins: in SQLite it keeps every other writer waiting.
         var lineRows = lines.Select(line => LineRow(chunk, line)).ToList();
-        var findingRows = lines.SelectMany(line => FindingRows(chunk, line)).ToList();
+        var findingRows = lines.SelectMany(line => FindingRowsOf(chunk, line)).ToList();
         return CompleteAsync(
             chunk,
             sums.Judged,
@@ -84,18 +84,9 @@ public sealed class ResultStore(Database database)
         ];
     }
 
-    private static IEnumerable<object?[]> FindingRows(Chunk chunk, JudgedLine judged)
+    private static IEnumerable<object?[]> FindingRowsOf(Chunk chunk, JudgedLine judged) => FindingRows.Of(judged).Select(row => new object?[]
     {
-        var appliance = judged.Record?.Appliance;
-        object?[] Row(int ordinal, string ruleId, string topic, string grade, string outcome, string subject, string message) =>
-        [
-            chunk.Tenant.Name, chunk.AuditId, judged.Line.Line, ordinal, judged.Line.RecordId ?? "", appliance?.Maker ?? "", appliance?.Model ?? "",
-            appliance?.SerialNumber ?? "", judged.Record?.Engineer?.LicenceNumber ?? "", ruleId, topic, grade, outcome, subject, message,
-        ];
-
-        var faults = judged.Line.Problem?.Errors ?? [];
-        return (judged.Line.Evaluation?.Findings ?? []).Where(finding => finding.Outcome is not (Outcome.Pass or Outcome.NotApplicable))
-            .Select((finding, index) => Row(index, finding.RuleId, finding.Topic, ((int)finding.Outcome).ToString(System.Globalization.CultureInfo.InvariantCulture), WireNames.Of(finding.Outcome), finding.Subject, finding.Message ?? finding.Title))
-            .Concat(faults.Select((fault, index) => Row(index, "", "", FindingRow.RejectedGrade, FindingRow.Rejected, fault.Pointer, $"{fault.Code}: {fault.Detail}")));
-    }
+        chunk.Tenant.Name, chunk.AuditId, row.Line, row.Ordinal, row.RecordId, row.Maker, row.Model, row.SerialNumber, row.Engineer,
+        row.RuleId, row.Topic, row.Grade, row.Outcome, row.Subject, row.Message,
+    });
 }

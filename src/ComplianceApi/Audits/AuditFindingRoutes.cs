@@ -1,7 +1,5 @@
-using System.Globalization;
 using System.Text.Json;
 using Audits;
-using CsvHelper;
 using Findings;
 using RuleEngine;
 using ServiceRecords;
@@ -106,18 +104,10 @@ internal static class AuditFindingRoutes
 
     private static async Task WriteCsvAsync(Stream stream, IAsyncEnumerable<FindingRow> rows, CancellationToken cancel)
     {
-        var csv = CsvWriter.Create(stream, new CsvWriterOptions { Injection = CsvInjection.Escape }, leaveOpen: true);
-        csv.WriteRecord("line", "recordId", "maker", "model", "serialNumber", "engineer", "ruleId", "topic", "outcome", "subject", "message");
+        await using var csv = new FindingCsv(stream);
         await foreach (var row in rows.WithCancellation(cancel))
-        {
-            csv.WriteField(row.Line, default, CultureInfo.InvariantCulture);
-            foreach (var text in (ReadOnlySpan<string>)[row.RecordId, row.Maker, row.Model, row.SerialNumber, row.Engineer, row.RuleId, row.Topic, row.Outcome, row.Subject, row.Message])
-                csv.WriteField(text);
-            await csv.EndRecordAsync(cancel);
-        }
-
+            await csv.WriteAsync(row, cancel);
         await csv.FlushAsync(cancel);
-        await csv.DisposeAsync();
     }
 }
 

@@ -1,4 +1,6 @@
+using System.CommandLine;
 using System.Text.Json;
+using Audits;
 using Findings;
 using RuleEngine;
 using Rules;
@@ -9,35 +11,71 @@ namespace ComplianceApi;
 /// <summary>Checks records from files, with the same engine as the service and without one running.</summary>
 internal static class Check
 {
-    private const int LongestRecordBytes = 1 << 20;
-
-    /// <summary>Prints what each record shows; gives 0 for pass or advisory, 1 for unsafe or incomplete, 2 for unusable input.</summary>
-    public static async Task<int> RunAsync(IReadOnlyList<FileInfo> files, FileInfo? overrides, TextWriter output, CancellationToken stop)
+    public static Command Make()
     {
-        if (Start(overrides, output) is not { } engine)
-            return 2;
+        var files = new Argument<FileInfo[]>("file") { Description = "Record files: JSON (one record) or NDJSON (one record a line).", Arity = ArgumentArity.OneOrMore };
+        var format = Common.OneOf("--format", "text: to read; json: a line of JSON for each record, as an audit answers.", CheckFormat.Text);
+        var overrides = Common.Overrides();
+        var command = new Command("check", "Check records and print what they show. Exit code: 0 pass or advisory, 1 unsafe or incomplete, 2 unusable input.") { files, format, overrides };
+        command.SetAction((parsed, stop) => RunAsync(
+            parsed.GetRequiredValue(files), parsed.Value<CheckFormat>(format), parsed.GetValue(overrides), parsed.InvocationConfiguration.Output, parsed.InvocationConfiguration.Error, stop));
+        return command;
+    }
 
-        var exitCode = 0;
+    private static async Task<int> RunAsync(IReadOnlyList<FileInfo> files, CheckFormat format, FileInfo? overrides, TextWriter output, TextWriter error, CancellationToken stop)
+    {
+        if (Start(overrides, error) is not { } engine)
+            return Common.Unusable;
+
+        var sheet = new Sheet(output);
+        var exitCode = Common.Good;
         foreach (var file in files)
         {
             var records = 0;
-            await foreach (var (place, json) in ReadAsync(file, stop))
+            try
             {
-                records++;
-                exitCode = Math.Max(exitCode, CheckOne(engine, place, json, output));
+                await foreach (var (place, line) in ReadAsync(file, stop))
+                {
+                    records++;
+                    var said = CheckOne(engine, line);
+                    if (format == CheckFormat.Json)
+                        await output.WriteLineAsync(JsonSerializer.Serialize(said, AuditJson.Wire.AuditLine));
+                    else if (said.Evaluation is { } evaluation)
+                        EvaluationText.Write(sheet, evaluation, place);
+
+                    if (said.Problem is { } problem)
+                        Refuse(new Sheet(error), place, problem);
+                    exitCode = Math.Max(exitCode, said.Evaluation?.Outcome switch
+                    {
+                        null => Common.Unusable,
+                        OverallOutcome.Unsafe or OverallOutcome.Incomplete => Common.Bad,
+                        _ => Common.Good,
+                    });
+                }
+            }
+            catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+            {
+                await error.WriteLineAsync($"{file.Name}: cannot be read ({fault.Message})");
+                exitCode = Common.Unusable;
+                continue;
+            }
+            catch (OperationCanceledException)
+            {
+                return Common.Ended;
             }
 
             if (records == 0)
             {
-                output.WriteLine($"{file.Name}: there is no record in it");
-                exitCode = 2;
+                await error.WriteLineAsync($"{file.Name}: there is no record in it");
+                exitCode = Common.Unusable;
             }
         }
 
         return exitCode;
     }
 
-    internal static ComplianceEngine? Start(FileInfo? overrides, TextWriter output)
+    /// <summary>The engine with the shipped rules and the deployer's own limits; null when they do not fit, which is then said.</summary>
+    internal static ComplianceEngine? Start(FileInfo? overrides, TextWriter error)
     {
         try
         {
@@ -45,51 +83,42 @@ internal static class Check
         }
         catch (CatalogueException refusal)
         {
-            output.WriteLine(refusal.Message);
+            error.WriteLine(refusal.Message);
             return null;
         }
     }
 
-    private static int CheckOne(ComplianceEngine engine, string place, ReadOnlyMemory<byte>? json, TextWriter output)
+    /// <summary>Every fault with its place.</summary>
+    internal static void Refuse(Sheet sheet, string place, LineProblem problem)
     {
-        if (json is not { } bytes)
-        {
-            output.WriteLine($"{place}: cannot be read, or is longer than {LongestRecordBytes} bytes");
-            return 2;
-        }
-
-        var read = RecordReader.Read(bytes);
-        if (!read.IsRecord)
-        {
-            output.WriteLine($"{place}: not a usable record");
-            foreach (var fault in read.Faults)
-                output.WriteLine($"  {fault.Pointer}  {fault.Detail}");
-            return 2;
-        }
-
-        var evaluation = engine.Evaluate(read.Record);
-        EvaluationText.Write(output, evaluation, place);
-        return evaluation.Outcome is OverallOutcome.Unsafe or OverallOutcome.Incomplete ? 1 : 0;
+        sheet.Wrapped("REJECTED  ", $"{place} is not a usable record:", headStyle: Sheet.StyleOf("rejected"));
+        foreach (var fault in problem.Errors)
+            sheet.Wrapped("  - ", $"{fault.Pointer}  {fault.Detail}");
     }
 
-    private static async IAsyncEnumerable<(string Place, ReadOnlyMemory<byte>? Json)> ReadAsync(
+    private static AuditLine CheckOne(ComplianceEngine engine, RecordLine line)
+    {
+        var read = line.Read();
+        return read.IsRecord
+            ? new AuditLine { Line = line.Number, RecordId = read.Record.RecordId, Evaluation = engine.Evaluate(read.Record).Show(Include.Default) }
+            : new AuditLine { Line = line.Number, Problem = LineProblem.Of(read.Kind.Value, read.Faults) };
+    }
+
+    private static async IAsyncEnumerable<(string Place, RecordLine Line)> ReadAsync(
         FileInfo file, [System.Runtime.CompilerServices.EnumeratorCancellation] CancellationToken stop)
     {
-        if (!file.Exists)
-        {
-            yield return (file.Name, null);
-            yield break;
-        }
-
         await using var stream = file.OpenRead();
-        if (!await IsLinesAsync(file, stop))
+        if (await IsLinesAsync(file, stop))
         {
-            yield return (file.Name, file.Length > LongestRecordBytes ? null : await File.ReadAllBytesAsync(file.FullName, stop));
-            yield break;
+            await foreach (var line in ManyRecords.ReadAsync(stream, RecordFormat.Ndjson, stop))
+                yield return ($"{file.Name} line {line.Number}", line);
         }
-
-        await foreach (var line in NdjsonReader.ReadAsync(stream, LongestRecordBytes, stop))
-            yield return ($"{file.Name} line {line.Number}", line.IsTooLong ? null : line.Utf8);
+        else
+        {
+            yield return (file.Name, file.Length > RecordLine.MaxBytes
+                ? new RecordLine(1, default, new Fault("#", FaultCodes.TooLong, $"The record is longer than {RecordLine.MaxBytes} bytes and was not read."))
+                : new RecordLine(1, await File.ReadAllBytesAsync(file.FullName, stop)));
+        }
     }
 
     /// <summary>One record a line when the name says so, or when the first line is a whole JSON object.</summary>
@@ -99,7 +128,7 @@ internal static class Check
             return true;
 
         await using var stream = file.OpenRead();
-        await foreach (var line in NdjsonReader.ReadAsync(stream, LongestRecordBytes, stop))
+        await foreach (var line in NdjsonReader.ReadAsync(stream, RecordLine.MaxBytes, stop))
             return !line.IsTooLong && IsObject(line.Utf8.Span);
 
         return false;
@@ -117,4 +146,14 @@ internal static class Check
             return false;
         }
     }
+}
+
+/// <summary>How a checked record is printed.</summary>
+internal enum CheckFormat
+{
+    /// <summary>To read.</summary>
+    Text,
+
+    /// <summary>A line of JSON for each record.</summary>
+    Json,
 }

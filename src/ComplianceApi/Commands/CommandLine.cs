@@ -1,40 +1,94 @@
 using System.CommandLine;
+using System.CommandLine.Help;
+using System.CommandLine.Invocation;
 
 namespace ComplianceApi;
 
 /// <summary>What can be said on the command line. Without a command the service starts and waits.</summary>
 internal static class CommandLine
 {
-    /// <summary>Runs what <paramref name="args"/> ask for; null when they name no command, which means: serve.</summary>
+    private const string Serve = "serve";
+
+    private static readonly Dictionary<string, string[]> Examples = new(StringComparer.Ordinal)
+    {
+        ["check"] = ["check rules/example-record.json", "check monday.ndjson tuesday.ndjson --format json"],
+        ["audit"] = ["audit month.ndjson", "audit month.csv --format csv > findings.csv", "audit month.ndjson --format junit > results.xml --report month.html"],
+        ["questions"] = ["questions", "questions --job-type landlordCheck --jurisdiction GB-WLS --fuel propane"],
+        ["rules"] = ["rules", "rules --topic combustion", "rules combustion-ratio"],
+        [Serve] = ["serve", "serve --urls http://127.0.0.1:5081 --Store:Path=other.db"],
+        ["demo"] = ["demo --once"],
+    };
+
+    /// <summary>Runs what <paramref name="args"/> ask for; null when that is to serve.</summary>
     public static async Task<int?> RunAsync(string[] args)
     {
-        var root = new RootCommand("Checks gas-boiler service records against law, standards and the maker's limits. Without a command: starts the service.")
+        var root = new RootCommand("Checks gas-boiler service records against law, standards and the maker's limits. It says what a record shows; it never says that a boiler is safe. Without a command it starts the service.")
         {
-            CheckCommand(),
-            DemoCommand(),
+            Check.Make(),
             AuditCommand.Make(),
+            QuestionsCommand.Make(),
+            RulesCommand.Make(),
+            ServeCommand(),
+            DemoCommand(),
             StoreCommand.Make(),
             KeysCommand.Make(),
         };
-        var isAsked = args is [var first, ..] && (root.Subcommands.Any(command => command.Name == first) || first is "--help" or "-h" or "-?" or "--version");
-        return isAsked ? await root.Parse(args).InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false }) : null;
+        var help = root.Options.OfType<HelpOption>().Single();
+        help.Action = new HelpWithExamples((HelpAction)help.Action!);
+        if (IsToServe(args))
+            return null;
+
+        var parsed = root.Parse(args);
+        if (parsed.Action is ParseErrorAction)
+        {
+            foreach (var fault in parsed.Errors)
+                await Console.Error.WriteLineAsync(fault.Message);
+            await Console.Error.WriteLineAsync(parsed.CommandResult.Command == root ? "See: --help" : $"See: {parsed.CommandResult.Command.Name} --help");
+            return Common.Unusable;
+        }
+
+        return await parsed.InvokeAsync(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
     }
 
-    private static Command CheckCommand()
+    /// <summary>What of <paramref name="args"/> is for the service.</summary>
+    public static string[] SettingsOf(string[] args) => args is [Serve, .. var settings] ? settings : args;
+
+    /// <summary>Settings of the service look like options, a mistyped command does not.</summary>
+    private static bool IsToServe(string[] args) => args switch
     {
-        var files = new Argument<FileInfo[]>("file") { Description = "Record files: JSON (one record) or NDJSON (one record a line).", Arity = ArgumentArity.OneOrMore };
-        var overrides = new Option<FileInfo>("--overrides") { Description = "Your own limits, as the service reads them from Rules:Overrides." };
-        var command = new Command("check", "Checks records and prints what was found. Exit code: 0 pass or advisory, 1 unsafe or incomplete, 2 unusable input.") { files, overrides };
-        command.SetAction((parsed, stop) => Check.RunAsync(parsed.GetRequiredValue(files), parsed.GetValue(overrides), parsed.InvocationConfiguration.Output, stop));
-        return command;
-    }
+        [] => true,
+        [Serve, ..] => !args.Any(IsAboutItself),
+        [var first, ..] => first.StartsWith('-') && !IsAboutItself(first),
+    };
+
+    private static bool IsAboutItself(string arg) => arg is "--help" or "-h" or "-?" or "/?" or "--version";
+
+    private static Command ServeCommand() => new(Serve, "Start the service. Settings follow as --Name value or --Name=value, such as --urls, --Store:Path, --Store:ConnectionString, --Rules:Overrides, --Audits:Workers; or come from the environment (Store__Path).");
 
     private static Command DemoCommand()
     {
         var once = new Option<bool>("--once") { Description = "End after the summary." };
         var port = new Option<int>("--port") { Description = "Port on 127.0.0.1.", DefaultValueFactory = _ => 5080 };
-        var command = new Command("demo", "Starts the service on 127.0.0.1, posts an invented month of records to it and prints a summary.") { once, port };
+        var command = new Command("demo", "Start the service on 127.0.0.1, post an invented month of records to it and print a summary.") { once, port };
         command.SetAction((parsed, stop) => Demo.RunAsync(parsed.GetValue(port), parsed.GetValue(once), parsed.InvocationConfiguration.Output, stop));
         return command;
+    }
+
+    private sealed class HelpWithExamples(HelpAction help) : SynchronousCommandLineAction
+    {
+        public override int Invoke(ParseResult parseResult)
+        {
+            var exitCode = help.Invoke(parseResult);
+            if (Examples.TryGetValue(parseResult.CommandResult.Command.Name, out var examples))
+            {
+                var output = parseResult.InvocationConfiguration.Output;
+                output.WriteLine("Examples:");
+                foreach (var example in examples)
+                    output.WriteLine($"  {example}");
+                output.WriteLine();
+            }
+
+            return exitCode;
+        }
     }
 }

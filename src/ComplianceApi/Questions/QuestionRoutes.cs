@@ -26,22 +26,8 @@ public static class QuestionRoutes
     /// joints and devices and an analyser, and nothing recorded of them yet; in the order in which they can be answered on site. What is
     /// found on the visit may raise further questions.
     /// </remarks>
-    private static Ok<QuestionList> Get(HttpRequest request, ComplianceEngine engine, TimeProvider clock)
-    {
-        var visit = TypicalVisit.Of(JobTypeOf.Of(request), JurisdictionOf.Of(request), FuelOf.Of(request), FlueTypeOf.Of(request), clock.GetUtcNow());
-        var evaluation = engine.Evaluate(visit);
-        return TypedResults.Ok(new QuestionList
-        {
-            JobType = visit.JobType,
-            Jurisdiction = visit.Jurisdiction,
-            Fuel = visit.Appliance.Fuel,
-            FlueType = visit.Appliance.FlueType!.Value,
-            AsOf = evaluation.AsOf,
-            RuleSet = evaluation.RuleSet,
-            Items = evaluation.Missing,
-            Total = evaluation.Missing.Count,
-        });
-    }
+    private static Ok<QuestionList> Get(HttpRequest request, ComplianceEngine engine, TimeProvider clock) => TypedResults.Ok(
+        QuestionList.Of(engine, JobTypeOf.Of(request), JurisdictionOf.Of(request), FuelOf.Of(request), FlueTypeOf.Of(request), clock.GetUtcNow()));
 }
 
 /// <summary>What to record on a visit of one kind; never cut into parts.</summary>
@@ -70,4 +56,21 @@ public sealed class QuestionList
 
     /// <summary>How many there are.</summary>
     public required int Total { get; init; }
+
+    internal static QuestionList Of(ComplianceEngine engine, JobType jobType, Jurisdiction jurisdiction, Fuel fuel, FlueType flueType, DateTimeOffset now)
+    {
+        var visit = TypicalVisit.Of(jobType, jurisdiction, fuel, flueType, now);
+        var evaluation = engine.Evaluate(visit);
+        return new QuestionList
+        {
+            JobType = jobType,
+            Jurisdiction = jurisdiction,
+            Fuel = fuel,
+            FlueType = flueType,
+            AsOf = evaluation.AsOf,
+            RuleSet = evaluation.RuleSet,
+            Items = evaluation.Missing,
+            Total = evaluation.Missing.Count,
+        };
+    }
 }

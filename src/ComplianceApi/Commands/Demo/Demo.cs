@@ -3,6 +3,7 @@ using System.Net.Http.Headers;
 using System.Text.Json;
 using Findings;
 using RuleEngine;
+using ServiceRecords;
 
 namespace ComplianceApi;
 
@@ -24,12 +25,14 @@ internal static class Demo
         foreach (var (situation, json) in DemoMonth.Records(app.Services.GetRequiredService<ComplianceEngine>().Catalogue.ExampleRecord))
             answers.Add((situation, await PostAsync(client, json, stop)));
 
-        Summarise(output, answers, watch.Elapsed);
+        Summarise(new Sheet(output), answers, watch.Elapsed);
         output.WriteLine($"""
-            Where to look next
-              http://127.0.0.1:{port}/docs                 every route, to try in the browser
-              http://127.0.0.1:{port}/v1/rules             the rules in force, each with its cases
-              http://127.0.0.1:{port}/v1/evaluations/ID    one evaluation; add /record for what was posted
+            WHERE TO LOOK NEXT
+              http://127.0.0.1:{port}/                   in the browser: the rules, and any of
+                                                       the evaluations above
+              http://127.0.0.1:{port}/docs               every route, to try
+              http://127.0.0.1:{port}/v1/evaluations/ID  one evaluation as JSON; add /record
+                                                       for what was posted
             """);
         if (!once)
         {
@@ -54,36 +57,41 @@ internal static class Demo
             : throw new InvalidOperationException($"The service answered {(int)response.StatusCode}: {System.Text.Encoding.UTF8.GetString(answer)}");
     }
 
-    private static void Summarise(TextWriter output, List<(DemoSituation Situation, Evaluation Evaluation)> answers, TimeSpan took)
+    private static void Summarise(Sheet sheet, List<(DemoSituation Situation, Evaluation Evaluation)> answers, TimeSpan took)
     {
-        output.WriteLine($"{answers.Count} records judged and stored in {took.TotalSeconds:0.0} s");
-        output.WriteLine();
+        sheet.Wrapped("", $"{Say.Of(answers.Count, "record")} judged and stored in {Say.Number((decimal)took.TotalSeconds)} s");
         foreach (var outcome in Enum.GetValues<OverallOutcome>())
-            output.WriteLine($"  {answers.Count(answer => answer.Evaluation.Outcome == outcome),4}  {outcome.ToString().ToLowerInvariant()}");
-        output.WriteLine();
-
-        output.WriteLine("Unsafe: needs somebody today");
-        foreach (var (_, evaluation) in answers.Where(answer => answer.Evaluation.Outcome == OverallOutcome.Unsafe))
         {
-            output.WriteLine($"  {evaluation.RecordId}  {(evaluation.Closing.Allowed ? "made safe on the record" : "NOT made safe on the record")}  /v1/evaluations/{evaluation.EvaluationId}");
-            foreach (var finding in evaluation.Findings.Where(finding => finding.Outcome == Outcome.Unsafe))
-                output.WriteLine($"      {finding.RuleId}: {finding.Message}");
+            var word = WireNames.Of(outcome);
+            sheet.Wrapped($"{answers.Count(answer => answer.Evaluation.Outcome == outcome),6}  {word.ToUpperInvariant(),-12}", OutcomeWords.Verdict(outcome), headStyle: Sheet.StyleOf(word));
         }
 
-        output.WriteLine();
-        output.WriteLine("Incomplete: what the records leave open most often");
-        WriteMostFrequent(output, answers.Where(answer => answer.Evaluation.Outcome == OverallOutcome.Incomplete)
+        sheet.Blank();
+        sheet.Heading("ACT ON THESE");
+        foreach (var (_, evaluation) in answers.Where(answer => answer.Evaluation.Outcome == OverallOutcome.Unsafe))
+        {
+            sheet.Wrapped("", $"{evaluation.RecordId}. {OutcomeWords.Closing(evaluation.Closing)} /evaluations/{evaluation.EvaluationId}", Sheet.StyleOf("pass"));
+            foreach (var finding in evaluation.Findings.Where(finding => finding.Outcome == Outcome.Unsafe))
+                EvaluationText.WriteFinding(sheet, finding, isBrief: true);
+        }
+
+        sheet.Heading("QUESTIONS LEFT OPEN MOST OFTEN");
+        WriteMostFrequent(sheet, answers.Where(answer => answer.Evaluation.Outcome == OverallOutcome.Incomplete)
             .SelectMany(answer => answer.Evaluation.Missing.Select(item => item.Ask)));
-        output.WriteLine();
-        output.WriteLine("Advisory: what to mind most often");
-        WriteMostFrequent(output, answers.SelectMany(answer => answer.Evaluation.Findings)
+        sheet.Blank();
+        sheet.Heading("TO MIND MOST OFTEN");
+        WriteMostFrequent(sheet, answers.SelectMany(answer => answer.Evaluation.Findings)
             .Where(finding => finding.Outcome == Outcome.Advisory).Select(finding => finding.Title));
-        output.WriteLine();
+        sheet.Blank();
+        sheet.Heading("CAUTIONS");
+        foreach (var caution in answers[0].Evaluation.Cautions)
+            sheet.Wrapped("  - ", caution);
+        sheet.Blank();
     }
 
-    private static void WriteMostFrequent(TextWriter output, IEnumerable<string> texts)
+    private static void WriteMostFrequent(Sheet sheet, IEnumerable<string> texts)
     {
         foreach (var group in texts.GroupBy(text => text, StringComparer.Ordinal).OrderByDescending(group => group.Count()).ThenBy(group => group.Key, StringComparer.Ordinal).Take(ShownOfAKind))
-            output.WriteLine($"  {group.Count(),4}  {group.Key}");
+            sheet.Wrapped($"{group.Count(),6}  ", group.Key);
     }
 }
