@@ -16,8 +16,17 @@ internal static class AuditProgress
             return;
         }
 
+        // By itself the library looks at the standard output, which may be piped while the error stream is a terminal.
+        var isPlain = Environment.GetEnvironmentVariable("NO_COLOR") is { Length: > 0 };
+        var console = AnsiConsole.Create(new AnsiConsoleSettings
+        {
+            Out = place,
+            Ansi = AnsiSupport.Yes,
+            ColorSystem = isPlain ? ColorSystemSupport.NoColors : ColorSystemSupport.Standard,
+            Interactive = InteractionSupport.Yes,
+        });
         var watch = Stopwatch.StartNew();
-        await AnsiConsole.Create(new AnsiConsoleSettings { Out = place }).Progress()
+        await console.Progress()
             .AutoClear(true)
             .Columns(new TaskDescriptionColumn(), new ProgressBarColumn { Width = 24 }, new PercentageColumn(), new RemainingTimeColumn())
             .StartAsync(context =>

@@ -6,7 +6,7 @@ namespace ComplianceApi;
 /// <summary>An audit for a terminal: the dangerous records first, each with what to mind and to do, then what is open, then the tables.</summary>
 internal sealed class AuditText(Sheet sheet, string name) : AuditPrinter
 {
-    private const int MostRecords = 10;
+    private const int MostRecords = 5;
     private const int MostRows = 10;
 
     private readonly List<AuditLine> _unsafe = [];
@@ -65,6 +65,8 @@ internal sealed class AuditText(Sheet sheet, string name) : AuditPrinter
         Table("OVERDUE", summary.Overdue, ["by", "what", "serial number", "record"], DueRow);
         Table($"DUE WITHIN {SummaryBuilder.SoonDays} DAYS", summary.SoonDue, ["by", "what", "serial number", "record"], DueRow);
 
+        sheet.Blank();
+        sheet.Wrapped("", "Everything that was found: --format csv or ndjson; to print: --report.");
         sheet.Blank();
         sheet.Heading("CAUTIONS");
         foreach (var caution in summary.Cautions)

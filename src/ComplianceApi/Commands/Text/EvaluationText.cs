@@ -80,12 +80,13 @@ internal static class EvaluationText
             return;
 
         Section(sheet, "QUESTIONS THAT THE RECORD LEAVES OPEN");
+        var asked = missing.CountBy(item => item.Ask, StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
         var number = 0;
         foreach (var group in missing.GroupBy(item => item.WhileOnSite))
         {
             sheet.Wrapped("  ", group.Key ? "While on site:" : "Can be answered later:");
             foreach (var item in group)
-                sheet.Wrapped($"  {++number,4}. ", item.Ask);
+                sheet.Wrapped($"  {++number,4}. ", asked[item.Ask] > 1 ? $"{item.Ask} ({Say.Place(item.Pointer)})" : item.Ask);
         }
     }
 

@@ -64,7 +64,7 @@ internal sealed class Sheet
             {
                 Alignment = isNumber ? Justify.Right : Justify.Left,
                 NoWrap = isNumber || table.Columns.Count == 0,
-                Padding = new Padding(2, 0, 0, 0),
+                Padding = new Padding(0, 0, 2, 0),
             });
         }
 
