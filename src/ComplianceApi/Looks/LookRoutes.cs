@@ -15,7 +15,7 @@ public static class LookRoutes
 
     /// <summary>Maps the route.</summary>
     public static void MapLooks(this IEndpointRouteBuilder v1) => v1.MapGroup("/worth-a-look").WithTags("Worth a look").NeverCached().Fails(ProblemKind.StoreUnavailable)
-        .MapGet("", Get).WithName("listWhatIsWorthALook").Takes(From, To, Rate).Produces<LookReport>(200);
+        .MapGet("", Get).WithName("listWhatIsWorthALook").Needs(KeyScope.Read).Takes(From, To, Rate).Produces<LookReport>(200);
 
     /// <summary>See what in the stored records of a period is worth a look.</summary>
     /// <remarks>

@@ -31,14 +31,14 @@ public static class RuleChangeRoutes
     public static void MapRuleChanges(this IEndpointRouteBuilder v1)
     {
         var routes = v1.MapGroup("/rule-changes/preview").WithTags("Rule changes").NeverCached().Fails(ProblemKind.StoreUnavailable);
-        routes.MapPost("", Create).WithName("previewRuleChange").Accepts<Dictionary<string, object>>("application/json")
+        routes.MapPost("", Create).WithName("previewRuleChange").Needs(KeyScope.Audit).Accepts<Dictionary<string, object>>("application/json")
             .WithMetadata(RuleChangeQuestion.Shape.Schema, RuleChangeQuestion.Beyond).Produces<PreviewStatus>(202)
             .Fails(ProblemKind.UnreadableBody, ProblemKind.BodyTooLarge, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody);
-        routes.MapGet("", List).WithName("listRuleChangePreviews").Takes(Paging.Limit, Before);
-        routes.MapGet("/{previewId}", Get).WithName("getRuleChangePreview").Fails(ProblemKind.NotFound);
-        routes.MapDelete("/{previewId}", Cancel).WithName("cancelRuleChangePreview").Fails(ProblemKind.NotFound);
-        routes.MapGet("/{previewId}/changes", ListChanges).WithName("listRuleChanges").Takes(Change, Outcome, Rule, Engineer, Month, Format, Paging.Limit, Next)
-            .Produces<Page<ChangeRow>>(200, "application/json", AuditAnswer.MediaType, "text/csv").Fails(ProblemKind.NotFound);
+        routes.MapGet("", List).WithName("listRuleChangePreviews").Needs(KeyScope.Read).Takes(Paging.Limit, Before);
+        routes.MapGet("/{previewId}", Get).WithName("getRuleChangePreview").Needs(KeyScope.Read).Fails(ProblemKind.NotFound);
+        routes.MapDelete("/{previewId}", Cancel).WithName("cancelRuleChangePreview").Needs(KeyScope.Audit).Fails(ProblemKind.NotFound);
+        routes.MapGet("/{previewId}/changes", ListChanges).WithName("listRuleChanges").Needs(KeyScope.Read).Takes(Change, Outcome, Rule, Engineer, Month, Format, Paging.Limit, Next)
+            .Produces<Page<ChangeRow>>(200, "application/json", AuditAnswer.MediaType, "text/csv").Fails(ProblemKind.NotFound).DisableRequestTimeout();
     }
 
     /// <summary>See what other limits, or the law of another day, would make of the stored evaluations.</summary>

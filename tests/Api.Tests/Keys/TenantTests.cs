@@ -29,6 +29,9 @@ public sealed class TenantTests(KeyedService service) : IClassFixture<KeyedServi
         var evaluation = await (await _b.PostRecord(record)).Read(HttpStatusCode.Created);
         var audit = (await _b.PostAudit(record.With(_ => { }), later: true)).Headers.Location!;
         await _b.Completed(audit);
+        var preview = (await _b.PostAsync("/v1/rule-changes/preview", Calls.Json("""{"asOf":"2026-10-12"}"""))).Headers.Location!;
+        await _b.Completed(preview);
+        Ids["previewId"] = preview.ToString().Split('/')[^1];
         Ids["profileId"] = "of-b";
         Ids["evaluationId"] = evaluation["evaluationId"].Text();
         Ids["auditId"] = audit.ToString().Split('/')[^1];
