@@ -1,22 +1,34 @@
+using System.Text.Json;
+using Findings;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Extensions.Logging;
+using ServiceRecords;
 
 namespace Benchmarks;
 
-/// <summary>The floor of any service on this web server: takes a record's bytes and answers as many bytes as an evaluation has.</summary>
+/// <summary>
+/// The floor of any service on this web server: <c>/echo</c> reads the record and writes a held evaluation, both as JSON, and judges
+/// nothing; <c>/bytes</c> takes bytes and answers as many, and looks at none.
+/// </summary>
 internal static class Echo
 {
     public static int Run(string url, string answerFile)
     {
         var answer = File.ReadAllBytes(answerFile);
+        var evaluation = new Lazy<Evaluation>(() => JsonSerializer.Deserialize(answer, EvaluationJson.Wire.Evaluation)!);
         var builder = WebApplication.CreateSlimBuilder();
         builder.Logging.ClearProviders();
         var app = builder.Build();
         app.MapPost("/echo", async context =>
         {
+            _ = await JsonSerializer.DeserializeAsync(context.Request.Body, RecordJson.Default.ServiceRecord);
+            context.Response.ContentType = "application/json";
+            await JsonSerializer.SerializeAsync(context.Response.Body, evaluation.Value, EvaluationJson.Wire.Evaluation);
+        });
+        app.MapPost("/bytes", async context =>
+        {
             await context.Request.Body.CopyToAsync(Stream.Null);
             context.Response.ContentType = "application/json";
-            context.Response.ContentLength = answer.Length;
             await context.Response.Body.WriteAsync(answer);
         });
         app.MapGet("/health/live", () => "up");
