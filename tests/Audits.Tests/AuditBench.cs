@@ -90,7 +90,7 @@ internal sealed class AuditBench : IDisposable
     public void Dispose() => _scratch.Dispose();
 
     private AuditWorker WorkerOn(Database database) => new(
-        Scratch.Rules, new ProfileStore(database), new WaitingChunks(database, Clock, Lease), new ResultStore(database), new AuditFinish(database, Clock));
+        Scratch.Rules, new ProfileStore(database), new WaitingChunks(database, Clock, Lease), new ResultStore(database), new AuditFinish(database, Clock), new Corrections(database));
 
     internal sealed class ManualClock : TimeProvider
     {

@@ -107,11 +107,11 @@ internal static class AuditFindingRoutes
     private static async Task WriteCsvAsync(Stream stream, IAsyncEnumerable<FindingRow> rows, CancellationToken cancel)
     {
         var csv = CsvWriter.Create(stream, new CsvWriterOptions { Injection = CsvInjection.Escape }, leaveOpen: true);
-        csv.WriteRecord("line", "recordId", "maker", "model", "serialNumber", "engineer", "ruleId", "topic", "outcome", "subject", "message");
+        csv.WriteRecord("line", "recordId", "maker", "model", "serialNumber", "engineer", "ruleId", "topic", "outcome", "subject", "message", "supersededBy");
         await foreach (var row in rows.WithCancellation(cancel))
         {
             csv.WriteField(row.Line, default, CultureInfo.InvariantCulture);
-            foreach (var text in (ReadOnlySpan<string>)[row.RecordId, row.Maker, row.Model, row.SerialNumber, row.Engineer, row.RuleId, row.Topic, row.Outcome, row.Subject, row.Message])
+            foreach (var text in (ReadOnlySpan<string>)[row.RecordId, row.Maker, row.Model, row.SerialNumber, row.Engineer, row.RuleId, row.Topic, row.Outcome, row.Subject, row.Message, row.SupersededBy?.ToString(CultureInfo.InvariantCulture) ?? ""])
                 csv.WriteField(text);
             await csv.EndRecordAsync(cancel);
         }
