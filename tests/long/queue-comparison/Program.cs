@@ -94,7 +94,14 @@ async Task ExplainAsync()
         Console.WriteLine(line);
 }
 
-// Tuned for it: by default it polls every 15 seconds, and gives what a killed process held to another after half an hour.
+// Tuned for it: by default it polls every 15 seconds, and gives what a killed process held to another after half an hour. A lock that a
+// killed process held on a job's state lasts 10 minutes by default; LOCK_SECONDS shortens that.
 void UseHangfire() => GlobalConfiguration.Configuration.UsePostgreSqlStorage(
     options => options.UseNpgsqlConnection(args[1]),
-    new PostgreSqlStorageOptions { QueuePollInterval = TimeSpan.FromMilliseconds(100), UseSlidingInvisibilityTimeout = true, InvisibilityTimeout = TimeSpan.FromSeconds(3) });
+    new PostgreSqlStorageOptions
+    {
+        QueuePollInterval = TimeSpan.FromMilliseconds(100),
+        UseSlidingInvisibilityTimeout = true,
+        InvisibilityTimeout = TimeSpan.FromSeconds(3),
+        DistributedLockTimeout = TimeSpan.FromSeconds(double.Parse(Environment.GetEnvironmentVariable("LOCK_SECONDS") ?? "600", CultureInfo.InvariantCulture)),
+    });
