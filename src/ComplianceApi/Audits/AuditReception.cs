@@ -39,6 +39,10 @@ public sealed class AuditReception(ComplianceEngine engine, ProfileStore profile
         {
             return new ProblemResult(ProblemKind.AuditTooLong);
         }
+        catch (NoRoomException)
+        {
+            return new ProblemResult(ProblemKind.StoreUnavailable);
+        }
         catch (ManyRecordsException unreadable)
         {
             return ProblemResult.Of(FaultKind.Unreadable, [unreadable.Fault]);
