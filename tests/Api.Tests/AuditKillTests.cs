@@ -66,7 +66,7 @@ public sealed class AuditKillTests(ServiceInProcess service) : IClassFixture<Ser
         server.Stop();
         foreach (var answer in new[]
         {
-            await client.PostAudit(Month, later: true), await client.GetAsync(audit), await client.GetAsync("/v1/audits"),
+            await client.PostAudit([.. service.ExampleRecord.With(_ => { })], later: true), await client.GetAsync(audit), await client.GetAsync("/v1/audits"),
             await client.GetAsync($"{audit}/findings"), await client.PostRecord(service.ExampleRecord),
         })
         {

@@ -64,7 +64,7 @@ internal sealed class AuditBody : IAsyncDisposable
     {
         var file = new FileStream(
             Path.Combine(Path.GetTempPath(), Path.GetRandomFileName()),
-            new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.ReadWrite, Options = FileOptions.DeleteOnClose | FileOptions.Asynchronous });
+            new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.ReadWrite, BufferSize = 0, Options = FileOptions.DeleteOnClose | FileOptions.Asynchronous });
         try
         {
             var part = new byte[PartBytes];
@@ -86,7 +86,6 @@ internal sealed class AuditBody : IAsyncDisposable
         try
         {
             await file.WriteAsync(part, cancel);
-            await file.FlushAsync(cancel);
         }
         catch (IOException fault)
         {
