@@ -60,6 +60,8 @@ internal static class AuditCalls
     public static async Task<string> Said(this HttpClient client, Uri audit) =>
         await client.GetStringAsync($"{audit}/findings?format=ndjson") + (await client.GetJson(audit.ToString()))["summary"]!.ToJsonString();
 
+    public static int Number(this JsonNode? node) => node!.GetValue<int>();
+
     public static byte[] Pack(byte[] bytes, CompressionLevel level = CompressionLevel.Fastest)
     {
         var packed = new MemoryStream();

@@ -1,9 +1,12 @@
+using System.Globalization;
 using System.IO.Compression;
 using System.Net;
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
+using Audits;
+using Microsoft.Extensions.DependencyInjection;
 
 namespace Api.Tests;
 
@@ -25,15 +28,19 @@ public sealed partial class AuditTests(ServiceInProcess service) : IClassFixture
         Assert.Equal((250, 200, 50), (records["read"]!.GetValue<int>(), records["judged"]!.GetValue<int>(), records["rejected"]!.GetValue<int>()));
     }
 
+    /// <summary>HASH_RECORDS records (tests/long/audit-hashes: 5,000).</summary>
     [Fact]
     public async Task At_once_later_and_one_by_one_the_same_is_said()
     {
-        var month = AuditCalls.Month(service.ExampleRecord, 100).ToList();
+        var month = AuditCalls.Month(service.ExampleRecord, int.Parse(Environment.GetEnvironmentVariable("HASH_RECORDS") ?? "200", CultureInfo.InvariantCulture)).ToList();
         var atOnce = await (await _client.PostAudit(AuditCalls.Lines(month), query: "?include=all")).ReadLines();
         var array = await (await _client.PostAudit(AuditCalls.Utf8($"[{string.Join(',', month.Select(Encoding.UTF8.GetString))}]"), "application/json", packed: true, query: "?include=all")).ReadLines();
         var later = await _client.PostAudit(AuditCalls.Lines(month), later: true, packed: true);
         var status = await _client.Completed(later.Headers.Location!);
 
+        var auditId = later.Headers.Location!.ToString().Split('/')[^1];
+        var stored = await service.Services.GetRequiredService<AuditStore>().LinesAsync(Tenant.Local, auditId, default);
+        Assert.Equal(atOnce[..^1].Select(line => line["evaluation"]?["resultHash"].Text()), stored.Select(line => line.Evaluation?.ResultHash));
         foreach (var (record, index) in month.Select((record, index) => (record, index)))
         {
             var alone = await _client.PostRecord(record, "?store=false");

@@ -9,7 +9,12 @@ internal sealed partial class RunningService : IDisposable
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("run-");
     private readonly Process _process;
 
-    public RunningService(params string[] arguments)
+    public RunningService(params string[] arguments) : this(new Dictionary<string, string>(), arguments)
+    {
+    }
+
+    /// <summary>With variables of its environment.</summary>
+    public RunningService(IReadOnlyDictionary<string, string> environment, params string[] arguments)
     {
         _process = new Process
         {
@@ -21,11 +26,23 @@ internal sealed partial class RunningService : IDisposable
                 RedirectStandardError = true,
             },
         };
+        foreach (var (name, value) in environment)
+            _process.StartInfo.Environment[name] = value;
         _process.Start();
     }
 
     /// <summary>What it said on the output stream, once it has ended by itself.</summary>
     public string Logged { get; private set; } = "";
+
+    /// <summary>The most memory that it has held (Linux).</summary>
+    public int PeakMebibytes
+    {
+        get
+        {
+            var line = File.ReadLines($"/proc/{_process.Id}/status").First(line => line.StartsWith("VmHWM:", StringComparison.Ordinal));
+            return int.Parse(string.Concat(line.Where(char.IsAsciiDigit)), System.Globalization.CultureInfo.InvariantCulture) / 1024;
+        }
+    }
 
     public string StoreFile => Path.Combine(_folder.FullName, "data", "compliance.db");
 
@@ -42,25 +59,21 @@ internal sealed partial class RunningService : IDisposable
         throw new InvalidOperationException(await _process.StandardError.ReadToEndAsync(patience.Token));
     }
 
-    /// <summary>Waits until it has ended by itself; gives its exit code and what it said on the error stream.</summary>
-    public async Task<(int ExitCode, string Said)> Ended()
+    /// <summary>Waits until it has ended by itself; gives its exit code, what it printed and what it said on the error stream.</summary>
+    public async Task<(int ExitCode, string Printed, string Said)> Outcome()
     {
         using var patience = new CancellationTokenSource(TimeSpan.FromMinutes(1));
         var said = _process.StandardError.ReadToEndAsync(patience.Token);
         Logged = await _process.StandardOutput.ReadToEndAsync(patience.Token);
         await _process.WaitForExitAsync(patience.Token);
-        return (_process.ExitCode, await said);
+        return (_process.ExitCode, Logged, await said);
     }
 
+    /// <summary>Waits until it has ended by itself; gives its exit code and what it said on the error stream.</summary>
+    public async Task<(int ExitCode, string Said)> Ended() => await Outcome() is var (exitCode, _, said) ? (exitCode, said) : default;
+
     /// <summary>Waits until it has ended by itself; gives what it printed.</summary>
-    public async Task<string> Printed()
-    {
-        using var patience = new CancellationTokenSource(TimeSpan.FromMinutes(1));
-        var said = _process.StandardError.ReadToEndAsync(patience.Token);
-        var printed = await _process.StandardOutput.ReadToEndAsync(patience.Token);
-        await _process.WaitForExitAsync(patience.Token);
-        return _process.ExitCode == 0 ? printed : throw new InvalidOperationException(await said);
-    }
+    public async Task<string> Printed() => await Outcome() is (0, var printed, _) ? printed : throw new InvalidOperationException("It did not end well.");
 
     /// <summary>Tells it to end, as a service manager does, and waits; gives its exit code.</summary>
     public async Task<int> Terminated()

@@ -92,9 +92,16 @@ internal sealed class AuditBench : IDisposable
 
     public void Dispose() => _scratch.Dispose();
 
-    private AuditWorker WorkerOn(Database database) => new(
-        Scratch.Rules, new ProfileStore(database), new WaitingChunks(database, Clock, Lease), new ResultStore(database), new AuditFinish(database, Clock),
-        new PreviewWork(database, Candidates, new ProfileStore(database), new ResultStore(database), new PreviewStore(database, new AuditStore(database, Clock), Clock)));
+    /// <summary>A worker on a store.</summary>
+    public static AuditWorker WorkerOn(Database database, TimeProvider clock)
+    {
+        var (profiles, results) = (new ProfileStore(database), new ResultStore(database));
+        return new(
+            Scratch.Rules, profiles, new WaitingChunks(database, clock, Lease), results, new AuditFinish(database, clock), new Corrections(database),
+            new PreviewWork(database, Candidates, profiles, results, new PreviewStore(database, new AuditStore(database, clock), clock)));
+    }
+
+    private AuditWorker WorkerOn(Database database) => WorkerOn(database, Clock);
 
     internal sealed class ManualClock : TimeProvider
     {

@@ -10,8 +10,7 @@ namespace Audits.Tests;
 /// <summary>A PostgreSQL of these tests alone: started from the system's package on first use, in a folder of its own, ended with the process.</summary>
 internal static class PrivatePostgreSql
 {
-    private static readonly Lazy<string> Server = new(Start);
-    private static int _databases;
+    private static readonly Lazy<PostgreSqlServer> Server = new(() => new PostgreSqlServer());
 
     /// <summary>Where the package keeps its programs; null when it is not installed.</summary>
     public static string? Programs { get; } = Directory.Exists("/usr/lib/postgresql")
@@ -19,23 +18,18 @@ internal static class PrivatePostgreSql
         : null;
 
     /// <summary>Makes an empty database; gives its connection string.</summary>
-    public static string NewDatabase()
-    {
-        var name = $"test{Interlocked.Increment(ref _databases)}";
-        using var connection = new NpgsqlConnection(Server.Value);
-        connection.Open();
-        using var command = new NpgsqlCommand($"CREATE DATABASE {name}", connection);
-        command.ExecuteNonQuery();
-        return new NpgsqlConnectionStringBuilder(Server.Value) { Database = name, MaxPoolSize = 20 }.ToString();
-    }
+    public static string NewDatabase() => Server.Value.NewDatabase();
+}
 
-    /// <summary>Stops the server, as a failure would, or starts it again.</summary>
-    public static void Run(string action) => Call("pg_ctl", "-D", _data!, "-l", _data + ".log", "-w", "-m", "immediate", "-o", _options!, action);
+/// <summary>A PostgreSQL server that only its maker knows.</summary>
+internal sealed class PostgreSqlServer
+{
+    private readonly string _data;
+    private readonly string _options;
+    private readonly string _connectionString;
+    private int _databases;
 
-    private static string? _data;
-    private static string? _options;
-
-    private static string Start()
+    public PostgreSqlServer()
     {
         var folder = Directory.CreateTempSubdirectory("pg-").FullName;
         if (Environment.UserName == "root")
@@ -44,14 +38,32 @@ internal static class PrivatePostgreSql
         var port = FreePort();
         Call("initdb", "-D", _data, "-A", "trust", "-U", "tests", "-E", "UTF8", "--locale=C.UTF-8", "--no-sync");
         _options = $"-p {port} -c listen_addresses=127.0.0.1 -c unix_socket_directories={folder} -c fsync=off -c max_connections=200";
-        Run("start");
+        _connectionString = $"Host=127.0.0.1;Port={port};Username=tests;Database=postgres";
+        Start();
         AppDomain.CurrentDomain.ProcessExit += (_, _) =>
         {
-            Run("stop");
+            Stop();
             Directory.Delete(folder, recursive: true);
         };
-        return $"Host=127.0.0.1;Port={port};Username=tests;Database=postgres";
     }
+
+    /// <summary>Makes an empty database; gives its connection string.</summary>
+    public string NewDatabase()
+    {
+        var name = $"test{Interlocked.Increment(ref _databases)}";
+        using var connection = new NpgsqlConnection(_connectionString);
+        connection.Open();
+        using var command = new NpgsqlCommand($"CREATE DATABASE {name}", connection);
+        command.ExecuteNonQuery();
+        return new NpgsqlConnectionStringBuilder(_connectionString) { Database = name, MaxPoolSize = 20 }.ToString();
+    }
+
+    public void Start() => Run("start");
+
+    /// <summary>At once, as a failure would.</summary>
+    public void Stop() => Run("stop");
+
+    private void Run(string action) => Call("pg_ctl", "-D", _data, "-l", _data + ".log", "-w", "-m", "immediate", "-o", _options, action);
 
     private static int FreePort()
     {
@@ -63,7 +75,7 @@ internal static class PrivatePostgreSql
     /// <summary>PostgreSQL refuses to run as root; the package brings a user for it.</summary>
     private static void Call(string program, params string[] arguments)
     {
-        string[] command = [Path.Combine(Programs ?? throw new InvalidOperationException("PostgreSQL is not installed: apt-get install postgresql."), program), .. arguments];
+        string[] command = [Path.Combine(PrivatePostgreSql.Programs ?? throw new InvalidOperationException("PostgreSQL is not installed: apt-get install postgresql."), program), .. arguments];
         if (Environment.UserName == "root")
             command = ["runuser", "-u", "postgres", "--", .. command];
         Execute(command[0], command[1..]);

@@ -1,40 +1,77 @@
-using System.Text.Json;
 using Dapper;
 using DbUp;
 using Findings;
 using Microsoft.Data.Sqlite;
+using Npgsql;
 
 namespace Audits.Tests;
 
-/// <summary>A store of the version before audits, as it was made then.</summary>
+/// <summary>
+/// A store as an older version of the service made and filled it (Upgrade/store-of-0010.sqlite, scripts up to 0010): one evaluation, one
+/// profile, an audit of three records that was completed, and one that still waited. For PostgreSQL the same rows in tables of that version.
+/// </summary>
 public sealed class UpgradeTests : IDisposable
 {
+    private const string Evaluation = "01a21277-b147-7d87-9eb6-7b907ea639c0";
+    private const string Completed = "01a21277-b18f-7580-96a6-16373b08c1d9";
+    private const string Waiting = "01a21277-c192-7129-9c89-3e9201600aae";
+
+    private static readonly string Older = Path.Combine(AppContext.BaseDirectory, "Upgrade", "store-of-0010.sqlite");
+
     private readonly Scratch _scratch = new();
 
     public void Dispose() => _scratch.Dispose();
 
-    [Fact]
-    public async Task What_an_older_store_holds_is_found_unchanged()
+    [Theory]
+    [InlineData("sqlite")]
+    [PostgreSql]
+    public async Task What_an_older_store_holds_is_found_unchanged_and_gone_on_with(string kind)
     {
-        var evaluation = Scratch.Evaluation();
-        var json = JsonSerializer.SerializeToUtf8Bytes(evaluation, EvaluationJson.Wire.Evaluation);
-        Directory.CreateDirectory(Path.GetDirectoryName(_scratch.File)!);
-        var connectionString = $"Data Source={_scratch.File};Pooling=False";
-        Assert.True(DeployChanges.To.SqliteDatabase(connectionString)
-            .WithScriptsEmbeddedInAssembly(typeof(Database).Assembly, name => name.StartsWith("0001", StringComparison.Ordinal))
-            .WithVariable("blob", "BLOB").WithVariable("text", "TEXT").LogToNowhere().Build().PerformUpgrade().Successful);
-        using (var connection = new SqliteConnection(connectionString))
+        using var database = kind == "sqlite" ? OpenCopy() : OpenPostgreSql();
+
+        var found = (await new EvaluationStore(database).FindAsync(Tenant.Local, Evaluation, default))!;
+        Assert.Equal(("HB-0001", OverallOutcome.Pass), (found.Evaluation.RecordId, found.Evaluation.Outcome));
+        Assert.Equal(300, (await new ProfileStore(database).FindAsync(Tenant.Local, "qb-25", null, default))!.Limits.CoPpmMax);
+        var audits = new AuditStore(database, TimeProvider.System);
+        Assert.Equal(1, (await audits.FindAsync(Tenant.Local, Completed, default))!.Summary!.Outcomes.Unsafe);
+        Assert.Equal(3, (await audits.LinesAsync(Tenant.Local, Completed, default)).Count);
+
+        var worker = AuditBench.WorkerOn(database, TimeProvider.System);
+        while (await worker.RunOneAsync(default))
         {
-            connection.Execute(
-                """
-                INSERT INTO evaluations (tenant, evaluation_id, record_id, finished_at, evaluated_at, outcome, input_hash, result_hash, rule_set_version, shown, record, evaluation)
-                VALUES ('a', @EvaluationId, 'R-1', '', '', 'pass', '', '', '', 'all', @Posted, @json)
-                """,
-                new { evaluation.EvaluationId, Scratch.Posted, json });
         }
 
-        var found = await new EvaluationStore(_scratch.Open()).FindAsync(Scratch.A, evaluation.EvaluationId!, default);
+        var waited = (await audits.FindAsync(Tenant.Local, Waiting, default))!;
+        Assert.Equal((AuditState.Completed, 2, 1), (waited.State, waited.Records.Judged, waited.Records.Rejected));
+        var rows = await new FindingStore(database).PageAsync(Tenant.Local, Waiting, AuditBench.AnyRow with { Outcome = "unsafe" }, null, 500, default);
+        Assert.Equal([2L], rows.Select(row => row.Line).Distinct());
+    }
 
-        Assert.Equal(json, JsonSerializer.SerializeToUtf8Bytes(found!.Evaluation, EvaluationJson.Wire.Evaluation));
+    private Database OpenCopy()
+    {
+        Directory.CreateDirectory(Path.GetDirectoryName(_scratch.File)!);
+        File.Copy(Older, _scratch.File);
+        return Database.Open(_scratch.File);
+    }
+
+    private static Database OpenPostgreSql()
+    {
+        var connectionString = PrivatePostgreSql.NewDatabase();
+        Assert.True(DeployChanges.To.PostgresqlDatabase(connectionString)
+            .WithScriptsEmbeddedInAssembly(typeof(Database).Assembly, name => string.CompareOrdinal(name, "0011") < 0)
+            .WithVariable("blob", "BYTEA").WithVariable("text", "TEXT COLLATE \"C\"").LogToNowhere().Build().PerformUpgrade().Successful);
+        using var older = new SqliteConnection($"Data Source={Older};Mode=ReadOnly;Pooling=False");
+        using var newer = new NpgsqlConnection(connectionString);
+        newer.Open();
+        foreach (var table in new[] { "evaluations", "appliance_profiles", "audits", "audit_chunks", "audit_lines", "audit_findings", "idempotency_keys" })
+        {
+            foreach (IDictionary<string, object?> row in older.Query($"SELECT * FROM {table}"))
+            {
+                newer.Execute($"INSERT INTO {table} ({string.Join(", ", row.Keys)}) VALUES ({string.Join(", ", row.Keys.Select(column => "@" + column))})",
+                    new DynamicParameters(row.ToDictionary(column => column.Key, column => column.Value)));
+            }
+        }
+
+        return Database.OpenPostgreSql(connectionString);
     }
 }

@@ -10,6 +10,7 @@ work=$(mktemp -d)
 started=()
 finish() {
   for pid in "${started[@]:-}"; do [ -n "$pid" ] && kill -9 "$pid" 2>/dev/null; done
+  [ -d "$work/pg" ] && postgresql stop
   rm -rf "$work"
 }
 trap finish EXIT
@@ -65,3 +66,18 @@ completed() {
 number() { curl -s "$base/v1/audits/$audit" | grep -o "\"$1\":[0-9.]*" | head -1 | cut -d: -f2; }
 
 peak_mib() { echo $(($(grep VmHWM "/proc/$1/status" | tr -dc 0-9) / 1024)); }
+
+# A PostgreSQL of this script alone, from the system's package; its connection string is left in $connection.
+programs=$(ls -d /usr/lib/postgresql/*/bin 2>/dev/null | sort -V | tail -1)
+has_postgresql() { [ -n "$programs" ] || { echo "skipped: PostgreSQL is not installed (apt-get install postgresql)"; [ "${CI:-}" != true ]; return 1; }; }
+as_postgres() { if [ "$(id -u)" = 0 ]; then (cd /tmp && runuser -u postgres -- "$@"); else "$@"; fi; }
+postgresql() { as_postgres "$programs/pg_ctl" -D "$work/pg/data" -l "$work/pg/log" -w -m immediate -o "$pg_options" "$1" >/dev/null; }
+new_postgresql() {
+  mkdir "$work/pg"; chmod o+x "$work"
+  [ "$(id -u)" = 0 ] && chown postgres "$work/pg"
+  pg_options="-p ${PG_PORT:-55497} -c listen_addresses=127.0.0.1 -c unix_socket_directories=$work/pg -c max_connections=200"
+  as_postgres "$programs/initdb" -D "$work/pg/data" -A trust -U tests -E UTF8 --locale=C.UTF-8 >/dev/null || exit 1
+  postgresql start || exit 1
+  connection="Host=127.0.0.1;Port=${PG_PORT:-55497};Username=tests;Database=postgres"
+}
+new_database() { as_postgres "$programs/createdb" -h 127.0.0.1 -p "${PG_PORT:-55497}" -U tests "$1"; connection="Host=127.0.0.1;Port=${PG_PORT:-55497};Username=tests;Database=$1"; }

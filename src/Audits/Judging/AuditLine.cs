@@ -15,6 +15,9 @@ public sealed record AuditLine
     /// <summary>The evaluation; absent when there is a problem.</summary>
     public Evaluation? Evaluation { get; init; }
 
+    /// <summary>Line of the record of this audit that replaces this one, which the sums then leave out; absent when none does.</summary>
+    public long? SupersededBy { get; init; }
+
     /// <summary>Why the record was not judged.</summary>
     public LineProblem? Problem { get; init; }
 }

@@ -9,7 +9,7 @@ namespace Audits;
 
 /// <summary>
 /// Judges the records of one audit, as at its start: a profile saved later does not count, so that it does not matter when, where and
-/// how often a record is judged. A record's <c>supersedes</c> is not acted on.
+/// how often a record is judged.
 /// </summary>
 public sealed class LineJudge(ComplianceEngine engine, ProfileStore profiles, Tenant tenant, DateTimeOffset startedAt)
 {

@@ -5,7 +5,7 @@ namespace Audits;
 /// <summary>Removes an audit with all that belongs to it.</summary>
 internal static class AuditDrop
 {
-    private static readonly string[] Tables = ["audit_chunks", "audit_lines", "audit_findings", "preview_changes", "audits"];
+    private static readonly string[] Tables = ["audit_chunks", "audit_lines", "audit_findings", "audit_corrections", "preview_changes", "audits"];
 
     public static Task<bool> DropAuditAsync(this Database database, string tenant, string auditId, CancellationToken cancel) => database.WriteAsync(
         async transaction =>

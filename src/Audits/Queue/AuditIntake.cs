@@ -29,6 +29,8 @@ public sealed class AuditIntake(Database database, TimeProvider clock)
 
     private const string SelectSilent = "SELECT tenant AS Tenant, audit_id AS AuditId FROM audits WHERE state = 'receiving' AND heard_at < @before";
 
+    private readonly Corrections _corrections = new(database);
+
     private static readonly string[] Columns =
         ["tenant", "audit_id", "chunk", "records", "is_done", "attempts", "judged", "rejected", "payload"];
 
@@ -67,7 +69,7 @@ public sealed class AuditIntake(Database database, TimeProvider clock)
         var isAccepted = false;
         try
         {
-            var read = await StoreAsync(audit.tenant, audit.auditId, lines, cancel);
+            var read = await StoreAsync(tenant, audit.auditId, lines, cancel);
             if (read == 0)
                 return new Intake(IntakeOutcome.Empty, null);
             var accepted = new { audit.tenant, audit.auditId, now = Database.TextOf(clock.GetUtcNow()), bodyHash = bodyHash(), read };
@@ -81,7 +83,7 @@ public sealed class AuditIntake(Database database, TimeProvider clock)
         }
     }
 
-    private async Task<long> StoreAsync(string tenant, string auditId, IAsyncEnumerable<RecordLine> lines, CancellationToken cancel)
+    private async Task<long> StoreAsync(Tenant tenant, string auditId, IAsyncEnumerable<RecordLine> lines, CancellationToken cancel)
     {
         var read = 0L;
         var bytes = 0;
@@ -104,15 +106,19 @@ public sealed class AuditIntake(Database database, TimeProvider clock)
         return read;
     }
 
-    private Task<bool> StoreAsync(string tenant, string auditId, List<RecordLine> chunk, CancellationToken cancel)
+    private async Task StoreAsync(Tenant tenant, string auditId, List<RecordLine> chunk, CancellationToken cancel)
     {
         var payload = ChunkPayload.Write(chunk);
-        return database.WriteAsync(
+        var replaced = new List<Replacement>();
+        foreach (var line in chunk)
+            replaced.AddRange(await _corrections.OfAsync(tenant, line, cancel));
+        await database.WriteAsync(
             async transaction =>
             {
-                await transaction.InsertAsync("audit_chunks", Columns, [[tenant, auditId, chunk[0].Number, chunk.Count, 0, 0, 0, 0, payload]], cancel);
+                await Corrections.SaveAsync(transaction, tenant, auditId, replaced, cancel);
+                await transaction.InsertAsync("audit_chunks", Columns, [[tenant.Name, auditId, chunk[0].Number, chunk.Count, 0, 0, 0, 0, payload]], cancel);
                 var now = Database.TextOf(clock.GetUtcNow());
-                return await transaction.Connection!.ExecuteAsync(new CommandDefinition(Heard, new { tenant, auditId, now }, transaction, cancellationToken: cancel)) == 1;
+                return await transaction.Connection!.ExecuteAsync(new CommandDefinition(Heard, new { tenant = tenant.Name, auditId, now }, transaction, cancellationToken: cancel)) == 1;
             },
             cancel);
     }

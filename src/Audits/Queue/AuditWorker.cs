@@ -5,7 +5,8 @@ using ServiceRecords;
 namespace Audits;
 
 /// <summary>Judges one chunk after the other. Any number of workers may run, in one process or in many.</summary>
-public sealed class AuditWorker(ComplianceEngine engine, ProfileStore profiles, WaitingChunks queue, ResultStore results, AuditFinish finish, PreviewWork previews)
+public sealed class AuditWorker(
+    ComplianceEngine engine, ProfileStore profiles, WaitingChunks queue, ResultStore results, AuditFinish finish, Corrections corrections, PreviewWork previews)
 {
     /// <summary>How often a chunk is taken up before it is suspected of ending whoever judges it.</summary>
     public const int MostAttempts = 5;
@@ -43,16 +44,15 @@ public sealed class AuditWorker(ComplianceEngine engine, ProfileStore profiles, 
     private async Task WorkAsync(Chunk chunk, CancellationToken cancel)
     {
         var judge = new LineJudge(engine, profiles, chunk.Tenant, chunk.AuditStartedAt);
-        var sums = new SummaryBuilder(judge.LookedAtOn);
         var judged = new List<JudgedLine>(chunk.Lines.Count);
         foreach (var line in chunk.Lines)
-        {
-            var one = chunk.Attempts > MostAttempts ? GivenUp(line) : await judge.JudgeAsync(line, cancel);
-            sums.Add(one);
-            judged.Add(one);
-        }
+            judged.Add(chunk.Attempts > MostAttempts ? GivenUp(line) : await judge.JudgeAsync(line, cancel));
 
-        await results.CompleteAsync(chunk, judged, sums.Parts, cancel);
+        var marked = await corrections.MarkAsync(chunk, judged, cancel);
+        var sums = new SummaryBuilder(judge.LookedAtOn);
+        foreach (var line in marked)
+            sums.Add(line);
+        await results.CompleteAsync(chunk, marked, sums.Parts, cancel);
     }
 
     private static JudgedLine GivenUp(RecordLine line) => LineJudge.Rejected(line, LineProblem.Internal(

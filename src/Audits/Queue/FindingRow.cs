@@ -52,6 +52,9 @@ public sealed class FindingRow
 
     /// <summary>One sentence.</summary>
     public required string Message { get; init; }
+
+    /// <summary>Line of the record of this audit that replaces this one; absent when none does.</summary>
+    public long? SupersededBy { get; init; }
 }
 
 /// <summary>By what rows are sorted; line and place within it come after.</summary>

@@ -16,7 +16,9 @@ public sealed class FindingStore(Database database)
         var key = KeyOf(query.Sort);
         var sql = $"""
             SELECT line AS Line, ordinal AS Ordinal, record_id AS RecordId, maker AS Maker, model AS Model, serial_number AS SerialNumber, engineer AS Engineer,
-                rule_id AS RuleId, topic AS Topic, grade AS Grade, outcome AS Outcome, subject AS Subject, message AS Message
+                rule_id AS RuleId, topic AS Topic, grade AS Grade, outcome AS Outcome, subject AS Subject, message AS Message,
+                (SELECT l.superseded_by FROM audit_lines l
+                    WHERE l.tenant = audit_findings.tenant AND l.audit_id = audit_findings.audit_id AND l.line = audit_findings.line) AS SupersededBy
             FROM audit_findings
             WHERE {Matching(query)} {(after is null ? "" : $"AND ({key}line, ordinal) > ({(key.Length > 0 ? "@Key, " : "")}@Line, @Ordinal)")}
             ORDER BY {key}line, ordinal LIMIT @limit

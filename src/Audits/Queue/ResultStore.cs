@@ -16,7 +16,7 @@ public sealed class ResultStore(Database database)
         """;
 
     private static readonly string[] LineColumns =
-        ["tenant", "audit_id", "line", "record_id", "maker", "serial_number", "finished_at", "landlord", "outcome", "result_hash", "record", "answer"];
+        ["tenant", "audit_id", "line", "record_id", "maker", "serial_number", "finished_at", "landlord", "landlord_check", "superseded_by", "outcome", "result_hash", "record", "answer"];
 
     private static readonly string[] FindingColumns =
     [
@@ -79,6 +79,7 @@ public sealed class ResultStore(Database database)
         [
             chunk.Tenant.Name, chunk.AuditId, line.Line, line.RecordId, record?.Appliance.Maker, record?.Appliance.SerialNumber,
             record is null ? null : Database.TextOf(record.FinishedAt.Value), record is null ? null : record.IsLandlords() ? 1 : 0,
+            record is null ? null : record.IsLandlordsCheck() ? 1 : 0, line.SupersededBy,
             line.Evaluation is { } evaluation ? WireNames.Of(evaluation.Outcome) : "rejected", line.Evaluation?.ResultHash,
             Packed.Of(judged.Utf8.Span), Packed.Of(JsonSerializer.SerializeToUtf8Bytes(shown, AuditJson.Wire.AuditLine)),
         ];

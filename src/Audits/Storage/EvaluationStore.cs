@@ -10,9 +10,9 @@ public sealed class EvaluationStore(Database database)
 {
     private const string Insert = """
         INSERT INTO evaluations (tenant, evaluation_id, record_id, maker, serial_number, finished_at, evaluated_at, outcome, supersedes,
-            input_hash, result_hash, rule_set_version, shown, record, evaluation, landlord)
+            input_hash, result_hash, rule_set_version, shown, record, evaluation, landlord, landlord_check)
         VALUES (@tenant, @evaluationId, @recordId, @maker, @serialNumber, @finishedAt, @evaluatedAt, @outcome, @supersedes,
-            @inputHash, @resultHash, @ruleSetVersion, @shown, @record, @evaluation, @landlord)
+            @inputHash, @resultHash, @ruleSetVersion, @shown, @record, @evaluation, @landlord, @landlordCheck)
         """;
 
     private const string Supersede = """
@@ -56,6 +56,7 @@ public sealed class EvaluationStore(Database database)
             record = posted.ToArray(),
             evaluation = Packed.Of(JsonSerializer.SerializeToUtf8Bytes(evaluation, EvaluationJson.Wire.Evaluation)),
             landlord = record.IsLandlords() ? 1 : 0,
+            landlordCheck = record.IsLandlordsCheck() ? 1 : 0,
         };
         return database.WriteAsync(
             async transaction =>

@@ -1,101 +1,133 @@
-using System.Text.Json;
+using System.Data.Common;
 using Dapper;
 
 namespace Audits;
 
 /// <summary>
-/// What must be kept, what may go, and all that is held of one appliance. GSIUR 1998, regulation 36(3)(c): a landlord keeps the record
-/// of a check until two further checks of the appliance have been made, or, of an appliance taken out, for two years after its last check.
+/// What must be kept, and what may go. GSIUR 1998 (SI 1998/2451), regulation 36(3)(c), as amended by
+/// SI 2018/139: the record of a landlord's check is kept until two further checks of the appliance have been made; of an appliance that
+/// was taken out, for two years after its last check. HSE's guidance to landlords (hse.gov.uk/gas/landlords, on records) puts it as at
+/// least two years. Whether an appliance was taken out is not recorded here, so only two further checks end a landlord's duty.
 /// </summary>
 public sealed class Retention(Database database)
 {
     /// <summary>Fewest years that anything is kept.</summary>
     public const int FewestYears = 2;
 
-    private const string Expired = """
-        tenant = @tenant AND finished_at < @before AND (landlord = 0 OR (
-            SELECT COUNT(*) FROM {0} n
-            WHERE n.tenant = {0}.tenant AND n.serial_number = {0}.serial_number AND COALESCE(n.maker, '') = COALESCE({0}.maker, '')
-                AND n.finished_at > {0}.finished_at) >= 2)
+    private const int AtOnce = 500;
+
+    /// <summary>Days on which the appliance of row x was checked again: twice on one day, or once in two audits, is one check.</summary>
+    private const string LaterChecks = """
+        SELECT COUNT(*) FROM (
+            SELECT substr(n.finished_at, 1, 10) AS day FROM evaluations n WHERE {0}
+            UNION SELECT substr(n.finished_at, 1, 10) FROM audit_lines n WHERE {0}) checks
         """;
 
-    private const string SelectEvaluations = """
-        SELECT 'evaluation' AS Source, evaluation_id AS Id, record AS Record, evaluation AS Answer FROM evaluations
-        WHERE tenant = @tenant AND serial_number = @serialNumber AND (@maker IS NULL OR maker = @maker) ORDER BY finished_at, evaluation_id
+    private const string IsLaterCheck = """
+        n.tenant = x.tenant AND n.serial_number = x.serial_number AND COALESCE(n.maker, '') = COALESCE(x.maker, '')
+            AND n.landlord_check = 1 AND n.superseded_by IS NULL AND substr(n.finished_at, 1, 10) > substr(x.finished_at, 1, 10)
         """;
 
-    private const string SelectLines = """
-        SELECT 'audit' AS Source, audit_id AS Id, record AS Record, answer AS Answer FROM audit_lines
-        WHERE tenant = @tenant AND serial_number = @serialNumber AND (@maker IS NULL OR maker = @maker) ORDER BY finished_at, audit_id, line
+    private static readonly string IsOver =
+        $"x.tenant = @tenant AND x.finished_at < @before AND (x.landlord = 0 OR ({LaterChecks.Replace("{0}", IsLaterCheck, StringComparison.Ordinal)}) >= 2)";
+
+    private static readonly string DeleteEvaluations = $"""
+        DELETE FROM evaluations WHERE (tenant, evaluation_id) IN (
+            SELECT x.tenant, x.evaluation_id FROM evaluations x WHERE {IsOver} ORDER BY x.finished_at LIMIT {AtOnce})
+        RETURNING evaluation_id AS Id, 0 AS Line, record_id AS RecordId, maker AS Maker, serial_number AS SerialNumber, finished_at AS FinishedAt
+        """;
+
+    private static readonly string DeleteLines = $"""
+        DELETE FROM audit_lines WHERE (tenant, audit_id, line) IN (
+            SELECT x.tenant, x.audit_id, x.line FROM audit_lines x WHERE {IsOver} ORDER BY x.finished_at LIMIT {AtOnce})
+        RETURNING audit_id AS Id, line AS Line, record_id AS RecordId, maker AS Maker, serial_number AS SerialNumber, finished_at AS FinishedAt
+        """;
+
+    private const string DeleteFindings = "DELETE FROM audit_findings WHERE tenant = @tenant AND audit_id = @Id AND line = @Line";
+
+    /// <summary>Ended that long ago, and every record gone but those that nobody could read.</summary>
+    private const string SelectEmptyAudits = """
+        SELECT audit_id FROM audits a
+        WHERE a.tenant = @tenant AND a.finished_at < @before
+            AND NOT EXISTS (SELECT 1 FROM audit_lines l WHERE l.tenant = a.tenant AND l.audit_id = a.audit_id AND l.finished_at IS NOT NULL)
+        """;
+
+    private const string CountHeld = """
+        SELECT (SELECT COUNT(*) FROM evaluations WHERE tenant = @tenant AND finished_at < @before)
+            + (SELECT COUNT(*) FROM audit_lines WHERE tenant = @tenant AND finished_at < @before)
         """;
 
     /// <summary>
     /// Removes records older than <paramref name="before"/>, which must lie two years back; of landlords' records only those with two
-    /// later ones of the same appliance. Where it is not known whose a record is, it counts as a landlord's. Gives how many of each kind went.
+    /// later checks of the same appliance. Where it is not known whose a record is, it counts as a landlord's. Some hundred go at a time,
+    /// so that others can work meanwhile.
     /// </summary>
-    public async Task<(int Evaluations, int AuditLines)> PurgeAsync(Tenant tenant, DateTimeOffset before, CancellationToken cancel)
+    /// <param name="tenant">Whose records.</param>
+    /// <param name="before">When the work was finished at the latest.</param>
+    /// <param name="removed">Is told of each record once it is gone.</param>
+    /// <param name="cancel">Stops; what is gone by then is gone.</param>
+    public async Task<PurgeCounts> PurgeAsync(Tenant tenant, DateTimeOffset before, Action<RemovedRecord> removed, CancellationToken cancel)
     {
+        ArgumentNullException.ThrowIfNull(removed);
         var asked = new { tenant = tenant.Name, before = Database.TextOf(before) };
-        var (evaluations, lines) = (0, 0);
-        await database.WriteAsync(
-            async transaction =>
-            {
-                Task<int> Execute(string sql) => transaction.Connection!.ExecuteAsync(new CommandDefinition(sql, asked, transaction, commandTimeout: 0, cancellationToken: cancel));
-                evaluations = await Execute($"DELETE FROM evaluations WHERE {Of("evaluations")}");
-                await Execute($"""
-                    DELETE FROM audit_findings WHERE (tenant, audit_id, line) IN (SELECT tenant, audit_id, line FROM audit_lines WHERE {Of("audit_lines")})
-                    """);
-                lines = await Execute($"DELETE FROM audit_lines WHERE {Of("audit_lines")}");
-                return true;
-            },
-            cancel);
-        return (evaluations, lines);
-    }
+        var evaluations = await RemoveAsync(DeleteEvaluations, isOfAudit: false);
+        var lines = await RemoveAsync(DeleteLines, isOfAudit: true);
+        var audits = (await database.ReadAsync(connection => connection.QueryAsync<string>(Command(SelectEmptyAudits)), cancel)).AsList();
+        foreach (var auditId in audits)
+            await database.DropAuditAsync(tenant.Name, auditId, cancel);
+        var held = await database.ReadAsync(connection => connection.ExecuteScalarAsync<int>(Command(CountHeld)), cancel);
+        return new PurgeCounts(evaluations, lines, audits.Count, held);
 
-    /// <summary>Writes all that is held of one appliance, oldest first, a line of JSON each; gives how many there were.</summary>
-    public async Task<int> ExportAsync(Tenant tenant, string serialNumber, string? maker, Stream output, CancellationToken cancel)
-    {
-        ArgumentNullException.ThrowIfNull(output);
-        var asked = new { tenant = tenant.Name, serialNumber, maker };
-        var count = 0;
-        foreach (var sql in new[] { SelectEvaluations, SelectLines })
+        async Task<int> RemoveAsync(string delete, bool isOfAudit)
         {
-            foreach (var row in await database.ReadAsync(connection => connection.QueryAsync<Row>(new CommandDefinition(sql, asked, cancellationToken: cancel)), cancel))
+            for (var count = 0; ;)
             {
-                using var record = JsonDocument.Parse(row.Source == "audit" ? Packed.Open(row.Record) : WithoutMark(row.Record));
-                using var answer = JsonDocument.Parse(Packed.Open(row.Answer));
-                using (var writer = new Utf8JsonWriter(output))
-                {
-                    writer.WriteStartObject();
-                    writer.WriteString("source", row.Source);
-                    writer.WriteString("id", row.Id);
-                    writer.WritePropertyName("record");
-                    record.WriteTo(writer);
-                    writer.WritePropertyName("answer");
-                    answer.WriteTo(writer);
-                    writer.WriteEndObject();
-                }
-
-                output.WriteByte((byte)'\n');
-                count++;
+                List<RemovedRecord> gone = [];
+                await database.WriteAsync(
+                    async transaction =>
+                    {
+                        gone = (await transaction.Connection!.QueryAsync<RemovedRecord>(Command(delete, transaction))).AsList();
+                        if (isOfAudit)
+                            await transaction.Connection!.ExecuteAsync(DeleteFindings, gone.Select(record => new { asked.tenant, record.Id, record.Line }), transaction);
+                        return true;
+                    },
+                    cancel);
+                gone.ForEach(removed);
+                count += gone.Count;
+                if (gone.Count == 0)
+                    return count;
             }
         }
 
-        return count;
-    }
-
-    private static string Of(string table) => Expired.Replace("{0}", table, StringComparison.Ordinal);
-
-    private static ReadOnlyMemory<byte> WithoutMark(byte[] record) => record.AsSpan().StartsWith("\uFEFF"u8) ? record.AsMemory(3) : record;
-
-    private sealed class Row
-    {
-        public required string Source { get; init; }
-
-        public required string Id { get; init; }
-
-        public required byte[] Record { get; init; }
-
-        public required byte[] Answer { get; init; }
+        CommandDefinition Command(string sql, DbTransaction? transaction = null) => new(sql, asked, transaction, commandTimeout: 0, cancellationToken: cancel);
     }
 }
+
+/// <summary>A record that a purge has removed.</summary>
+public sealed class RemovedRecord
+{
+    /// <summary>Its evaluation, or the audit that it was part of.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Its line in the audit; 0 of an evaluation.</summary>
+    public required long Line { get; init; }
+
+    /// <summary>The caller's id of it.</summary>
+    public string? RecordId { get; init; }
+
+    /// <summary>Maker of the appliance.</summary>
+    public string? Maker { get; init; }
+
+    /// <summary>Its serial number.</summary>
+    public string? SerialNumber { get; init; }
+
+    /// <summary>When the work was finished (RFC 3339, UTC).</summary>
+    public required string FinishedAt { get; init; }
+}
+
+/// <summary>What a purge has done.</summary>
+/// <param name="Evaluations">How many evaluations went, each with its record.</param>
+/// <param name="AuditLines">How many records of audits went, each with what was said of it.</param>
+/// <param name="Audits">How many audits went as a whole, since none of their records is left.</param>
+/// <param name="Held">How many records of that age stay: landlords' without two later checks.</param>
+public sealed record PurgeCounts(int Evaluations, int AuditLines, int Audits, int Held);

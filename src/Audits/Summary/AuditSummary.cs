@@ -9,10 +9,10 @@ public sealed class AuditSummary
     /// <summary>How many records there were.</summary>
     public required RecordCounts Records { get; init; }
 
-    /// <summary>Judged records by outcome.</summary>
+    /// <summary>Judged records by outcome, without those that are superseded.</summary>
     public required OverallCounts Outcomes { get; init; }
 
-    /// <summary>Share (0 to 1) of the judged records that leave no question open and for which every rule ran; absent when none was judged.</summary>
+    /// <summary>Share (0 to 1) of the judged records that are not superseded that leave no question open and for which every rule ran; absent when none was judged.</summary>
     public decimal? CompletenessRate { get; init; }
 
     /// <summary>The rules that judged, with how many records each set judged.</summary>
@@ -70,6 +70,9 @@ public sealed class RecordCounts
 
     /// <summary>Records that cannot be judged, each reported with every fault.</summary>
     public required long Rejected { get; init; }
+
+    /// <summary>Of the judged, those that a later correction in the same audit replaces: all other counts leave them out. Absent while the audit runs.</summary>
+    public long? Superseded { get; init; }
 }
 
 /// <summary>Which rules judged how many records.</summary>

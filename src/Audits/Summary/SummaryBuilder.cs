@@ -28,6 +28,12 @@ public sealed class SummaryBuilder(DateOnly lookedAtOn)
         }
 
         Parts.Judged++;
+        if (line.SupersededBy is not null)
+        {
+            Parts.Superseded++;
+            return;
+        }
+
         Parts.Complete += evaluation.Counts is { Missing: 0, Error: 0 } && evaluation.Missing.Count == 0 ? 1 : 0;
         Count(Parts.Outcomes, evaluation.Outcome);
         var ruleSet = $"{evaluation.RuleSet.Id} {evaluation.RuleSet.Version} {evaluation.RuleSet.ContentHash}";

@@ -10,6 +10,7 @@ internal static class SummaryMerge
     {
         parts.Judged += more.Judged;
         parts.Rejected += more.Rejected;
+        parts.Superseded += more.Superseded;
         parts.Complete += more.Complete;
         parts.Marked += more.Marked;
         parts.Overdue += more.Overdue;
@@ -41,9 +42,9 @@ internal static class SummaryMerge
         return new AuditSummary
         {
             LookedAtOn = lookedAtOn,
-            Records = new RecordCounts { Read = read, Judged = parts.Judged, Rejected = parts.Rejected },
+            Records = new RecordCounts { Read = read, Judged = parts.Judged, Rejected = parts.Rejected, Superseded = parts.Superseded },
             Outcomes = parts.Outcomes,
-            CompletenessRate = parts.Judged > 0 ? decimal.Round((decimal)parts.Complete / parts.Judged, 4) : null,
+            CompletenessRate = parts.Judged > parts.Superseded ? decimal.Round((decimal)parts.Complete / (parts.Judged - parts.Superseded), 4) : null,
             RuleSets = [.. parts.RuleSets.Select(pair => (Words: pair.Key.Split(' '), Records: pair.Value)).Select(set =>
                 new RuleSetTally { Id = set.Words[0], Version = set.Words[1], ContentHash = set.Words[2], Records = set.Records })],
             Topics = Table(parts.Topics, Gravity, (key, counts) => new FindingTally { Key = key, Counts = counts }),

@@ -18,6 +18,9 @@ internal sealed class SummaryParts
     /// <summary>Rejected ones.</summary>
     public int Rejected { get; set; }
 
+    /// <summary>Judged ones that another record of the audit replaces: in no other number here.</summary>
+    public int Superseded { get; set; }
+
     /// <summary>Judged records without a gap.</summary>
     public int Complete { get; set; }
 

@@ -6,7 +6,7 @@ using ServiceRecords;
 namespace ComplianceApi;
 
 /// <summary>Answers a short audit at once: one line of JSON for each record in the order in which they came, and the summary last.</summary>
-internal sealed class AuditAnswer(FileStream spool, RecordFormat format, long read, LineJudge judge, Include include) : IResult
+internal sealed class AuditAnswer(FileStream spool, RecordFormat format, long read, IReadOnlyList<Replacement> replaced, LineJudge judge, Include include) : IResult
 {
     /// <summary>Media type of the answer.</summary>
     public const string MediaType = "application/x-ndjson";
@@ -21,8 +21,10 @@ internal sealed class AuditAnswer(FileStream spool, RecordFormat format, long re
         var output = httpContext.Response.BodyWriter;
         httpContext.Response.ContentType = MediaType;
         var sums = new SummaryBuilder(judge.LookedAtOn);
-        await foreach (var judged in judge.JudgeAllAsync(ManyRecords.ReadAsync(records, format, cancel), cancel))
+        var replacing = Corrections.LinesOf(replaced);
+        await foreach (var alone in judge.JudgeAllAsync(ManyRecords.ReadAsync(records, format, cancel), cancel))
         {
+            var judged = Corrections.Mark(alone, replacing);
             sums.Add(judged);
             var shown = judged.Line with { Evaluation = judged.Line.Evaluation?.Show(include) };
             Write(JsonSerializer.SerializeToUtf8Bytes(shown, AuditJson.Wire.AuditLine));

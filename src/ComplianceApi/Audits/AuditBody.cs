@@ -17,6 +17,8 @@ internal sealed class AuditBody : IAsyncDisposable
         ["text/csv"] = RecordFormat.Csv,
     };
 
+    private const int PartBytes = 64 * 1024;
+
     private readonly MeasuredStream _arrived;
     private readonly GZipStream? _unpacking;
 
@@ -57,14 +59,17 @@ internal sealed class AuditBody : IAsyncDisposable
     public IAsyncEnumerable<RecordLine> ReadAsync(CancellationToken cancel) => ManyRecords.ReadAsync(Bytes, Format, cancel);
 
     /// <summary>The whole body in a file of its own that goes when it is closed.</summary>
+    /// <exception cref="NoRoomException">It cannot be written.</exception>
     public async Task<FileStream> SpoolAsync(CancellationToken cancel)
     {
         var file = new FileStream(
             Path.Combine(Path.GetTempPath(), Path.GetRandomFileName()),
-            new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.ReadWrite, Options = FileOptions.DeleteOnClose | FileOptions.Asynchronous });
+            new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.ReadWrite, BufferSize = 0, Options = FileOptions.DeleteOnClose | FileOptions.Asynchronous });
         try
         {
-            await Bytes.CopyToAsync(file, cancel);
+            var part = new byte[PartBytes];
+            while (await Bytes.ReadAsync(part, cancel) is > 0 and var read)
+                await WriteAsync(file, part.AsMemory(0, read), cancel);
             file.Position = 0;
             return file;
         }
@@ -72,6 +77,19 @@ internal sealed class AuditBody : IAsyncDisposable
         {
             await file.DisposeAsync();
             throw;
+        }
+    }
+
+    /// <summary>What fails here is this machine's disk; what fails while reading is the caller's connection.</summary>
+    private static async Task WriteAsync(FileStream file, ReadOnlyMemory<byte> part, CancellationToken cancel)
+    {
+        try
+        {
+            await file.WriteAsync(part, cancel);
+        }
+        catch (IOException fault)
+        {
+            throw new NoRoomException(fault);
         }
     }
 
@@ -84,3 +102,6 @@ internal sealed class AuditBody : IAsyncDisposable
         await _arrived.DisposeAsync();
     }
 }
+
+/// <summary>A body cannot be laid aside on this machine's disk.</summary>
+internal sealed class NoRoomException(IOException cause) : Exception(cause.Message, cause);

@@ -6,7 +6,7 @@ using ServiceRecords;
 namespace ComplianceApi;
 
 /// <summary>Receives a posted audit: answers a short one at once, and stores one that is to be judged later.</summary>
-public sealed class AuditReception(ComplianceEngine engine, ProfileStore profiles, AuditIntake intake, AuditStore audits, TimeProvider clock)
+public sealed class AuditReception(ComplianceEngine engine, ProfileStore profiles, AuditIntake intake, AuditStore audits, Corrections corrections, TimeProvider clock)
 {
     /// <summary>Most records that are answered at once.</summary>
     public const int MostRecordsAtOnce = 5000;
@@ -39,6 +39,10 @@ public sealed class AuditReception(ComplianceEngine engine, ProfileStore profile
         {
             return new ProblemResult(ProblemKind.AuditTooLong);
         }
+        catch (NoRoomException)
+        {
+            return new ProblemResult(ProblemKind.StoreUnavailable);
+        }
         catch (ManyRecordsException unreadable)
         {
             return ProblemResult.Of(FaultKind.Unreadable, [unreadable.Fault]);
@@ -59,8 +63,14 @@ public sealed class AuditReception(ComplianceEngine engine, ProfileStore profile
         try
         {
             var read = 0L;
-            await foreach (var _ in ManyRecords.ReadAsync(spool, body.Format, cancel))
+            var replaced = new List<Replacement>();
+            await foreach (var line in ManyRecords.ReadAsync(spool, body.Format, cancel))
+            {
                 read++;
+                if (read <= MostRecordsAtOnce)
+                    replaced.AddRange(await corrections.OfAsync(tenant, line, cancel));
+            }
+
             if (read is 0 or > MostRecordsAtOnce)
             {
                 await spool.DisposeAsync();
@@ -68,7 +78,7 @@ public sealed class AuditReception(ComplianceEngine engine, ProfileStore profile
             }
 
             spool.Position = 0;
-            return new AuditAnswer(spool, body.Format, read, new LineJudge(engine, profiles, tenant, clock.GetUtcNow()), include);
+            return new AuditAnswer(spool, body.Format, read, replaced, new LineJudge(engine, profiles, tenant, clock.GetUtcNow()), include);
         }
         catch
         {

@@ -34,7 +34,9 @@ public static class AuditRoutes
     /// answered at once, in the order in which they came, as lines of JSON, of which the last is the summary; nothing of them is stored.
     /// With the header Prefer: respond-async the records are stored and judged later: 202 with the path of the audit in Location.
     /// With Idempotency-Key (respond-async only) a repeated request gives the audit of the first. Deadlines are seen from the day (UTC)
-    /// on which the audit began, and profiles are those that were saved by then. A record's supersedes is not acted on.
+    /// on which the audit began, and profiles are those that were saved by then.
+    /// A record whose supersedes names a stored evaluation replaces the record that was judged there: where both are in the audit, the
+    /// older one is judged and shown with supersededBy, and counted only as superseded.
     /// </remarks>
     private static async Task<IResult> Create(HttpRequest request, AuditReception reception, AuditPlaces places, Tenant tenant, CancellationToken cancel) =>
         await places.TryTakeAsync(tenant, request.HttpContext.Response, cancel)

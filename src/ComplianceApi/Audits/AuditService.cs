@@ -14,6 +14,7 @@ internal sealed class AuditService(AuditWorker worker, IConfiguration configurat
         services.AddSingleton<AuditIntake>();
         services.AddSingleton<AuditStore>();
         services.AddSingleton<AuditFinish>();
+        services.AddSingleton<Corrections>();
         services.AddSingleton<ResultStore>();
         services.AddSingleton<FindingStore>();
         services.AddSingleton<AuditReception>();

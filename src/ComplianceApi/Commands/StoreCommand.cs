@@ -16,7 +16,7 @@ internal static class StoreCommand
         command.SetAction((parsed, stop) => WithStoreAsync(parsed, async database =>
         {
             await using var output = Console.OpenStandardOutput();
-            await new Retention(database).ExportAsync(Tenant.Local, parsed.GetRequiredValue(serialNumber), parsed.GetValue(maker), output, stop);
+            await new ApplianceExport(database).ExportAsync(Tenant.Local, parsed.GetRequiredValue(serialNumber), parsed.GetValue(maker), output, stop);
         }));
         return command;
     }
@@ -29,15 +29,20 @@ internal static class StoreCommand
             if (result.GetValueOrDefault<int>() < Retention.FewestYears)
                 result.AddError($"At least {Retention.FewestYears} years.");
         });
-        var command = new Command("purge", "Removes old records and says how many; a landlord's only when two later ones of the appliance are there.") { years };
+        var command = new Command("purge", "Removes old records, says which and how many; a landlord's only when two later checks of the appliance are there.") { years };
         command.SetAction((parsed, stop) => WithStoreAsync(parsed, async database =>
         {
             var before = TimeProvider.System.GetUtcNow().AddYears(-parsed.GetValue(years));
-            var (evaluations, lines) = await new Retention(database).PurgeAsync(Tenant.Local, before, stop);
-            parsed.InvocationConfiguration.Output.WriteLine($"Removed what was finished before {before:yyyy-MM-dd}: {evaluations} evaluations and {lines} records of audits.");
+            var output = parsed.InvocationConfiguration.Output;
+            var counts = await new Retention(database).PurgeAsync(Tenant.Local, before, removed => output.WriteLine(LineOf(removed)), stop);
+            output.WriteLine($"Removed what was finished before {before:yyyy-MM-dd}: {counts.Evaluations} evaluations, {counts.AuditLines} records of audits and {counts.Audits} audits of which nothing was left. "
+                + $"{counts.Held} records of that age stay: a landlord's, or not known whose, without two later checks of the appliance (GSIUR 1998, regulation 36(3)(c)).");
         }));
         return command;
     }
+
+    private static string LineOf(RemovedRecord removed) =>
+        $"{(removed.Line == 0 ? $"evaluation {removed.Id}" : $"audit {removed.Id} line {removed.Line}")}: record {removed.RecordId}, {removed.Maker ?? "(maker not recorded)"} {removed.SerialNumber ?? "(no serial number)"}, finished {removed.FinishedAt[..10]}";
 
     private static Command Backup()
     {
