@@ -93,7 +93,7 @@ internal sealed class AuditBench : IDisposable
     public void Dispose() => _scratch.Dispose();
 
     private AuditWorker WorkerOn(Database database) => new(
-        Scratch.Rules, new ProfileStore(database), new WaitingChunks(database, Clock, Lease), new ResultStore(database), new AuditFinish(database, Clock),
+        Scratch.Rules, new ProfileStore(database), new HistoryStore(database), new WaitingChunks(database, Clock, Lease), new ResultStore(database), new AuditFinish(database, Clock),
         new PreviewWork(database, Candidates, new ProfileStore(database), new ResultStore(database), new PreviewStore(database, new AuditStore(database, Clock), Clock)));
 
     internal sealed class ManualClock : TimeProvider

@@ -5,7 +5,8 @@ using ServiceRecords;
 namespace Audits;
 
 /// <summary>Judges one chunk after the other. Any number of workers may run, in one process or in many.</summary>
-public sealed class AuditWorker(ComplianceEngine engine, ProfileStore profiles, WaitingChunks queue, ResultStore results, AuditFinish finish, PreviewWork previews)
+public sealed class AuditWorker(
+    ComplianceEngine engine, ProfileStore profiles, HistoryStore histories, WaitingChunks queue, ResultStore results, AuditFinish finish, PreviewWork previews)
 {
     /// <summary>How often a chunk is taken up before it is suspected of ending whoever judges it.</summary>
     public const int MostAttempts = 5;
@@ -42,15 +43,11 @@ public sealed class AuditWorker(ComplianceEngine engine, ProfileStore profiles, 
 
     private async Task WorkAsync(Chunk chunk, CancellationToken cancel)
     {
-        var judge = new LineJudge(engine, profiles, chunk.Tenant, chunk.AuditStartedAt);
+        var judge = new LineJudge(engine, profiles, histories, chunk.Tenant, chunk.AuditStartedAt);
         var sums = new SummaryBuilder(judge.LookedAtOn);
-        var judged = new List<JudgedLine>(chunk.Lines.Count);
-        foreach (var line in chunk.Lines)
-        {
-            var one = chunk.Attempts > MostAttempts ? GivenUp(line) : await judge.JudgeAsync(line, cancel);
-            sums.Add(one);
-            judged.Add(one);
-        }
+        var judged = chunk.Attempts > MostAttempts ? [.. chunk.Lines.Select(GivenUp)] : await judge.JudgeAsync(chunk.Lines, cancel);
+        foreach (var line in judged)
+            sums.Add(line);
 
         await results.CompleteAsync(chunk, judged, sums.Parts, cancel);
     }

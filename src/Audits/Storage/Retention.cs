@@ -41,6 +41,8 @@ public sealed class Retention(Database database)
             async transaction =>
             {
                 Task<int> Execute(string sql) => transaction.Connection!.ExecuteAsync(new CommandDefinition(sql, asked, transaction, commandTimeout: 0, cancellationToken: cancel));
+                await Execute($"DELETE FROM due_dates WHERE (tenant, evaluation_id) IN (SELECT tenant, evaluation_id FROM evaluations WHERE {Of("evaluations")})");
+                await Execute($"DELETE FROM visits WHERE (tenant, evaluation_id) IN (SELECT tenant, evaluation_id FROM evaluations WHERE {Of("evaluations")})");
                 evaluations = await Execute($"DELETE FROM evaluations WHERE {Of("evaluations")}");
                 await Execute($"""
                     DELETE FROM audit_findings WHERE (tenant, audit_id, line) IN (SELECT tenant, audit_id, line FROM audit_lines WHERE {Of("audit_lines")})
