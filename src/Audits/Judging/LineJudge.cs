@@ -25,7 +25,10 @@ public sealed class LineJudge(ComplianceEngine engine, ProfileStore profiles, Hi
         ArgumentNullException.ThrowIfNull(lines);
         var reads = lines.Select(Read).ToList();
         var records = reads.Select(read => read.Record).OfType<ServiceRecord>().ToList();
-        var earlier = (await histories.FindAsync(tenant, records, startedAt, cancel)).GetEnumerator();
+        IReadOnlyList<IReadOnlyList<PastVisit>> found = records.Exists(VisitKey.IsAskedFor)
+            ? await histories.FindAsync(tenant, records, startedAt, cancel)
+            : [.. records.Select(_ => Array.Empty<PastVisit>())];
+        using var earlier = found.GetEnumerator();
         var judged = new List<JudgedLine>(lines.Count);
         foreach (var (line, read) in lines.Zip(reads))
         {
