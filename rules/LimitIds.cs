@@ -131,5 +131,7 @@ public static class LimitIds
     public const string PlantRoomLow = "plant-room-low";
     public const string BoilerEnclosureHigh = "boiler-enclosure-high";
     public const string BoilerEnclosureLow = "boiler-enclosure-low";
+    public const string DriftProbability = "drift-probability";
+    public const string DriftLoadDifference = "drift-load-difference";
     public const string ConformityGuard = RuleModel.Doubt.GuardLimit;
 }

@@ -152,6 +152,16 @@ public static class RuleIds
     public const string ReportDecided = "report-decided";
     public const string ReportInTime = "report-in-time";
 
+    // Over the visits to one appliance
+    public const string RatioDrift = "ratio-drift";
+    public const string Co2Drift = "co2-drift";
+    public const string FlueAboveReturnDrift = "flue-above-return-drift";
+    public const string PrechargeDrift = "precharge-drift";
+    public const string FlameCurrentDrift = "flame-current-drift";
+    public const string DefectNotedBefore = "defect-noted-before";
+    public const string SameReadings = "same-readings-as-before";
+    public const string ApplianceChanged = "appliance-changed";
+
     // Inference over findings and recorded defects
     public const string UnsafeFindingAnswered = "unsafe-finding-answered";
     public const string UnsafeFindingDocumented = "unsafe-finding-documented";

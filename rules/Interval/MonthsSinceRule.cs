@@ -10,18 +10,23 @@ public abstract class MonthsSinceRule : VisitRule
 
     protected abstract Limit Interval(Visit visit, Look look);
 
+    /// <summary>Does a stored visit count as the one before?</summary>
+    protected abstract bool Counts(PastVisit earlier);
+
     protected sealed override Verdict Assess(Visit visit, Look look)
     {
-        var isDated = look.Note(visit.Record.PreviousVisit?.FinishedAt) is not null | look.Note(visit.Record.PreviousVisit?.DeemedOn) is not null;
+        look.Note(visit.Record.PreviousVisit?.FinishedAt);
+        look.Note(visit.Record.PreviousVisit?.DeemedOn);
         look.Note(visit.Record.Appliance.InstalledOn);
         if (visit.ContradictionOfDates() is { } contradiction)
             return look.Missing(contradiction, "/previousVisit/deemedOn");
-        if (visit.LastAttended() is not { } last)
+        var attended = visit.LastAttended(Counts);
+        if ((attended ?? visit.Appliance.InstalledOn) is not { } last)
             return look.Missing($"neither an earlier visit nor the installation is dated", "/previousVisit/finishedAt", "/appliance/installedOn");
 
         var limit = Interval(visit, look);
         var dueBy = last.AddMonths((int)limit.Max!.Value);
-        var since = isDated ? "the visit before" : "the installation, since no earlier visit is dated";
+        var since = attended is not null ? "the visit before" : "the installation, since no earlier visit is dated";
         return visit.Date <= dueBy
             ? look.Pass($"this visit was due by {dueBy}, {limit.Max} months after {since}").Against(limit)
             : look.Advisory($"this visit is {DayLimits.Days(visit.Date.DayNumber - dueBy.DayNumber)} late: it was due by {dueBy}, {limit.Max} months after {since}")

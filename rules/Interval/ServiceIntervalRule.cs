@@ -1,6 +1,7 @@
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
+using ServiceRecords;
 
 namespace Rules;
 
@@ -13,4 +14,6 @@ public sealed class ServiceIntervalRule : MonthsSinceRule
 
     protected override Limit Interval(Visit visit, Look look) =>
         visit.Limits.MakerMax(look.Note(visit.Maker.ServiceIntervalMonths), visit.Maker.Source, LimitIds.ServiceIntervalMonths);
+
+    protected override bool Counts(PastVisit earlier) => earlier.Was(JobType.AnnualService) || earlier.Was(JobType.Commissioning);
 }

@@ -37,6 +37,8 @@ internal static class Service
         var v1 = all.MapGroup("/v1").WithStrictQuery().Fails(ProblemKind.TooSlow);
         v1.MapEvaluations();
         v1.MapAudits();
+        v1.MapAppliances();
+        v1.MapDue();
         v1.MapQuestions();
         v1.MapCatalogue();
         v1.MapCalculations();

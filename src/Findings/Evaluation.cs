@@ -90,6 +90,9 @@ public sealed record EvaluationContext
     /// <summary>The stored evaluation that served as the previous visit.</summary>
     public string? PreviousEvaluationId { get; init; }
 
+    /// <summary>What was known of earlier visits with this serial number, the latest first; absent: nothing, or the record states its previous visit itself.</summary>
+    public IReadOnlyList<PastVisit>? History { get; init; }
+
     /// <summary>The stored maker's profile that supplied limits.</summary>
     public string? ProfileId { get; init; }
 

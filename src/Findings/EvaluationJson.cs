@@ -7,6 +7,8 @@ namespace Findings;
 /// <summary>An evaluation as JSON: camelCase, absent members left out, members in the order of their declaration.</summary>
 [JsonSerializable(typeof(Evaluation))]
 [JsonSerializable(typeof(IReadOnlyList<MissingItem>))]
+[JsonSerializable(typeof(PastVisit))]
+[JsonSerializable(typeof(DueDate))]
 public sealed partial class EvaluationJson : JsonSerializerContext
 {
     /// <summary>The one form in which answers are written, stored and hashed.</summary>

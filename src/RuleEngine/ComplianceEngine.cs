@@ -52,8 +52,8 @@ public sealed class ComplianceEngine
         Judge(new Visit(record, Catalogue.Limits, lookup, asOf, lookedAtOn)).ToAnswers();
 
     /// <summary>The answers alone, in no order, without figures and hashes, by other limits if given: for tests that judge by the hundred thousand.</summary>
-    internal IReadOnlyList<Finding> AnswersTo(ServiceRecord record, LimitBook? limits = null) =>
-        [.. Judge(new Visit(record, limits ?? Catalogue.Limits)).Settled.Select(settled => settled.Finding)];
+    internal IReadOnlyList<Finding> AnswersTo(ServiceRecord record, LimitBook? limits = null, Lookup? lookup = null) =>
+        [.. Judge(new Visit(record, limits ?? Catalogue.Limits, lookup)).Settled.Select(settled => settled.Finding)];
 
     private CompletenessPass Judge(Visit visit)
     {

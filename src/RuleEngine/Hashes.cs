@@ -21,7 +21,8 @@ internal static class Hashes
     /// <summary>
     /// SHA-256 over what was judged, without what differs between two runs of the same judgement: ids, the caller's record id and with
     /// it the input hash, the time and the engine's version. What the rule set says once and for all (titles, citations, formulas) is in
-    /// the rule set's own hash, and what a pass says beyond its subject and margin follows from the record.
+    /// the rule set's own hash, and what a pass says beyond its subject and margin follows from the record. Earlier visits are input, which the
+    /// input hash covers.
     /// </summary>
     /// <remarks>
     /// The text is UTF-8. Each field ends with U+001F, each line with U+001E; no record can contain either. An absent member is an empty

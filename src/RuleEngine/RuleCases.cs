@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Findings;
+using RuleModel;
 
 namespace RuleEngine;
 
@@ -21,8 +22,14 @@ public sealed class RuleCase
     /// <summary>Members to remove, by JSON Pointer, before anything is set.</summary>
     public IReadOnlyList<string>? Remove { get; init; }
 
+    /// <summary>Earlier visits that are looked up beside the record, the latest first; the record must then not state its previous visit.</summary>
+    public IReadOnlyList<PastVisit>? History { get; init; }
+
     /// <summary>What the rule must say.</summary>
     public required Expectation Expect { get; init; }
+
+    /// <summary>What is looked up beside the record of this case.</summary>
+    public Lookup Beside() => new() { History = History };
 
     /// <summary>The record of this case as JSON.</summary>
     public byte[] RecordFrom(ReadOnlySpan<byte> exampleRecord)

@@ -1,15 +1,19 @@
+using Findings;
+
 namespace RuleModel;
 
-/// <summary>What the record says of the visit before this one.</summary>
+/// <summary>What is known of the visit before this one: what the record says, or, where it says nothing, what was looked up.</summary>
 public static class EarlierVisit
 {
-    /// <summary>The date on which the previous check counts.</summary>
-    public static DateOnly? PreviousCounted(this Visit visit) =>
-        visit.Record.PreviousVisit?.DeemedOn ?? visit.Record.PreviousVisit?.FinishedAt?.Date;
+    /// <summary>The date on which the previous check counts. Of stored visits only a landlord's check is one.</summary>
+    public static DateOnly? PreviousCounted(this Visit visit) => visit.Record.PreviousVisit is { } stated
+        ? stated.DeemedOn ?? stated.FinishedAt?.Date
+        : visit.Earlier.FirstOrDefault(earlier => earlier.CheckCountedOn is not null)?.CheckCountedOn;
 
-    /// <summary>The day on which the appliance was last attended, or installed.</summary>
-    public static DateOnly? LastAttended(this Visit visit) =>
-        visit.Record.PreviousVisit?.FinishedAt?.Date ?? visit.Record.PreviousVisit?.DeemedOn ?? visit.Appliance.InstalledOn;
+    /// <summary>The day on which the appliance was last attended; of stored visits the latest that <paramref name="counts"/>.</summary>
+    public static DateOnly? LastAttended(this Visit visit, Func<PastVisit, bool> counts) => visit.Record.PreviousVisit is { } stated
+        ? stated.FinishedAt?.Date ?? stated.DeemedOn
+        : visit.Earlier.FirstOrDefault(counts)?.Date;
 
     /// <summary>
     /// How the dates of the previous visit contradict each other or this visit; null when they do not. A check counts at most two

@@ -12,6 +12,9 @@ public sealed class Lookup
     /// <summary>The stored evaluation that serves as the previous visit.</summary>
     public string? PreviousEvaluationId { get; init; }
 
+    /// <summary>Stored visits with the same serial number, the latest first; null: none, or not looked up because the record states its previous visit itself.</summary>
+    public IReadOnlyList<PastVisit>? History { get; init; }
+
     /// <summary>The stored maker's profile.</summary>
     public string? ProfileId { get; init; }
 
@@ -21,10 +24,27 @@ public sealed class Lookup
     /// <summary>Its limits.</summary>
     public MakerLimits? ProfileLimits { get; init; }
 
+    /// <summary>What an answer says was looked up: with it, the same record is judged alike again.</summary>
+    /// <param name="context">The answer's context.</param>
+    /// <param name="profileLimits">The limits of the profile that it names.</param>
+    public static Lookup Of(EvaluationContext context, MakerLimits? profileLimits = null)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        return new Lookup
+        {
+            PreviousEvaluationId = context.PreviousEvaluationId,
+            History = context.History,
+            ProfileId = context.ProfileId,
+            ProfileVersion = context.ProfileVersion,
+            ProfileLimits = profileLimits,
+        };
+    }
+
     /// <summary>As answers show it.</summary>
     public EvaluationContext ToContext() => new()
     {
         PreviousEvaluationId = PreviousEvaluationId,
+        History = History,
         ProfileId = ProfileId,
         ProfileVersion = ProfileVersion,
     };

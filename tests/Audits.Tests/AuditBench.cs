@@ -97,7 +97,7 @@ internal sealed class AuditBench : IDisposable
     {
         var (profiles, results) = (new ProfileStore(database), new ResultStore(database));
         return new(
-            Scratch.Rules, profiles, new WaitingChunks(database, clock, Lease), results, new AuditFinish(database, clock), new Corrections(database),
+            Scratch.Rules, profiles, new HistoryStore(database), new WaitingChunks(database, clock, Lease), results, new AuditFinish(database, clock), new Corrections(database),
             new PreviewWork(database, Candidates, profiles, results, new PreviewStore(database, new AuditStore(database, clock), clock)));
     }
 

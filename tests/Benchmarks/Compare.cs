@@ -29,7 +29,7 @@ internal static class Compare
             new("read", i => ServiceRecords.RecordReader.Read(Month.Json[i])),
             new($"ours, all {Month.Catalogue.Rules.Count} rules: evaluate", i => Month.Engine.Evaluate(records[i])),
             new($"ours, all {Month.Catalogue.Rules.Count} rules: answers", i => Month.Engine.AnswersTo(records[i])),
-            new("by hand, all rules: outcomes only", i => ByHand(new Case(records[i], firstPass[i]))),
+            new("by hand, all rules: outcomes only", i => ByHand(new Case(records[i], [], firstPass[i]))),
             new($"ours, {same.Count} rules: answers", i => same.Ours.AnswersTo(records[i])),
             new($"the other .NET library, {same.Count} rules", i => same.Other(records[i])),
         ];

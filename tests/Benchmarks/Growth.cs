@@ -43,7 +43,7 @@ internal static class Growth
             var peak = 0L;
             var audit = await RateAsync(count, async lines =>
             {
-                await foreach (var judged in new LineJudge(Month.Engine, null!, Tenant.Local, TimeProvider.System.GetUtcNow()).JudgeAllAsync(lines, CancellationToken.None))
+                await foreach (var judged in new LineJudge(Month.Engine, null!, null!, Tenant.Local, TimeProvider.System.GetUtcNow()).JudgeAllAsync(lines, CancellationToken.None))
                 {
                     var shown = judged.Line with { Evaluation = judged.Line.Evaluation?.Show(Include.Problems) };
                     Stream.Null.Write(JsonSerializer.SerializeToUtf8Bytes(shown, AuditJson.Wire.AuditLine));

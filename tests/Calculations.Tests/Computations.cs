@@ -123,6 +123,11 @@ internal static class Computations
         ["conformity.atLeast"] = v => Conformity.AtLeast(new(v.Number("reading"), v.Number("u")), v.Number("limit")),
         ["conformity.between"] = v => Conformity.Between(new(v.Number("reading"), v.Number("u")), v.Number("lower"), v.Number("upper")),
 
+        ["trend.score"] = v => MannKendall.Score(v.Numbers("values")),
+        ["trend.riseProbability"] = v => MannKendall.ProbabilityOfRise(v.Numbers("values")),
+        ["trend.slope"] = v => TheilSen.Slope([.. v.Numbers("x").Zip(v.Numbers("y"))]),
+        ["readings.riseProbability"] = v => TwoReadings.ProbabilityOfRise(new(v.Number("earlier"), v.Number("uEarlier")), new(v.Number("later"), v.Number("uLater"))),
+
         ["inspection.size"] = v => Inspection.SampleSize(v.Whole("population"), v.Whole("tolerable"), v.Exact("confidencePercent"), v.Whole("allowed")),
         ["inspection.sizeOfUnlimited"] = v => Inspection.SampleSizeOfUnlimited(v.Exact("tolerablePercent"), v.Exact("confidencePercent"), v.Whole("allowed")),
         ["inspection.upperBound"] = v => Inspection.UpperBound(v.Whole("population"), v.Whole("visited"), v.Whole("found"), v.Exact("confidencePercent")),

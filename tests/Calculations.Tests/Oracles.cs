@@ -22,6 +22,8 @@ internal static class Oracles
 
     public static IReadOnlyDictionary<string, Oracle> ByName { get; } = new Dictionary<string, Oracle>(StringComparer.Ordinal)
     {
+        ["readings.riseProbability"] = new("MathNet.Numerics, Normal.CDF", v => Normal.CDF(
+            0, double.Hypot(v.Number("uEarlier"), v.Number("uLater")), v.Number("earlier") - v.Number("later")), 1e-9),
         ["combustion.ratio"] = new("UnitsNet, Ratio / Ratio", v =>
             Ratio.FromPartsPerMillion(v.Number("coPpm")) / Ratio.FromPercent(v.Number("co2Percent"))),
         ["heatInput.metricRate"] = new("UnitsNet, Volume / Duration", v =>

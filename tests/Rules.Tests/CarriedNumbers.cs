@@ -25,6 +25,9 @@ internal sealed class CarriedNumbers
         // The most CO2 that the flue gas of each fuel can hold.
         [RuleIds.Co2AgreesWithO2] = [.. Enum.GetValues<GasFamily>().Select(family => family.Co2MaxPercent())],
 
+        // The ratio of the previous visit that the record states, worked out from two of its values.
+        [RuleIds.RatioDrift] = [40m / (10_000 * 9.2m)],
+
         // Steps of the gauges in the cases: one of several accuracies of one of several instruments, which no pointer names.
         [RuleIds.PressureFinerThanGauge] = [0.01m, 0.5m],
     };
@@ -33,7 +36,7 @@ internal sealed class CarriedNumbers
     private static readonly (string RuleId, DateOnly Day) DayOfLaw = (RuleIds.PressureOrHeatInputExamined, new DateOnly(2018, 4, 6));
 
     private static readonly Lazy<ILookup<string, decimal>> LimitsByRule = new(() => RuleSet.Cases.AsParallel()
-        .SelectMany(pair => RuleSet.AnswersOf(pair.Rule.Info.Id, RuleSet.Engine.Evaluate(RuleSet.RecordOf(pair.Case))))
+        .SelectMany(pair => RuleSet.AnswersOf(pair.Rule.Info.Id, RuleSet.Engine.Evaluate(RuleSet.RecordOf(pair.Case), pair.Case.Beside())))
         .Where(finding => finding.Limit is not null)
         .SelectMany(finding => new[] { finding.Limit!.Min, finding.Limit.Max }.OfType<decimal>().Select(bound => (finding.RuleId, bound)))
         .Distinct()
@@ -44,6 +47,7 @@ internal sealed class CarriedNumbers
         var evidence = finding.Evidence ?? [];
         var limited = finding.Margin is { } margin ? new[] { finding.Limit?.Max - margin, finding.Limit?.Min + margin, margin } : [];
         var measured = evidence.Select(item => item.Number).Concat(limited).OfType<decimal>().Select(Math.Abs).ToList();
+        var earlier = evaluation.Context.History ?? [];
         var moments = evidence.Select(item => item.Value).Select(Moment).OfType<DateTimeOffset>().ToList();
         var others = OtherLimits.GetValueOrDefault(finding.RuleId, []);
         var limits = LimitsByRule.Value[finding.RuleId].Select(Math.Abs)
@@ -51,12 +55,15 @@ internal sealed class CarriedNumbers
             .Concat(finding.Conformity is { } probability ? [probability, RuleSet.Catalogue.Limits.Definitions.Single(line => line.Id == LimitIds.ConformityGuard).Min!.Value] : [])
             .ToList();
 
+        moments.AddRange(earlier.Select(visit => visit.FinishedAt));
+        moments.AddRange(earlier.Select(visit => visit.CheckCountedOn).OfType<DateOnly>().Select(day => new DateTimeOffset(day, default, default)));
         Days = DaysFrom(finding, evaluation, moments, [.. limits, .. measured]).ToHashSet();
         All =
         [
             .. measured, .. limits, .. Others.GetValueOrDefault(finding.RuleId, []), .. evaluation.Figures.Select(figure => figure.Value).OfType<decimal>().Select(Math.Abs),
             .. evidence.Select(item => item.Value).Concat((finding.References ?? []).Select(reference => reference.Clause)).Append(finding.Title)
                 .OfType<string>().SelectMany(WordingTests.NumbersIn).Select(text => Math.Abs(decimal.Parse(text, CultureInfo.InvariantCulture))),
+            .. earlier.SelectMany(visit => visit.Values).Select(value => Math.Abs(value.Value)), .. Enumerable.Range(2, earlier.Count).Select(visits => (decimal)visits),
             .. measured.SelectMany(one => measured.SelectMany(other => new[] { one + other, Math.Abs(one - other) })),
             .. others.Length > 0 ? measured.SelectMany(one => limits.Select(limit => one * limit)) : [],
             .. Days.SelectMany(one => Days.Select(other => (decimal)Math.Abs(one.DayNumber - other.DayNumber))),

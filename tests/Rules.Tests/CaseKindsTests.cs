@@ -22,7 +22,7 @@ public sealed class CaseKindsTests
     public void Cases_show_every_kind_of_answer(string ruleId)
     {
         var answers = RuleSet.Cases.Where(pair => pair.Rule.Info.Id == ruleId)
-            .SelectMany(pair => RuleSet.AnswersOf(ruleId, RuleSet.EngineOf(pair.Rule).AnswersTo(RuleSet.RecordOf(pair.Case)))).ToList();
+            .SelectMany(pair => RuleSet.AnswersOf(ruleId, RuleSet.EngineOf(pair.Rule).AnswersTo(RuleSet.RecordOf(pair.Case), lookup: pair.Case.Beside()))).ToList();
         var isMeasured = answers.Exists(answer => answer.Margin is not null);
 
         var kinds = new (string Kind, bool IsShown)[]

@@ -33,7 +33,7 @@ public sealed class CasesTests
     {
         var rule = RuleSet.RuleOf(ruleId);
         var one = RuleSet.Catalogue.Cases[rule].Single(candidate => candidate.Name == name);
-        var evaluation = RuleSet.EngineOf(rule).Evaluate(RuleSet.RecordOf(one));
+        var evaluation = RuleSet.EngineOf(rule).Evaluate(RuleSet.RecordOf(one), one.Beside());
         var answer = RuleSet.AnswerTo(one.Expect, RuleSet.AnswersOf(ruleId, evaluation));
 
         Assert.Equal((one.Expect.Outcome, answer.Message), (answer.Outcome, answer.Message));

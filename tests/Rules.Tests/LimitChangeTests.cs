@@ -49,7 +49,7 @@ public sealed class LimitChangeTests
 
     private static bool Differs(ComplianceRule rule, RuleCase one, ServiceRecord record, LimitBook book)
     {
-        var answer = RuleSet.AnswerTo(one.Expect, RuleSet.AnswersOf(rule.Info.Id, RuleSet.EngineOf(rule).AnswersTo(record, book)));
+        var answer = RuleSet.AnswerTo(one.Expect, RuleSet.AnswersOf(rule.Info.Id, RuleSet.EngineOf(rule).AnswersTo(record, book, one.Beside())));
         return answer.Outcome != one.Expect.Outcome
             || (one.Expect.Margin is { } margin && answer.Margin != margin)
             || (one.Expect.Says is { } words && answer.Message?.Contains(words, StringComparison.Ordinal) != true);

@@ -9,7 +9,7 @@ public sealed partial class WordingTests
 {
     private static readonly Lazy<IReadOnlyList<(Finding Finding, Evaluation Evaluation)>> Said = new(() =>
     [
-        .. RuleSet.Cases.AsParallel().AsOrdered().Select(pair => RuleSet.Engine.Evaluate(RuleSet.RecordOf(pair.Case)))
+        .. RuleSet.Cases.AsParallel().AsOrdered().Select(pair => RuleSet.Engine.Evaluate(RuleSet.RecordOf(pair.Case), pair.Case.Beside()))
             .SelectMany(evaluation => evaluation.Findings.Where(finding => finding.Message is not null).Select(finding => (finding, evaluation)))
             .DistinctBy(pair => (pair.finding.RuleId, pair.finding.Message)),
     ]);

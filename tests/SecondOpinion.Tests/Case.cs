@@ -4,11 +4,14 @@ using ServiceRecords;
 namespace SecondOpinion.Tests;
 
 /// <summary>One record to form an opinion on.</summary>
-internal sealed class Case(ServiceRecord record, IReadOnlyList<Finding> firstPass)
+internal sealed class Case(ServiceRecord record, IReadOnlyList<PastVisit> history, IReadOnlyList<Finding> firstPass)
 {
     private readonly Dictionary<string, Bounds?> _limits = new(StringComparer.Ordinal);
 
     public ServiceRecord Record { get; } = record;
+
+    /// <summary>Earlier visits that were looked up, the latest first.</summary>
+    public IReadOnlyList<PastVisit> History { get; } = history;
 
     /// <summary>Whose law: the date written in <c>finishedAt</c>.</summary>
     public DateOnly AsOf { get; } = record.FinishedAt.Date;

@@ -52,9 +52,9 @@ internal sealed class Comparison
 
     private static List<Disagreement> Judge(GeneratedRecord generated, IEnumerable<string> ruleIds, ref int compared)
     {
-        var answers = Engine.AnswersTo(generated.Record);
+        var answers = Engine.AnswersTo(generated.Record, lookup: new Lookup { History = generated.History });
         var said = answers.ToLookup(finding => finding.RuleId, AsOpinion, StringComparer.Ordinal);
-        var one = new Case(generated.Record, [.. answers.Where(finding => !Inferring.Contains(finding.RuleId))]);
+        var one = new Case(generated.Record, generated.History, [.. answers.Where(finding => !Inferring.Contains(finding.RuleId))]);
 
         var disagreements = new List<Disagreement>();
         foreach (var ruleId in ruleIds)

@@ -17,6 +17,7 @@ internal static class OpinionTable
             GasPressureOpinions.All,
             HeatExchangerOpinions.All,
             HeatInputOpinions.All,
+            HistoryOpinions.All,
             InferenceOpinions.All,
             InstrumentsOpinions.All,
             IntervalOpinions.All,

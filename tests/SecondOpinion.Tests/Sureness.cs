@@ -43,7 +43,7 @@ internal static class Sureness
     }
 
     /// <summary>The normal distribution function, by Simpson's rule.</summary>
-    private static double Normal(double z)
+    public static double Normal(double z)
     {
         const int Steps = 400;
         if (Math.Abs(z) > 8)

@@ -73,11 +73,11 @@ public sealed class PreviewWork(Database database, CandidateEngines engines, Pro
         async Task<Lookup?> LookUpAsync(EvaluationContext context)
         {
             if (context.ProfileId is not { } profileId)
-                return new Lookup { PreviousEvaluationId = context.PreviousEvaluationId };
+                return Lookup.Of(context);
             var profile = await lookups.GetOrAdd((profileId, context.ProfileVersion), key => profiles.FindAsync(chunk.Tenant, key.Item1, key.Item2, cancel));
             return profile is null
                 ? null
-                : new Lookup { PreviousEvaluationId = context.PreviousEvaluationId, ProfileId = profileId, ProfileVersion = context.ProfileVersion, ProfileLimits = profile.Limits };
+                : Lookup.Of(context, profile.Limits);
         }
     }
 

@@ -6,7 +6,8 @@ namespace Audits;
 
 /// <summary>Judges one chunk after the other. Any number of workers may run, in one process or in many.</summary>
 public sealed class AuditWorker(
-    ComplianceEngine engine, ProfileStore profiles, WaitingChunks queue, ResultStore results, AuditFinish finish, Corrections corrections, PreviewWork previews)
+    ComplianceEngine engine, ProfileStore profiles, HistoryStore histories, WaitingChunks queue, ResultStore results, AuditFinish finish,
+    Corrections corrections, PreviewWork previews)
 {
     /// <summary>How often a chunk is taken up before it is suspected of ending whoever judges it.</summary>
     public const int MostAttempts = 5;
@@ -43,10 +44,8 @@ public sealed class AuditWorker(
 
     private async Task WorkAsync(Chunk chunk, CancellationToken cancel)
     {
-        var judge = new LineJudge(engine, profiles, chunk.Tenant, chunk.AuditStartedAt);
-        var judged = new List<JudgedLine>(chunk.Lines.Count);
-        foreach (var line in chunk.Lines)
-            judged.Add(chunk.Attempts > MostAttempts ? GivenUp(line) : await judge.JudgeAsync(line, cancel));
+        var judge = new LineJudge(engine, profiles, histories, chunk.Tenant, chunk.AuditStartedAt);
+        var judged = chunk.Attempts > MostAttempts ? [.. chunk.Lines.Select(GivenUp)] : await judge.JudgeAsync(chunk.Lines, cancel);
 
         var marked = await corrections.MarkAsync(chunk, judged, cancel);
         var sums = new SummaryBuilder(judge.LookedAtOn);

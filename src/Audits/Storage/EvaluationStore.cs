@@ -34,9 +34,10 @@ public sealed class EvaluationStore(Database database)
     /// <param name="evaluation">The whole evaluation, with its id and time.</param>
     /// <param name="shown">How much of it was asked for.</param>
     /// <param name="cancel">Gives up.</param>
+    /// <param name="due">What falls due by the record.</param>
     /// <returns>False, and nothing is stored, when the evaluation that the record supersedes is not there or superseded already.</returns>
     public Task<bool> SaveAsync(
-        Tenant tenant, ServiceRecord record, ReadOnlyMemory<byte> posted, Evaluation evaluation, Include shown, CancellationToken cancel)
+        Tenant tenant, ServiceRecord record, ReadOnlyMemory<byte> posted, Evaluation evaluation, Include shown, CancellationToken cancel, IReadOnlyList<DueDate>? due = null)
     {
         var row = new
         {
@@ -58,11 +59,16 @@ public sealed class EvaluationStore(Database database)
             landlord = record.IsLandlords() ? 1 : 0,
             landlordCheck = record.IsLandlordsCheck() ? 1 : 0,
         };
+        var visit = new VisitRows(tenant, record, evaluation, due ?? []);
         return database.WriteAsync(
             async transaction =>
             {
                 Task<int> Execute(string sql) => transaction.Connection!.ExecuteAsync(new CommandDefinition(sql, row, transaction, cancellationToken: cancel));
-                return (row.supersedes is null || await Execute(Supersede) == 1) && await Execute(Insert) == 1;
+                if ((row.supersedes is not null && await Execute(Supersede) != 1) || await Execute(Insert) != 1)
+                    return false;
+
+                await visit.WriteAsync(transaction, cancel);
+                return true;
             },
             cancel);
     }

@@ -43,6 +43,9 @@ public sealed class Retention(Database database)
         RETURNING audit_id AS Id, line AS Line, record_id AS RecordId, maker AS Maker, serial_number AS SerialNumber, finished_at AS FinishedAt
         """;
 
+    /// <summary>What was worked out from an evaluation, kept beside it.</summary>
+    private static readonly string[] DeleteBeside = [.. new[] { "due_dates", "visits" }.Select(table => $"DELETE FROM {table} WHERE tenant = @tenant AND evaluation_id = @Id")];
+
     private const string DeleteFindings = "DELETE FROM audit_findings WHERE tenant = @tenant AND audit_id = @Id AND line = @Line";
 
     /// <summary>Ended that long ago, and every record gone but those that nobody could read.</summary>
@@ -87,8 +90,8 @@ public sealed class Retention(Database database)
                     async transaction =>
                     {
                         gone = (await transaction.Connection!.QueryAsync<RemovedRecord>(Command(delete, transaction))).AsList();
-                        if (isOfAudit)
-                            await transaction.Connection!.ExecuteAsync(DeleteFindings, gone.Select(record => new { asked.tenant, record.Id, record.Line }), transaction);
+                        foreach (var sql in isOfAudit ? [DeleteFindings] : DeleteBeside)
+                            await transaction.Connection!.ExecuteAsync(sql, gone.Select(record => new { asked.tenant, record.Id, record.Line }), transaction);
                         return true;
                     },
                     cancel);

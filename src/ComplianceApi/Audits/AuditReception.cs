@@ -6,7 +6,8 @@ using ServiceRecords;
 namespace ComplianceApi;
 
 /// <summary>Receives a posted audit: answers a short one at once, and stores one that is to be judged later.</summary>
-public sealed class AuditReception(ComplianceEngine engine, ProfileStore profiles, AuditIntake intake, AuditStore audits, Corrections corrections, TimeProvider clock)
+public sealed class AuditReception(
+    ComplianceEngine engine, ProfileStore profiles, HistoryStore histories, AuditIntake intake, AuditStore audits, Corrections corrections, TimeProvider clock)
 {
     /// <summary>Most records that are answered at once.</summary>
     public const int MostRecordsAtOnce = 5000;
@@ -78,7 +79,7 @@ public sealed class AuditReception(ComplianceEngine engine, ProfileStore profile
             }
 
             spool.Position = 0;
-            return new AuditAnswer(spool, body.Format, read, replaced, new LineJudge(engine, profiles, tenant, clock.GetUtcNow()), include);
+            return new AuditAnswer(spool, body.Format, read, replaced, new LineJudge(engine, profiles, histories, tenant, clock.GetUtcNow()), include);
         }
         catch
         {

@@ -2,12 +2,13 @@ using Audits;
 using Findings;
 using RuleEngine;
 using RuleModel;
+using Rules;
 using ServiceRecords;
 
 namespace ComplianceApi;
 
 /// <summary>Judges a posted record: read, look up, judge, keep.</summary>
-public sealed class Judge(ComplianceEngine engine, EvaluationStore evaluations, ProfileStore profiles, TimeProvider clock)
+public sealed class Judge(ComplianceEngine engine, EvaluationStore evaluations, ProfileStore profiles, HistoryStore histories, TimeProvider clock)
 {
     /// <summary>The whole evaluation, or every fault of the body.</summary>
     /// <param name="tenant">Whose record it is.</param>
@@ -35,7 +36,8 @@ public sealed class Judge(ComplianceEngine engine, EvaluationStore evaluations, 
             return new Judged(FaultKind.Invalid, faults);
 
         var now = clock.GetUtcNow();
-        var lookup = LookupOf(profile);
+        var earlier = await histories.FindAsync(tenant, [record], now, cancel);
+        var lookup = LookedUp.Beside(record, profile, earlier[0]);
         var whole = engine.Evaluate(record, lookup, law.AsOf);
         Telemetry.Judged(whole.Outcome);
         var evaluation = whole with
@@ -44,16 +46,12 @@ public sealed class Judge(ComplianceEngine engine, EvaluationStore evaluations, 
             EvaluatedAt = now,
             NextChange = law.ShowsNextChange ? engine.NextChange(whole, record, lookup) : null,
         };
-        return !keep || await evaluations.SaveAsync(tenant, record, posted, evaluation, shown, cancel)
+        return !keep || await evaluations.SaveAsync(tenant, record, posted, evaluation, shown, cancel, DueDates.Of(new Visit(record, engine.Catalogue.Limits, lookup)))
             ? new Judged(evaluation)
             : new Judged(FaultKind.Invalid, [SupersededInTheMeantime]);
     }
 
     private static Fault SupersededInTheMeantime { get; } = new("#/supersedes", FaultCodes.UnknownReference, "This evaluation has been superseded by another one already.");
-
-    private static Lookup LookupOf(ApplianceProfile? profile) => profile is null
-        ? Lookup.None
-        : new Lookup { ProfileId = profile.ProfileId, ProfileVersion = profile.Version, ProfileLimits = profile.Limits };
 
     private async Task<ApplianceProfile?> FindProfileAsync(Tenant tenant, string? profileId, List<Fault> faults, CancellationToken cancel)
     {

@@ -20,6 +20,10 @@ public static class Startup
         services.AddSingleton(provider => OpenStore(provider.GetRequiredService<IConfiguration>()));
         services.AddSingleton<EvaluationStore>();
         services.AddSingleton<ProfileStore>();
+        services.AddSingleton<HistoryStore>();
+        services.AddSingleton<TimelineStore>();
+        services.AddSingleton<DueStore>();
+        services.AddSingleton<ApplianceHistory>();
         services.AddSingleton<IdempotencyStore>();
         services.AddSingleton<Judge>();
         services.AddSingleton<Repeats>();

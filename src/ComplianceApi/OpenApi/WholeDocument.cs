@@ -9,10 +9,12 @@ internal sealed class WholeDocument : IDocumentFilter
     private static readonly Dictionary<string, string> Purposes = new(StringComparer.Ordinal)
     {
         ["Appliance profiles"] = "Makers' limits that you keep, by which records that name them are judged.",
+        ["Appliances"] = "What had been said of an appliance over the years.",
         ["Audits"] = "Many records at once.",
         ["Calculations"] = "Single computations with their working.",
         ["Catalogue"] = "The rules with their cases, the limits by date, and the laws and standards.",
         ["Discovery"] = "Where a program finds the rest.",
+        ["Due dates"] = "What falls due in a portfolio, as a list or a calendar.",
         ["Evaluations"] = "Check one record; read an evaluation back.",
         ["Health"] = "Is the service alive, and can it judge and store?",
         ["Problems"] = "What went wrong, and what to do about it.",

@@ -63,6 +63,18 @@ public static class Query
             Schema = new OpenApiSchema { Type = JsonSchemaType.String, Format = "date", MaxLength = 10 },
         };
 
+    /// <summary>A moment with its offset.</summary>
+    public static QueryParameter<DateTimeOffset?> Moment(string name, string description) =>
+        new(name, description, null, (string text, out DateTimeOffset? value) =>
+        {
+            value = Timestamp.TryParse(text, out var moment) ? moment.Value : null;
+            return value is not null;
+        })
+        {
+            Expected = "a date-time with its offset such as 2026-09-14T10:25:00Z",
+            Schema = new OpenApiSchema { Type = JsonSchemaType.String, Format = "date-time", MaxLength = 50 },
+        };
+
     /// <summary>A place in a list.</summary>
     public static QueryParameter<int> Cursor(string name, string description) => new(name, description, 0, Paging.TryPosition)
     {

@@ -14,5 +14,6 @@ public static class Units
         "m3/h", "L/h", "L/min", "kg/s", "kg/h", "kg/(kW.h)", "m3/(h.m2)",
         "kW", "kW.h", "MJ/m3",
         "A", "uA", "Ohm", "MOhm",
+        "1/a", "%/a", "K/a", "bar/a", "uA/a",
     ];
 }

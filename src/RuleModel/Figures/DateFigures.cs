@@ -27,7 +27,10 @@ internal static class DateFigures
             return;
         }
 
-        var previous = Given.Day(Previous, counted, visit.Record.PreviousVisit?.DeemedOn is null ? "/previousVisit/finishedAt" : "/previousVisit/deemedOn");
+        // A day that was looked up stands nowhere in the record.
+        var previous = visit.Record.PreviousVisit is { } stated
+            ? Given.Day(Previous, counted, stated.DeemedOn is null ? "/previousVisit/finishedAt" : "/previousVisit/deemedOn")
+            : Given.Day(Previous, counted);
         sheet.Add(DateComputations.LandlordDeadline, Subject, [previous]);
         if (!LandlordClock.HasWindow(visit))
         {

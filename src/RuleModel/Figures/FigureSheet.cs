@@ -16,6 +16,7 @@ internal static class FigureSheet
         ExchangerFigures.AddTo(sheet);
         VentilationFigures.AddTo(sheet);
         DateFigures.AddTo(sheet);
+        HistoryFigures.AddTo(sheet);
         return sheet.Figures;
     }
 }

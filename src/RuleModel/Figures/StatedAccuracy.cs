@@ -9,17 +9,24 @@ namespace RuleModel;
 /// </summary>
 internal static class StatedAccuracy
 {
+    /// <inheritdoc cref="UncertaintyOf(ServiceRecord, string, decimal)" />
+    public static double? UncertaintyOf(Visit visit, string pointer, decimal value) =>
+        visit.StatesAccuracy ? UncertaintyOf(visit.Record, pointer, value) : null;
+
     /// <summary>Standard uncertainty of the value at <paramref name="pointer"/>, in its unit; null where no accuracy is stated for it.</summary>
-    public static double? UncertaintyOf(Visit visit, string pointer, decimal value)
+    public static double? UncertaintyOf(ServiceRecord record, string pointer, decimal value)
     {
-        if (!visit.StatesAccuracy)
+        if (record.Instruments?.Any(instrument => instrument.Accuracies is { Count: > 0 }) != true)
             return null;
 
         var quantity = pointer[(pointer.LastIndexOf('/') + 1)..];
-        return InstrumentOf(visit, pointer)?.Accuracies?.Where(accuracy => accuracy.Quantity == quantity).ToList() is [var only]
+        return InstrumentOf(record, pointer)?.Accuracies?.Where(accuracy => accuracy.Quantity == quantity).ToList() is [var only]
             ? UncertaintyBy(only, value)
             : null;
     }
+
+    /// <summary>Serial number of the instrument that gave the value at <paramref name="pointer"/>; null where the record does not settle which it was.</summary>
+    public static string? SerialOf(ServiceRecord record, string pointer) => NamedAt(record, pointer) ?? InstrumentOf(record, pointer)?.SerialNumber;
 
     private static double? UncertaintyBy(InstrumentAccuracy accuracy, decimal value)
     {
@@ -32,11 +39,16 @@ internal static class StatedAccuracy
         return uncertainty > 0 ? uncertainty : null;
     }
 
-    private static Instrument? InstrumentOf(Visit visit, string pointer)
+    private static string? NamedAt(ServiceRecord record, string pointer)
     {
-        var all = visit.Record.Instruments ?? [];
         var named = $"{pointer[..pointer.LastIndexOf('/')]}/instrument";
-        var serial = RecordMembers.Find(named) is null ? null : RecordValues.At(visit.Record, named) as string;
+        return RecordMembers.Find(named) is null ? null : RecordValues.At(record, named) as string;
+    }
+
+    private static Instrument? InstrumentOf(ServiceRecord record, string pointer)
+    {
+        var all = record.Instruments ?? [];
+        var serial = NamedAt(record, pointer);
         var fitting = serial is not null
             ? all.Where(instrument => instrument.SerialNumber == serial)
             : all.Where(instrument => instrument.Kind is { } kind && kind == KindFor(pointer));

@@ -15,7 +15,7 @@ internal sealed record Clock(Outcome Outcome, DateOnly NextDeadline)
         if (!IsSound(earlier) || earlier?.DeemedOn > day.AddMonths(2))
             return On(Outcome.Missing, day);
 
-        if ((earlier?.DeemedOn ?? earlier?.FinishedAt?.Date) is not { } counted)
+        if ((earlier?.DeemedOn ?? earlier?.FinishedAt?.Date ?? StoredCheck(c)) is not { } counted)
             return On(First(c.Record.Appliance.InstalledOn, day), day);
 
         var deadline = counted.AddMonths(12);
@@ -29,6 +29,8 @@ internal sealed record Clock(Outcome Outcome, DateOnly NextDeadline)
             : day == opens ? On(Outcome.Advisory, day)
             : On(Reply.Pass(day < deadline), deadline);
     }
+
+    private static DateOnly? StoredCheck(Case c) => c.Past().FirstOrDefault(visit => visit.CheckCountedOn is not null)?.CheckCountedOn;
 
     /// <summary>A check cannot count before it was made, nor more than two months after.</summary>
     public static bool IsSound(PreviousVisit? earlier) =>

@@ -12,8 +12,8 @@ internal static class IntervalOpinions
     [
         ("landlord-deadline", c => If(c.IsLandlords(), Previous, () => Clock.Of(c).Outcome)),
         ("next-due-recorded", c => If(c.Record.JobType is JobType.AnnualService or JobType.LandlordCheck, "/paperwork/nextDueOn", () => NextDue(c))),
-        ("service-interval", c => If(c.IsAnnualService(), Previous, () => Since(c, MakersMonths(c)))),
-        ("workplace-interval", c => If(c.IsWorkplace(), Previous, () => Since(c, DefaultMonths(c)))),
+        ("service-interval", c => If(c.IsAnnualService(), Previous, () => Since(c, MakersMonths(c), "annualService", "commissioning"))),
+        ("workplace-interval", c => If(c.IsWorkplace(), Previous, () => Since(c, DefaultMonths(c), "annualService", "commissioning", "landlordCheck"))),
     ];
 
     private static Outcome NextDue(Case c)
@@ -35,13 +35,16 @@ internal static class IntervalOpinions
         _ => DefaultMonths(c),
     };
 
-    private static Outcome Since(Case c, int months)
+    private static Outcome Since(Case c, int months, params string[] kinds)
     {
         var earlier = c.Record.PreviousVisit;
         if (!Clock.IsSound(earlier))
             return Outcome.Missing;
 
-        var last = earlier?.FinishedAt?.Date ?? earlier?.DeemedOn ?? c.Record.Appliance.InstalledOn;
+        var last = earlier?.FinishedAt?.Date ?? earlier?.DeemedOn ?? Stored(c, kinds) ?? c.Record.Appliance.InstalledOn;
         return last is { } day && day <= c.Day().AddMonths(2) ? Pass(day.AddMonths(months) >= c.Day()) : Outcome.Missing;
     }
+
+    // Only where the record says nothing of its previous visit.
+    private static DateOnly? Stored(Case c, string[] kinds) => c.Past().FirstOrDefault(visit => kinds.Contains(visit.JobType))?.Date;
 }

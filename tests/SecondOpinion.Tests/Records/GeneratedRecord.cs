@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using Findings;
 using ServiceRecords;
 
 namespace SecondOpinion.Tests;
@@ -8,4 +9,8 @@ namespace SecondOpinion.Tests;
 /// <param name="Changes">What was changed in the example record, in order.</param>
 /// <param name="Json">The record as posted.</param>
 /// <param name="Record">The record as read.</param>
-internal sealed record GeneratedRecord(int Number, IReadOnlyList<Change> Changes, JsonObject Json, ServiceRecord Record);
+internal sealed record GeneratedRecord(int Number, IReadOnlyList<Change> Changes, JsonObject Json, ServiceRecord Record)
+{
+    /// <summary>The earlier visits made up for it: the same number and record always have the same.</summary>
+    public IReadOnlyList<PastVisit> History => field ??= Histories.Make(Number, Record);
+}

@@ -50,6 +50,10 @@ internal static class RecordGenerator
         if (dice.Chance(0.15))
             MoveVisit(draft, dice);
 
+        // Only a record that does not state its previous visit is given stored ones; dice of its own leave the other draws be.
+        if (new Dice(number * 7).Chance(0.25))
+            draft.Apply("/previousVisit", null);
+
         var drawn = dice.UpTo(100) / 100.0;
         foreach (var (share, least, most) in Sizes)
         {

@@ -1,0 +1,100 @@
+using Calculations;
+using Findings;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+/// <summary>What falls due after a visit, by its record. A day that the record does not give rise to is not guessed.</summary>
+public static class DueDates
+{
+    /// <summary>The dates; none for an appliance, instrument or engineer without a number.</summary>
+    public static IReadOnlyList<DueDate> Of(Visit visit)
+    {
+        ArgumentNullException.ThrowIfNull(visit);
+        var ofAppliance = string.IsNullOrWhiteSpace(visit.Appliance.SerialNumber) ? [] : new[] { Service(visit), Check(visit), Alarm(visit), Inhibitor(visit) }.OfType<DueDate>()
+            .Select(due => due with { SerialNumber = visit.Appliance.SerialNumber, Maker = visit.Appliance.Maker, Model = visit.Appliance.Model, PremisesReference = visit.Record.Premises?.Reference });
+        return [.. ofAppliance.Concat(Calibrations(visit)).Concat(Categories(visit)).DistinctBy(due => (due.Kind, due.Key))];
+    }
+
+    private static DueDate? Service(Visit visit)
+    {
+        if (visit.Record.JobType is not (JobType.AnnualService or JobType.Commissioning))
+            return null;
+
+        var limit = visit.Limits.MakerMax(visit.Maker.ServiceIntervalMonths, visit.Maker.Source, LimitIds.ServiceIntervalMonths);
+        var latest = visit.Date.AddMonths((int)limit.Max!.Value);
+        var recorded = visit.Record.Paperwork?.NextDueOn;
+        var isRecorded = recorded > visit.Date && recorded <= latest;
+        return new DueDate
+        {
+            Kind = DueKind.AnnualService,
+            By = isRecorded ? recorded!.Value : latest,
+            Basis = isRecorded ? "the date that the record gives" : $"{WireText.Of(limit.Max.Value)} months after the visit: {limit.Source}",
+        };
+    }
+
+    private static DueDate? Check(Visit visit)
+    {
+        if (visit.IsUnderLandlordDuty != true || visit.Record.JobType is not (JobType.LandlordCheck or JobType.AnnualService))
+            return null;
+
+        var by = visit.ContradictionOfDates() is null && LandlordClock.Against(visit) is { } dates ? dates.NextDeadline : LandlordCalendar.Deadline(visit.Date);
+        return new DueDate
+        {
+            Kind = DueKind.LandlordCheck,
+            By = by,
+            WindowFrom = LandlordCalendar.Against(by, by).WindowStart,
+            Basis = "regulation 36(3)(a) of the Gas Safety (Installation and Use) Regulations 1998, counted by regulation 36A",
+        };
+    }
+
+    private static DueDate? Alarm(Visit visit) => visit.Record.CoAlarm is { Present: not false, ReplaceBy: { } by }
+        ? new DueDate { Kind = DueKind.CoAlarmReplacement, By = by, Basis = "the day on the alarm" }
+        : null;
+
+    private static DueDate? Inhibitor(Visit visit)
+    {
+        if (visit.Record.Water?.InhibitorDosedOn is not { } dosed || dosed > visit.Date)
+            return null;
+
+        var limit = visit.Limits[LimitIds.InhibitorMonths];
+        return new DueDate
+        {
+            Kind = DueKind.InhibitorDose,
+            By = dosed.AddMonths((int)limit.Max!.Value),
+            Basis = $"no law sets an interval; {limit.Source}, unless the water is fully tested",
+        };
+    }
+
+    private static IEnumerable<DueDate> Calibrations(Visit visit)
+    {
+        var months = visit.Limits[LimitIds.CalibrationMonths];
+        foreach (var instrument in visit.Record.Instruments ?? [])
+        {
+            if (string.IsNullOrWhiteSpace(instrument.SerialNumber) || (instrument.CalibrationDueOn ?? instrument.CalibratedOn?.AddMonths((int)months.Max!.Value)) is not { } by)
+                continue;
+
+            yield return new DueDate
+            {
+                Kind = DueKind.Calibration,
+                By = by,
+                Basis = instrument.CalibrationDueOn is not null ? "the date on the instrument" : $"{WireText.Of(months.Max!.Value)} months after the last calibration: {months.Source}",
+                SerialNumber = instrument.SerialNumber,
+                Instrument = instrument.Kind is { } kind ? WireNames.Of(kind) : null,
+            };
+        }
+    }
+
+    private static IEnumerable<DueDate> Categories(Visit visit) =>
+        from category in visit.Record.Engineer?.Categories ?? []
+        where category.ExpiresOn is not null && !string.IsNullOrWhiteSpace(visit.Record.Engineer!.LicenceNumber)
+        select new DueDate
+        {
+            Kind = DueKind.EngineerCategory,
+            By = category.ExpiresOn!.Value,
+            Basis = "the last day on which the category is valid",
+            LicenceNumber = visit.Record.Engineer!.LicenceNumber,
+            Category = $"{(category.Fuel is { } fuel ? WireNames.Of(fuel) : "any fuel")}, {(category.Scope is { } scope ? WireNames.Of(scope) : "any scope")}",
+        };
+}

@@ -1,0 +1,38 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using RuleModel;
+using ServiceRecords;
+
+namespace Rules;
+
+[Name(RuleIds.ApplianceChanged), Topic(Topics.Plausibility), CommonPractice]
+[Description("A serial number stays with one maker, one model and one fuel")]
+[Coverage(Coverage.MayOverReport, "two makers may have given the same number")]
+public sealed class ApplianceChangedRule : VisitRule
+{
+    protected override string SubjectPointer => "/appliance";
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        var before = visit.Earlier.FirstOrDefault(earlier => earlier.Fuel is not null);
+        if (visit.OfAnotherMaker is { } other && !(other.FinishedAt < before?.FinishedAt))
+        {
+            return Changed(look.Advisory($"on {other.Date} the serial number was recorded for another maker's appliance"));
+        }
+
+        if (before is null)
+            return look.NotApplicable($"no earlier visit with this serial number is known");
+
+        look.Note(visit.Record.Appliance.Maker);
+        if (before.Fuel != WireNames.Of(visit.Appliance.Fuel) && visit.Record.PartsFitted?.Any(part => part.ForFuel == visit.Appliance.Fuel) != true)
+            return Changed(look.Advisory($"on {before.Date} another fuel was recorded, and no part for {visit.Appliance.Fuel} was fitted on this visit"));
+        if (look.Note(visit.Record.Appliance.Model) is { } model && before.Model is { } modelBefore && !IsSame(model, modelBefore))
+            return Changed(look.Advisory($"on {before.Date} another model was recorded under this serial number"));
+
+        return look.Pass($"nothing in maker, model and fuel contradicts the visit of {before.Date}");
+    }
+
+    private static Verdict Changed(Verdict verdict) => verdict.Advise("Read the data plate again, and correct the record that is wrong.");
+
+    private static bool IsSame(string one, string other) => string.Equals(one.Trim(), other.Trim(), StringComparison.OrdinalIgnoreCase);
+}

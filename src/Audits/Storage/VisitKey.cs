@@ -1,0 +1,13 @@
+using ServiceRecords;
+
+namespace Audits;
+
+/// <summary>By what the history of an appliance is found.</summary>
+internal static class VisitKey
+{
+    /// <summary>A maker as it is compared: however it is spaced or capitalised.</summary>
+    public static string OfMaker(string? maker) => (maker ?? "").Trim().ToUpperInvariant();
+
+    /// <summary>Is history to be looked up for this record? What a record says of its previous visit itself goes before the store.</summary>
+    public static bool IsAskedFor(ServiceRecord record) => record.PreviousVisit is null && !string.IsNullOrWhiteSpace(record.Appliance.SerialNumber);
+}
