@@ -117,7 +117,7 @@ internal sealed class RouteOperations : IOperationFilter
                     if (mediaType != "application/json" && described.Schema is OpenApiSchemaReference { Reference.Id: { } page } && page.EndsWith("Page", StringComparison.Ordinal))
                         described.Schema = mediaType == AuditAnswer.MediaType ? new OpenApiSchemaReference(page[..^4]) : Rows();
                     if (content.Schema is OpenApiSchema { Type: JsonSchemaType.String, Format: null } text && mediaType.StartsWith("text/", StringComparison.Ordinal))
-                        text.MaxLength ??= mediaType == "text/html" ? LongestPage : 10_000;
+                        text.MaxLength = mediaType == "text/html" ? LongestPage : text.MaxLength ?? 10_000;
                 }
             }
 
