@@ -139,7 +139,7 @@ public sealed partial class AuditTests(ServiceInProcess service) : IClassFixture
         foreach (var one in summary["coCo2Ratios"]!["classes"]!.AsArray())
             Assert.Contains($"<th scope=\"row\">{one!["from"]} ", report, StringComparison.Ordinal);
         foreach (var caution in summary["cautions"]!.AsArray())
-            Assert.Contains(WebUtility.HtmlEncode(caution.Text()), report, StringComparison.Ordinal);
+            Assert.Contains(caution.Text(), WebUtility.HtmlDecode(report), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -154,7 +154,7 @@ public sealed partial class AuditTests(ServiceInProcess service) : IClassFixture
         var style = report[(report.IndexOf("<style>", StringComparison.Ordinal) + 7)..report.IndexOf("</style>", StringComparison.Ordinal)];
         var policy = Assert.Single(answer.Headers.GetValues("Content-Security-Policy"));
         Assert.Contains($"style-src 'sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(style)))}';", policy, StringComparison.Ordinal);
-        Assert.DoesNotMatch("""\s(src|href|style)=|url\((?!"data:)|<script""", report);
+        Assert.DoesNotMatch("""\s(src|href|style)=|url\((?!"data:|#)|<script""", report);
     }
 
     [Theory]
