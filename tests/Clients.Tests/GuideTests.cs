@@ -38,7 +38,9 @@ public sealed class GuideTests(GuidedService service) : IClassFixture<GuidedServ
 
         var parts = printed.Split("== errors\n");
         Assert.EndsWith(guide.Prints, parts[0], StringComparison.Ordinal);
-        Assert.EndsWith(Errors, parts[1], StringComparison.Ordinal);
+        // The service that lost its evaluations has no time either: on a busy machine its time is up before it misses them.
+        Assert.Contains(new[] { Errors, Errors.Replace("503 /problems/store-unavailable", "504 /problems/too-slow", StringComparison.Ordinal) },
+            errors => parts[1].EndsWith(errors, StringComparison.Ordinal));
     }
 
     [Fact]
