@@ -92,21 +92,34 @@ public sealed class HostileAuditTests(ServiceInProcess service) : IClassFixture<
         using var client = await running.Listening();
         await StillAnswers(client);
         var before = running.PeakMebibytes;
-        var bomb = new Generated(async stream =>
-        {
-            await using var gzip = new GZipStream(stream, CompressionLevel.SmallestSize, leaveOpen: true);
-            var zeros = new byte[1_000_000];
-            for (var part = 0; part < 2000; part++)
-                await gzip.WriteAsync(zeros);
-        });
-        bomb.Headers.ContentEncoding.Add("gzip");
-        var request = later ? Later(bomb) : new HttpRequestMessage(HttpMethod.Post, "/v1/audits") { Content = bomb };
-
-        Assert.Equal("/problems/audit-too-long", (await (await client.SendAsync(request)).Read(HttpStatusCode.RequestEntityTooLarge))["type"].Text());
+        // A client that is still sending when it is refused may meet the closed connection before the answer: it tries again.
+        Assert.Equal("/problems/audit-too-long", (await (await Refused() ?? await Refused() ?? await Refused())!.Read(HttpStatusCode.RequestEntityTooLarge))["type"].Text());
 
         Assert.InRange(running.PeakMebibytes - before, 0, 100);
         Assert.Equal(0, (await client.GetJson("/v1/audits"))["total"].Number());
         await StillAnswers(client);
+
+        async Task<HttpResponseMessage?> Refused()
+        {
+            var bomb = new Generated(async stream =>
+            {
+                await using var gzip = new GZipStream(stream, CompressionLevel.SmallestSize, leaveOpen: true);
+                var zeros = new byte[1_000_000];
+                for (var part = 0; part < 2000; part++)
+                    await gzip.WriteAsync(zeros);
+            });
+            bomb.Headers.ContentEncoding.Add("gzip");
+            var request = later ? Later(bomb) : new HttpRequestMessage(HttpMethod.Post, "/v1/audits") { Content = bomb };
+
+            try
+            {
+                return await client.SendAsync(request);
+            }
+            catch (HttpRequestException)
+            {
+                return null;
+            }
+        }
     }
 
     [Theory]
