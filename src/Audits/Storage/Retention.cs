@@ -44,7 +44,7 @@ public sealed class Retention(Database database)
         """;
 
     /// <summary>What was worked out from an evaluation, kept beside it.</summary>
-    private static readonly string[] DeleteBeside = [.. new[] { "due_dates", "visits" }.Select(table => $"DELETE FROM {table} WHERE tenant = @tenant AND evaluation_id = @Id")];
+    private static readonly string[] DeleteBeside = [.. new[] { "due_dates", "visits", "preview_changes" }.Select(table => $"DELETE FROM {table} WHERE tenant = @tenant AND evaluation_id = @Id")];
 
     private const string DeleteFindings = "DELETE FROM audit_findings WHERE tenant = @tenant AND audit_id = @Id AND line = @Line";
 
