@@ -28,6 +28,13 @@ internal static class Say
         ["/h"] = "per hour",
     };
 
+    // How the names of members end that carry a unit, the longest first.
+    private static readonly (string Ending, string Sign)[] UnitEndings =
+    [
+        (" mj per m3", "MJ/m³"), (" c", "°C"), (" kw", "kW"), (" percent", "%"), (" ppm", "ppm"), (" mbar", "mbar"), (" bar", "bar"), (" pa", "Pa"), (" mm", "mm"),
+        (" m", "m"), (" m2", "m²"), (" cm2", "cm²"), (" m3", "m³"), (" ft3", "ft³"), (" l", "l"), (" microamps", "µA"), (" ohm", "Ω"), (" megohm", "MΩ"),
+    ];
+
     private static readonly Dictionary<string, string> TopicWords = new(StringComparer.Ordinal)
     {
         [Topics.AmbientAir] = "Room air",
@@ -92,7 +99,7 @@ internal static class Say
     /// <summary>An enumeration's value in words.</summary>
     public static string Value(Enum value) => Split(WireNames.Of(value), capital: false);
 
-    /// <summary>A place in the record, from a JSON Pointer: "combustion, reading 1, CO ppm" is nearer to a reader than slashes.</summary>
+    /// <summary>A place in the record, from a JSON Pointer: "combustion, reading 1, CO (ppm)" is nearer to a reader than slashes.</summary>
     public static string Place(string pointer)
     {
         if (pointer.Length == 0)
@@ -103,7 +110,7 @@ internal static class Say
             if (int.TryParse(part, NumberStyles.None, CultureInfo.InvariantCulture, out var index) && words.Count > 0)
                 words[^1] = string.Create(CultureInfo.InvariantCulture, $"{One(words[^1])} {index + 1}");
             else
-                words.Add(Split(part.Replace("~1", "/", StringComparison.Ordinal).Replace("~0", "~", StringComparison.Ordinal), capital: false));
+                words.Add(WithUnit(Split(part.Replace("~1", "/", StringComparison.Ordinal).Replace("~0", "~", StringComparison.Ordinal), capital: false)));
         }
 
         return string.Join(", ", words);
@@ -117,6 +124,10 @@ internal static class Say
 
     /// <summary>An id for a place within a page.</summary>
     public static string Anchor(string ruleId, string subject) => ruleId + subject.Replace('/', '.');
+
+    private static string WithUnit(string member) =>
+        UnitEndings.FirstOrDefault(unit => member.EndsWith(unit.Ending, StringComparison.Ordinal)) is { Ending: { } ending } found
+            ? $"{member[..^ending.Length]} ({found.Sign})" : member;
 
     private static string One(string many) => many.EndsWith("ies", StringComparison.Ordinal) ? many[..^3] + "y" : many.TrimEnd('s');
 
