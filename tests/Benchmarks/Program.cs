@@ -1,3 +1,4 @@
+using System.Globalization;
 using BenchmarkDotNet.Running;
 using Benchmarks;
 
@@ -5,6 +6,7 @@ return args switch
 {
     ["--quick"] => Quick.Run(),
     ["--quick", "rules"] => Quick.RunRules(),
+    ["--loop", var part, var seconds] => Quick.Loop(part, int.Parse(seconds, CultureInfo.InvariantCulture)),
     ["--compare", var folder] => Compare.Run(folder),
     ["--growth", "rules"] => Growth.Rules(),
     ["--growth", "records"] => await Growth.RecordsAsync(),

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using System.Text.Json;
 using Findings;
 using RuleEngine;
@@ -13,14 +14,35 @@ internal static class Quick
 
     public static int Run()
     {
+        var parts = Parts();
+        Timed.InTurns(Rounds, parts);
+        Timed.Print(parts);
+        return 0;
+    }
+
+    /// <summary>Does one part over and over, for a profiler.</summary>
+    public static int Loop(string part, int seconds)
+    {
+        var one = Array.Find(Parts(), candidate => candidate.Name.Contains(part, StringComparison.Ordinal)) ?? throw new ArgumentException($"No part has '{part}' in its name.", nameof(part));
+        for (var began = Stopwatch.GetTimestamp(); Stopwatch.GetElapsedTime(began).TotalSeconds < seconds;)
+            Timed.InTurns(1, [one]);
+        Timed.Print([one]);
+        return 0;
+    }
+
+    private static Timed[] Parts()
+    {
         var records = Month.Records;
         var limits = Month.Catalogue.Limits;
         var evaluations = records.Select(record => Month.Engine.Evaluate(record)).ToList();
         var visits = records.Select(record => new Visit(record, limits)).ToList();
-        Timed[] parts =
+        var validator = new ServiceRecordValidator();
+        return
         [
             new("read", i => RecordReader.Read(Month.Json[i])),
             new("  of it: deserialize", i => JsonSerializer.Deserialize(Month.Json[i], RecordJson.Default.ServiceRecord)),
+            new("  of it: is anything wrong", i => validator.IsSound(records[i])),
+            new("  only of a faulty record: name what is wrong", i => validator.Validate(records[i])),
             new("figures", i => new Visit(records[i], limits).Figures),
             new("answers (no figures, no hashes)", i => Month.Engine.AnswersTo(records[i])),
             new("evaluate", i => Month.Engine.Evaluate(records[i])),
@@ -30,9 +52,6 @@ internal static class Quick
             new("write, every answer", i => JsonSerializer.SerializeToUtf8Bytes(evaluations[i], EvaluationJson.Wire.Evaluation)),
             new("write, problems", i => JsonSerializer.SerializeToUtf8Bytes(evaluations[i].Show(Include.Problems), EvaluationJson.Wire.Evaluation)),
         ];
-        Timed.InTurns(Rounds, parts);
-        Timed.Print(parts);
-        return 0;
     }
 
     /// <summary>The rules of the first pass by the time that they take, the dearest first.</summary>

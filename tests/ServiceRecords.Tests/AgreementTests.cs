@@ -73,9 +73,27 @@ public class AgreementTests
     private static bool Agreed(byte[] body)
     {
         var fast = RecordReader.ReadFast(body);
+        if (Read(body) is { } read)
+        {
+            Assert.Equal(Validator.Validate(read).IsValid, Validator.IsSound(read));
+        }
+
         var faults = FaultFinder.Find(body, Validator);
         Assert.True(fast is null == faults.Count > 0, $"fast {(fast is null ? "refuses" : "takes")}, thorough finds {faults.Count}: {Encoding.UTF8.GetString(body)}");
         return fast is not null;
+    }
+
+    /// <summary>What can be read of a body, sound or not; null when none of it can.</summary>
+    private static ServiceRecord? Read(byte[] body)
+    {
+        try
+        {
+            return JsonSerializer.Deserialize(body, RecordJson.Default.ServiceRecord);
+        }
+        catch (JsonException)
+        {
+            return null;
+        }
     }
 
     /// <summary>Removes, adds, doubles, renames or changes the member or item that a number picks.</summary>

@@ -4,8 +4,8 @@ using System.Text.Unicode;
 namespace ServiceRecords;
 
 /// <summary>
-/// Reads one posted record, strictly. A right record takes the fast way: one deserialization and the validators. Any other is read
-/// once more along the metadata, so that one answer names every fault. A byte order mark before the record is skipped.
+/// Reads one posted record, strictly. A right record takes the fast way: one deserialization, and the validators find it sound. Any other
+/// is read once more along the metadata, so that one answer names every fault. A byte order mark before the record is skipped.
 /// </summary>
 public static class RecordReader
 {
@@ -32,7 +32,7 @@ public static class RecordReader
         try
         {
             var record = Utf8.IsValid(utf8.Span) ? JsonSerializer.Deserialize(utf8.Span, RecordJson.Default.ServiceRecord) : null;
-            return record is not null && Validator.Validate(record).IsValid ? record : null;
+            return record is not null && Validator.IsSound(record) ? record : null;
         }
         catch (JsonException)
         {

@@ -6,7 +6,7 @@ using FluentValidation.Results;
 
 namespace ServiceRecords;
 
-/// <summary>What the attributes of one member demand of its value, made once into a check of a whole section.</summary>
+/// <summary>Makes the attributes of each member into its check, once.</summary>
 internal static class MemberChecks
 {
     private const int FirstYear = 1900;
@@ -17,7 +17,7 @@ internal static class MemberChecks
     private static readonly SearchValues<char> NotInProse = SearchValues.Create([.. Controls.Except("\n\r\t")]);
 
     /// <summary>The check of a member; null when every value of its type will do.</summary>
-    public static Action<T, ValidationContext<T>>? Of<T>(RecordMember member)
+    public static MemberCheck<T>? Of<T>(RecordMember member)
     {
         var type = member.Property.PropertyType;
         return member switch
@@ -32,91 +32,79 @@ internal static class MemberChecks
         };
     }
 
-    private static Action<T, ValidationContext<T>> OfNumber<T>(RecordMember member)
+    private static MemberCheck<T> OfNumber<T>(RecordMember member)
     {
         var get = Getter<T, decimal?>(member);
         var (minimum, maximum) = (member.Minimum!.Value, member.Maximum!.Value);
-        return (section, context) =>
-        {
-            if (get(section) is { } number && (number < minimum || number > maximum))
-            {
-                var detail = Text($"{number} is impossible; expected {minimum} to {maximum}, unit {member.Unit}.");
-                context.AddFault(member.Property.Name, FaultCodes.OutOfRange, detail);
-            }
-        };
+        return new(
+            section => get(section) is not { } number || (number >= minimum && number <= maximum),
+            (section, context) => context.AddFault(
+                member.Property.Name, FaultCodes.OutOfRange, Text($"{get(section)} is impossible; expected {minimum} to {maximum}, unit {member.Unit}.")));
     }
 
-    private static Action<T, ValidationContext<T>> OfText<T>(RecordMember member)
+    private static MemberCheck<T> OfText<T>(RecordMember member)
     {
         var get = Getter<T, string?>(member);
-        var (forbidden, detailOfForbidden) = member.MaxLength > LongestName
+        var most = member.MaxLength!.Value;
+        var (forbidden, detailOfForbidden) = most > LongestName
             ? (NotInProse, "The text has control characters; only line breaks and tabs are read.")
             : (NotInNames, "The text has control characters (line breaks and tabs count).");
-        return (section, context) =>
-        {
-            if (get(section) is not { } text)
+        return new(
+            section => get(section) is not { } text || !(IsTooLong(text) || IsBlank(text) || HasForbidden(text)),
+            (section, context) =>
             {
-                return;
-            }
-
-            if (text.Length > member.MaxLength && text.EnumerateRunes().Count() is var length && length > member.MaxLength)
-            {
-                var detail = Text($"The text has {length} characters; at most {member.MaxLength} are read.");
-                context.AddFault(member.Property.Name, FaultCodes.TextLength, detail);
-            }
-            else if (string.IsNullOrWhiteSpace(text) && !(member.MayBeEmpty && text.Length == 0))
-            {
-                context.AddFault(member.Property.Name, FaultCodes.TextLength, "The text is blank; what is not recorded is left out.");
-            }
-
-            if (text.AsSpan().ContainsAny(forbidden))
-            {
-                context.AddFault(member.Property.Name, FaultCodes.TextCharacters, detailOfForbidden);
-            }
-        };
-    }
-
-    private static Action<T, ValidationContext<T>> OfList<T>(RecordMember member)
-    {
-        var get = Getter<T, IEnumerable?>(member);
-        return (section, context) =>
-        {
-            if (get(section) is not { } list)
-            {
-                return;
-            }
-
-            var count = 0;
-            foreach (var item in list)
-            {
-                if (item is null)
+                var text = get(section)!;
+                if (IsTooLong(text))
                 {
-                    context.AddFault(Text($"{member.Property.Name}[{count}]"), FaultCodes.NullItem, FaultTexts.NullItem);
+                    var detail = Text($"The text has {text.EnumerateRunes().Count()} characters; at most {most} are read.");
+                    context.AddFault(member.Property.Name, FaultCodes.TextLength, detail);
+                }
+                else if (IsBlank(text))
+                {
+                    context.AddFault(member.Property.Name, FaultCodes.TextLength, "The text is blank; what is not recorded is left out.");
                 }
 
-                count++;
-            }
+                if (HasForbidden(text))
+                {
+                    context.AddFault(member.Property.Name, FaultCodes.TextCharacters, detailOfForbidden);
+                }
+            });
 
-            if (count > member.MaxItems)
-            {
-                context.AddFault(member.Property.Name, FaultCodes.TooManyItems, FaultTexts.TooMany(count, member));
-            }
-        };
+        bool IsTooLong(string text) => text.Length > most && text.EnumerateRunes().Count() > most;
+        bool IsBlank(string text) => string.IsNullOrWhiteSpace(text) && !(member.MayBeEmpty && text.Length == 0);
+        bool HasForbidden(string text) => text.AsSpan().ContainsAny(forbidden);
     }
 
-    private static Action<T, ValidationContext<T>> OfYear<T, TValue>(RecordMember member, Func<TValue, int?> yearOf)
+    private static MemberCheck<T> OfList<T>(RecordMember member)
+    {
+        var get = Getter<T, IEnumerable?>(member);
+        var most = member.MaxItems!.Value;
+        return new(
+            section => get(section) is not { } list || (list is IList { Count: var count } items && count <= most && !items.Contains(null)),
+            (section, context) =>
+            {
+                var items = get(section)!.Cast<object?>().ToList();
+                foreach (var (index, _) in items.Index().Where(entry => entry.Item is null))
+                {
+                    context.AddFault(Text($"{member.Property.Name}[{index}]"), FaultCodes.NullItem, FaultTexts.NullItem);
+                }
+
+                if (items.Count > most)
+                {
+                    context.AddFault(member.Property.Name, FaultCodes.TooManyItems, FaultTexts.TooMany(items.Count, member));
+                }
+            });
+    }
+
+    private static MemberCheck<T> OfYear<T, TValue>(RecordMember member, Func<TValue, int?> yearOf)
     {
         var get = Getter<T, TValue>(member);
-        return (section, context) =>
-        {
-            if (yearOf(get(section)) is < FirstYear or > LastYear)
-            {
-                context.AddFault(member.Property.Name, FaultCodes.OutOfRange, Text($"The year must lie between {FirstYear} and {LastYear}."));
-            }
-        };
+        return new(
+            section => yearOf(get(section)) is not (< FirstYear or > LastYear),
+            (_, context) => context.AddFault(member.Property.Name, FaultCodes.OutOfRange, Text($"The year must lie between {FirstYear} and {LastYear}.")));
     }
 
-    private static Func<T, TValue> Getter<T, TValue>(RecordMember member) => member.Property.GetMethod!.CreateDelegate<Func<T, TValue>>();
+    public static Func<T, TValue> Getter<T, TValue>(RecordMember member) => member.Property.GetMethod!.CreateDelegate<Func<T, TValue>>();
 
     /// <summary>Notes a fault at a place in C# names as seen from the section.</summary>
     public static void AddFault<T>(this ValidationContext<T> context, string place, string code, string detail) =>

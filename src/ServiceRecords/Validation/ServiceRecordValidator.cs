@@ -1,5 +1,3 @@
-using FluentValidation;
-
 namespace ServiceRecords;
 
 /// <summary>
@@ -10,15 +8,14 @@ public sealed class ServiceRecordValidator : SectionValidator<ServiceRecord>
     /// <summary>Makes the rules.</summary>
     public ServiceRecordValidator()
     {
-        RuleFor(r => r.FinishedAt).Must((r, finish) => !(r.StartedAt?.Value > finish.Value)).When(IsFinished)
-            .WithErrorCode(FaultCodes.OutOfOrder).WithMessage("The visit cannot finish before it starts.");
-        RuleFor(r => r.PreviousVisit!.FinishedAt).Must((r, previous) => !(previous?.Value >= r.FinishedAt.Value))
-            .When(r => IsFinished(r) && r.PreviousVisit is not null)
-            .WithErrorCode(FaultCodes.OutOfOrder).WithMessage("The previous visit must have finished before this one did.");
-        RuleFor(r => r.Appliance.InstalledOn).Must((r, day) => !IsAfterVisit(r, day)).When(r => IsFinished(r) && r.Appliance is not null)
-            .WithErrorCode(FaultCodes.OutOfOrder).WithMessage("The appliance cannot be installed after the visit.");
-        RuleForEach(r => r.Instruments).Must((r, instrument) => !IsListedBefore(r.Instruments!, instrument))
-            .WithErrorCode(FaultCodes.DuplicateItem).WithMessage("An instrument of this kind and serial number is listed already.");
+        Demand(r => r.FinishedAt, r => !(IsFinished(r) && r.StartedAt?.Value > r.FinishedAt.Value),
+            FaultCodes.OutOfOrder, "The visit cannot finish before it starts.");
+        Demand(r => r.PreviousVisit!.FinishedAt, r => !(IsFinished(r) && r.PreviousVisit?.FinishedAt?.Value >= r.FinishedAt.Value),
+            FaultCodes.OutOfOrder, "The previous visit must have finished before this one did.");
+        Demand(r => r.Appliance.InstalledOn, r => !(IsFinished(r) && IsAfterVisit(r, r.Appliance?.InstalledOn)),
+            FaultCodes.OutOfOrder, "The appliance cannot be installed after the visit.");
+        DemandOfEach(r => r.Instruments, (r, instrument) => !IsListedBefore(r.Instruments!, instrument),
+            FaultCodes.DuplicateItem, "An instrument of this kind and serial number is listed already.");
     }
 
     private static bool IsFinished(ServiceRecord record) => record.FinishedAt.Text is not null;
