@@ -38,11 +38,10 @@ public sealed partial class AuditTests(ServiceInProcess service) : IClassFixture
         var later = await _client.PostAudit(AuditCalls.Lines(month), later: true, packed: true);
         var status = await _client.Completed(later.Headers.Location!);
 
-        var auditId = later.Headers.Location!.ToString().Split('/')[^1];
-        var stored = await service.Services.GetRequiredService<AuditStore>().LinesAsync(Tenant.Local, auditId, default);
-        Assert.Equal(atOnce[..^1].Select(line => line["evaluation"]?["resultHash"].Text()), stored.Select(line => line.Evaluation?.ResultHash));
         foreach (var (record, index) in month.Select((record, index) => (record, index)))
         {
+            var stored = await _client.GetJson($"{later.Headers.Location}/records/{index + 1}");
+            Assert.Equal((atOnce[index]["evaluation"]?["resultHash"].Text(), atOnce[index]["problem"]?.ToJsonString()), (stored["evaluation"]?["resultHash"].Text(), stored["problem"]?.ToJsonString()));
             var alone = await _client.PostRecord(record, "?store=false");
             if (alone.IsSuccessStatusCode)
                 Assert.Equal((await alone.Read())["resultHash"].Text(), atOnce[index]["evaluation"]!["resultHash"].Text());
@@ -52,6 +51,7 @@ public sealed partial class AuditTests(ServiceInProcess service) : IClassFixture
 
         Assert.Equal(atOnce.Select(line => line.ToJsonString()), array.Select(line => line.ToJsonString()));
         Assert.Equal(atOnce[^1]["summary"]!.ToJsonString(), status["summary"]!.ToJsonString());
+        Assert.Equal(HttpStatusCode.NotFound, (await _client.GetAsync($"{later.Headers.Location}/records/{month.Count + 1}")).StatusCode);
     }
 
     [Fact]

@@ -76,7 +76,7 @@ public sealed class GeneratedRequestTests
             kind = "allowed";
 
         // A path value, a query and a body; the one thing that is wrong is in the query or in the body.
-        var path = string.Join('/', operation.Path.Split('/').Select(part => part.StartsWith('{') ? kind == "hostile" && !isBody ? HostilePaths[random.Next(HostilePaths.Length)] : part == "{name}" ? "coCo2Ratio" : "x" : part));
+        var path = operation.PathWith(kind == "hostile" && !isBody ? _ => HostilePaths[random.Next(HostilePaths.Length)] : null);
         var query = operation.Parameters.Where(parameter => parameter["in"].Text() == "query" && parameter["name"].Text() != "next" && random.Next(3) == 0)
             .Select(parameter => (Name: parameter["name"].Text(), Value: Text(values.Allowed(parameter["schema"]!)))).ToList();
         if (kind != "allowed" && !isBody)

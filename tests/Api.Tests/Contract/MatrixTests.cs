@@ -116,8 +116,7 @@ public sealed class MatrixTests(ServiceInProcess service) : IClassFixture<Servic
     private HttpRequestMessage RequestOf(string operation, string query = "")
     {
         var found = Find(operation);
-        var path = string.Join('/', found.Path.Split('/').Select(part => part == "{name}" ? "coCo2Ratio" : part.StartsWith('{') ? "x" : part));
-        return new HttpRequestMessage(new HttpMethod(found.Method), path + query) { Content = found.Body is null ? null : Calls.Json(service.ExampleRecord) };
+        return new HttpRequestMessage(new HttpMethod(found.Method), found.PathWith() + query) { Content = found.Body is null ? null : Calls.Json(service.ExampleRecord) };
     }
 
     private async Task<HttpResponseMessage> Refused(HttpRequestMessage request, int status, string kind)

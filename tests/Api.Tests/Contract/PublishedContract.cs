@@ -75,6 +75,10 @@ internal sealed class PublishedContract
 /// <summary>One operation of the document.</summary>
 internal sealed record Operation(string Path, string Method, JsonObject Node)
 {
+    /// <summary>The path with what <paramref name="valueOf"/> gives for the name of each of its parameters, else with values that are nobody's id.</summary>
+    public string PathWith(Func<string, string?>? valueOf = null) => string.Join('/', Path.Split('/').Select(part =>
+        !part.StartsWith('{') ? part : valueOf?.Invoke(part[1..^1]) ?? part switch { "{name}" => "coCo2Ratio", "{line}" => "1", _ => "x" }));
+
     private readonly string[] _parts = Path.Split('/');
 
     public string Id => Node["operationId"].Text();

@@ -61,9 +61,6 @@ internal static class Requests
     public static Operation Find(string operation) => PublishedContract.V1.Operations.Single(one => one.Id == operation);
 
     /// <summary>With ids in its path as <paramref name="ids"/> gives them, else some that are nobody's.</summary>
-    public static HttpRequestMessage Of(Operation operation, byte[] exampleRecord, IReadOnlyDictionary<string, string>? ids = null)
-    {
-        var path = string.Join('/', operation.Path.Split('/').Select(part => !part.StartsWith('{') ? part : ids?.GetValueOrDefault(part[1..^1]) ?? (part == "{name}" ? "coCo2Ratio" : "x")));
-        return new HttpRequestMessage(new HttpMethod(operation.Method), path) { Content = operation.Body is null ? null : Calls.Json(exampleRecord) };
-    }
+    public static HttpRequestMessage Of(Operation operation, byte[] exampleRecord, IReadOnlyDictionary<string, string>? ids = null) =>
+        new(new HttpMethod(operation.Method), operation.PathWith(name => ids?.GetValueOrDefault(name))) { Content = operation.Body is null ? null : Calls.Json(exampleRecord) };
 }

@@ -11,8 +11,8 @@ public sealed class TenantTests(KeyedService service) : IClassFixture<KeyedServi
     private HttpClient _a = null!;
     private HttpClient _b = null!;
 
-    /// <summary>Ids of what is nobody's: the catalogue and the computations.</summary>
-    private static readonly string[] Public = ["ruleId", "name"];
+    /// <summary>Names of what is nobody's: the catalogue, the computations, and a line within an audit.</summary>
+    private static readonly string[] Public = ["ruleId", "name", "line"];
 
     public static TheoryData<string> WithId => [.. PublishedContract.V1.Operations.Where(operation => operation.IsStrict && IdsOf(operation).Any()).Select(operation => operation.Id)];
 
