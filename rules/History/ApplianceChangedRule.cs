@@ -17,7 +17,9 @@ public sealed class ApplianceChangedRule : VisitRule
         var before = visit.Earlier.FirstOrDefault(earlier => earlier.Fuel is not null);
         if (visit.OfAnotherMaker is { } other && !(other.FinishedAt < before?.FinishedAt))
         {
-            return Changed(look.Advisory($"on {other.Date} the serial number was recorded for another maker's appliance"));
+            return look.Lacks(visit.Record.Appliance.Maker, out _)
+                ? look.Missing($"on {other.Date} a maker was recorded for this serial number, and now none is")
+                : Changed(look.Advisory($"on {other.Date} the serial number was recorded for another maker's appliance"));
         }
 
         if (before is null)

@@ -15,6 +15,7 @@ internal static class OpinionTable
             ElectricalOpinions.All,
             FlueOpinions.All,
             GasPressureOpinions.All,
+            GraveHistoryOpinions.All,
             HeatExchangerOpinions.All,
             HeatInputOpinions.All,
             HistoryOpinions.All,

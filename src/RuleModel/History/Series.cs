@@ -4,8 +4,8 @@ using Findings;
 namespace RuleModel;
 
 /// <summary>
-/// One quantity over the visits to an appliance that can be compared: this visit's value last. Fitted parts begin a series anew, and so,
-/// for a trend, does another instrument or one that is not recorded.
+/// One quantity over the visits to an appliance that can be compared: this visit's value last. A day is one visit, of which the latest value
+/// counts. Fitted parts and another fuel begin a series anew, and so, for a trend, does another instrument or one that is not recorded.
 /// </summary>
 public sealed class Series
 {
@@ -42,15 +42,16 @@ public sealed class Series
             return null;
 
         List<(DateTimeOffset, PastValue)> points = [(visit.Facts.FinishedAt, today)];
-        var (ofOneInstrument, isOne, later) = (1, today.Instrument is not null, visit.Facts);
+        var (ofOneInstrument, isOne, later, day) = (1, today.Instrument is not null, visit.Facts, visit.Facts.Date);
         foreach (var earlier in visit.Earlier)
         {
-            if (later.PartsFitted == true)
+            if (later.PartsFitted == true || (earlier.Fuel is { } fuel && fuel != visit.Facts.Fuel))
                 break;
             later = earlier;
-            if (earlier.Value(name) is not { } value || (today.LoadPercent is { } load && !(Math.Abs(load - (value.LoadPercent ?? -1000)) <= loadTolerance)))
+            if (earlier.Date == day || earlier.Value(name) is not { } value || (today.LoadPercent is { } load && !(Math.Abs(load - (value.LoadPercent ?? -1000)) <= loadTolerance)))
                 continue;
 
+            day = earlier.Date;
             points.Insert(0, (earlier.FinishedAt, value));
             isOne &= value.Instrument == today.Instrument;
             ofOneInstrument += isOne ? 1 : 0;

@@ -14,8 +14,10 @@ public sealed partial class Visit
         ? [.. (Lookup.History ?? []).Where(IsOfThisMaker).DistinctBy(visit => visit.FinishedAt).OrderByDescending(visit => visit.FinishedAt)]
         : VisitFacts.OfPrevious(Record) is { } stated ? [stated] : [];
 
-    /// <summary>The latest visit to an appliance of another maker with the same serial number.</summary>
-    public PastVisit? OfAnotherMaker => Record.PreviousVisit is null ? Lookup.History?.FirstOrDefault(visit => !IsOfThisMaker(visit)) : null;
+    /// <summary>The latest visit at which another maker was recorded with the same serial number.</summary>
+    public PastVisit? OfAnotherMaker => Record.PreviousVisit is null
+        ? Lookup.History?.FirstOrDefault(visit => !string.IsNullOrWhiteSpace(visit.Maker) && !IsOfThisMaker(visit))
+        : null;
 
     /// <summary>What is kept of this visit.</summary>
     public PastVisit Facts => field ??= VisitFacts.Of(Record);

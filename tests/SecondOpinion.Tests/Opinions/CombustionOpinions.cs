@@ -82,7 +82,7 @@ internal static class CombustionOpinions
             .IfSure(RatioUncertainty(one, reading), ratio, null, limit);
     }
 
-    private static double? RatioUncertainty(Case one, CombustionReading reading)
+    public static double? RatioUncertainty(Case one, CombustionReading reading)
     {
         var (co, co2) = ((double)reading.CoPpm!.Value, (double)reading.Co2Percent!.Value);
         var ofCo = Sureness.OfAnalyser(one, "coPpm", reading.CoPpm, reading.Instrument);

@@ -11,16 +11,13 @@ internal static class HistoryOpinions
 
     public static IEnumerable<(string RuleId, Func<Case, IEnumerable<Opinion>> Say)> All =>
     [
-        ("ratio-drift", c => Drift(c, "/combustion", "coCo2Ratio", OfCleanAir(c, Ratio(c, Last(c.Record.Combustion?.Readings))), up: true)),
         ("co2-drift", c => Drift(c, "/combustion", "co2Percent", OfCleanAir(c, Co2(c, Last(c.Record.Combustion?.Readings))), up: null)),
         ("flue-above-return-drift", c => Drift(c, "/water/returnTemperatureC", "flueAboveReturnK", OfCleanAir(c, AboveReturn(c)), up: true)),
         ("precharge-drift", c => Drift(c, "/water/vesselPrechargeBar", "vesselPrechargeBar",
             By(c, "vesselPrechargeBar", c.Record.Water?.VesselPrechargeBar, InstrumentKind.PressureGauge), up: false)),
         ("flame-current-drift", c => Drift(c, "/burner/flameCurrentMicroamps", "flameCurrentMicroamps",
             By(c, "flameCurrentMicroamps", c.Record.Burner?.FlameCurrentMicroamps, InstrumentKind.Multimeter), up: false)),
-        ("defect-noted-before", Defects),
         ("same-readings-as-before", c => On("", SameReadings(c))),
-        ("appliance-changed", c => On("/appliance", Changed(c))),
     ];
 
     /// <summary>Stored visits to this maker's appliance, the latest first; none where the record states its previous visit.</summary>
@@ -51,26 +48,32 @@ internal static class HistoryOpinions
         return On(subject, chance is { } known ? Pass(!((decimal)known < c.Limit("drift-probability")!.Min)) : Outcome.NotApplicable);
     }
 
-    // The latest first; a visit with new parts is the first of its series.
+    // The latest first, one for each day; a visit with new parts or another fuel is the first of its series.
     private static List<Point> Comparable(Case c, string name, Point now)
     {
         if (c.Record.PreviousVisit is { } stated)
         {
-            return c.Record.PartsFitted is { Count: > 0 } || stated.FinishedAt is null || Stated(c, stated, name) is not { } only || !IsLoadNear(c, now, only) ? [] : [only];
+            return c.Record.PartsFitted is { Count: > 0 } || stated.FinishedAt is null || stated.FinishedAt.Value.Date == c.Day() || Stated(c, stated, name) is not { } only || !IsLoadNear(c, now, only) ? [] : [only];
         }
 
         var points = new List<Point>();
         if (c.Record.PartsFitted is { Count: > 0 })
             return points;
-        foreach (var visit in c.Past())
+        var day = c.Day();
+        foreach (var visit in c.Past().TakeWhile(visit => visit.Fuel is null || visit.Fuel == WireNames.Of(c.Record.Appliance.Fuel)))
         {
-            if (visit.Values.FirstOrDefault(value => value.Name == name) is { } value)
-                points.Add(new Point(value.Value, (double?)value.Uncertainty, value.Instrument, value.LoadPercent));
+            if (visit.Date != day && visit.Values.FirstOrDefault(value => value.Name == name) is { } value
+                && new Point(value.Value, (double?)value.Uncertainty, value.Instrument, value.LoadPercent) is var point && IsLoadNear(c, now, point))
+            {
+                day = visit.Date;
+                points.Add(point);
+            }
+
             if (visit.PartsFitted == true)
                 break;
         }
 
-        return points.FindAll(point => IsLoadNear(c, now, point));
+        return points;
     }
 
     private static bool IsLoadNear(Case c, Point now, Point then) =>
@@ -81,21 +84,11 @@ internal static class HistoryOpinions
         var reading = Last(stated.Readings);
         return name switch
         {
-            "coCo2Ratio" => Ratio(c, reading, isOfThisVisit: false),
             "co2Percent" => Co2(c, reading, isOfThisVisit: false),
             "flueAboveReturnK" when reading is { FlueTemperatureC: { } flue, LoadPercent: { } load } && stated.ReturnTemperatureC is { } returned =>
                 new Point(flue - returned, null, Analyser(c, reading, isOfThisVisit: false), load),
             _ => null,
         };
-    }
-
-    private static Point? Ratio(Case c, CombustionReading? reading, bool isOfThisVisit = true)
-    {
-        if (reading is not { CoPpm: { } co, Co2Percent: >= 0.001m and { } co2 })
-            return null;
-        var (uCo, uCo2) = (Sure(c, "coPpm", co, reading, isOfThisVisit), Sure(c, "co2Percent", co2, reading, isOfThisVisit));
-        var spread = Math.Sqrt(((uCo * uCo) + Math.Pow((double)(co / co2) * (uCo2 ?? 0), 2)) ?? 0) / (10_000 * (double)co2);
-        return new Point(co / (co2 * 10_000), uCo is null || uCo2 is null ? null : spread, Analyser(c, reading, isOfThisVisit));
     }
 
     private static Point? Co2(Case c, CombustionReading? reading, bool isOfThisVisit = true) => reading is { Co2Percent: { } co2 }
@@ -161,20 +154,6 @@ internal static class HistoryOpinions
 
     private static PastVisit? DayBefore(Case c) => c.Past().FirstOrDefault(visit => visit.Date != c.Record.FinishedAt.Date);
 
-    private static IEnumerable<Opinion> Defects(Case c)
-    {
-        if (DayBefore(c) is not { } before)
-            return On("", Outcome.NotApplicable);
-
-        return Each(c.Record.Defects, "/defects", defect =>
-        {
-            var isThere = (before.Defects ?? []).Any(noted =>
-                (Given(defect.Description) && Like(noted.Description, defect.Description))
-                || (Given(defect.Topic) && Given(defect.Location) && Like(noted.Topic, defect.Topic) && Like(noted.Location, defect.Location)));
-            return Pass(!isThere || defect.Action == DefectAction.Rectified);
-        });
-    }
-
     private static Outcome SameReadings(Case c)
     {
         var reading = Last(c.Record.Combustion?.Readings);
@@ -205,23 +184,5 @@ internal static class HistoryOpinions
             .Select(group => (Pairs: group.Item1.Where(one => one.Item2 is not null && then.ContainsKey(one.Item1)).ToList(), group.Item2))
             .Where(group => group.Pairs.Count >= group.Item2).ToList();
         return both.Count == 0 ? Outcome.NotApplicable : Pass(!both.Exists(group => group.Pairs.TrueForAll(one => then[one.Item1] == one.Item2)));
-    }
-
-    private static Outcome Changed(Case c)
-    {
-        if (c.Record.PreviousVisit is not null)
-            return Outcome.NotApplicable;
-        var other = c.History.Where(visit => !Like(visit.Maker, c.Record.Appliance.Maker)).MaxBy(visit => visit.FinishedAt);
-        var own = c.Past().Count > 0 ? c.Past()[0] : null;
-        if (other is not null && (own is null || other.FinishedAt >= own.FinishedAt))
-            return Outcome.Advisory;
-        if (own is null)
-            return Outcome.NotApplicable;
-
-        var appliance = c.Record.Appliance;
-        var isConverted = (c.Record.PartsFitted ?? []).Any(part => part.ForFuel == appliance.Fuel);
-        var isOtherFuel = own.Fuel != (appliance.Fuel switch { Fuel.NaturalGas => "naturalGas", Fuel.Propane => "propane", _ => "butane" });
-        var isOtherModel = appliance.Model is { } model && own.Model is { } then && !Like(model, then);
-        return Pass(!(isOtherFuel && !isConverted) && !isOtherModel);
     }
 }
