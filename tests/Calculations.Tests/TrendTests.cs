@@ -62,6 +62,7 @@ public class TrendTests
     public void A_wild_value_does_not_move_the_slope()
     {
         Assert.Equal(1, TheilSen.Slope([(0, 0), (1, 1), (2, 2), (3, 900), (4, 4)]), 12);
+        Assert.Equal(2, TheilSen.Slope([(0, 0), (1, 5), (3, 6), (7, 14)]), 12);
         Assert.Throws<ArgumentOutOfRangeException>(() => TheilSen.Slope([(1, 2), (1, 3)]));
         Assert.Throws<ArgumentOutOfRangeException>(() => MannKendall.Score([1]));
         Assert.Throws<ArgumentOutOfRangeException>(() => MannKendall.ProbabilityOfRise([1, double.NaN]));
