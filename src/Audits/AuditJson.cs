@@ -5,6 +5,7 @@ using Findings;
 namespace Audits;
 
 /// <summary>What audits say, as JSON: in the same form as evaluations.</summary>
+[JsonSourceGenerationOptions(JsonSerializerDefaults.Web, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
 [JsonSerializable(typeof(AuditLine))]
 [JsonSerializable(typeof(AuditSummary))]
 [JsonSerializable(typeof(AuditEnd))]

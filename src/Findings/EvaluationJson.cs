@@ -5,6 +5,7 @@ using System.Text.Json.Serialization;
 namespace Findings;
 
 /// <summary>An evaluation as JSON: camelCase, absent members left out, members in the order of their declaration.</summary>
+[JsonSourceGenerationOptions(JsonSerializerDefaults.Web, DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
 [JsonSerializable(typeof(Evaluation))]
 [JsonSerializable(typeof(IReadOnlyList<MissingItem>))]
 [JsonSerializable(typeof(PastVisit))]

@@ -48,9 +48,9 @@ internal static class Quick
             new("evaluate", i => Month.Engine.Evaluate(records[i])),
             new("  of it: input hash", i => Hashes.OfInput(visits[i])),
             new("  of it: result hash", i => Hashes.OfResult(evaluations[i])),
-            new("write, as asked for by default", i => JsonSerializer.SerializeToUtf8Bytes(evaluations[i].Show(Include.Default), EvaluationJson.Wire.Evaluation)),
-            new("write, every answer", i => JsonSerializer.SerializeToUtf8Bytes(evaluations[i], EvaluationJson.Wire.Evaluation)),
-            new("write, problems", i => JsonSerializer.SerializeToUtf8Bytes(evaluations[i].Show(Include.Problems), EvaluationJson.Wire.Evaluation)),
+            new("write, as asked for by default", i => WireJson.ToBytes(evaluations[i].Show(Include.Default), EvaluationJson.Default.Evaluation)),
+            new("write, every answer", i => WireJson.ToBytes(evaluations[i], EvaluationJson.Default.Evaluation)),
+            new("write, problems", i => WireJson.ToBytes(evaluations[i].Show(Include.Problems), EvaluationJson.Default.Evaluation)),
         ];
     }
 

@@ -1,4 +1,3 @@
-using System.Text.Json;
 using BenchmarkDotNet.Attributes;
 using Findings;
 using ServiceRecords;
@@ -24,5 +23,5 @@ public class RecordBenchmarks
     public object Evaluate() => Month.Engine.Evaluate(_record);
 
     [Benchmark]
-    public object Write() => JsonSerializer.SerializeToUtf8Bytes(_evaluation.Show(Include.Default), EvaluationJson.Wire.Evaluation);
+    public object Write() => WireJson.ToBytes(_evaluation.Show(Include.Default), EvaluationJson.Default.Evaluation);
 }

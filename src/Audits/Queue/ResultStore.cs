@@ -1,5 +1,4 @@
 using System.Data.Common;
-using System.Text.Json;
 using Dapper;
 using Findings;
 using ServiceRecords;
@@ -81,7 +80,7 @@ public sealed class ResultStore(Database database)
             record is null ? null : Database.TextOf(record.FinishedAt.Value), record is null ? null : record.IsLandlords() ? 1 : 0,
             record is null ? null : record.IsLandlordsCheck() ? 1 : 0, line.SupersededBy,
             line.Evaluation is { } evaluation ? WireNames.Of(evaluation.Outcome) : "rejected", line.Evaluation?.ResultHash,
-            Packed.Of(judged.Utf8.Span), Packed.Of(JsonSerializer.SerializeToUtf8Bytes(shown, AuditJson.Wire.AuditLine)),
+            Packed.Of(judged.Utf8.Span), Packed.Of(WireJson.ToBytes(shown, AuditJson.Default.AuditLine)),
         ];
     }
 

@@ -55,7 +55,7 @@ public sealed class EvaluationStore(Database database)
             ruleSetVersion = evaluation.RuleSet.Version,
             shown = WireNames.Of(shown),
             record = posted.ToArray(),
-            evaluation = Packed.Of(JsonSerializer.SerializeToUtf8Bytes(evaluation, EvaluationJson.Wire.Evaluation)),
+            evaluation = Packed.Of(WireJson.ToBytes(evaluation, EvaluationJson.Default.Evaluation)),
             landlord = record.IsLandlords() ? 1 : 0,
             landlordCheck = record.IsLandlordsCheck() ? 1 : 0,
         };

@@ -1,4 +1,5 @@
-using System.Text.Json;
+using System.Buffers;
+using System.Text.Json.Serialization.Metadata;
 using Audits;
 using Findings;
 using ServiceRecords;
@@ -27,19 +28,18 @@ internal sealed class AuditAnswer(FileStream spool, RecordFormat format, long re
             var judged = Corrections.Mark(alone, replacing);
             sums.Add(judged);
             var shown = judged.Line with { Evaluation = judged.Line.Evaluation?.Show(include) };
-            Write(JsonSerializer.SerializeToUtf8Bytes(shown, AuditJson.Wire.AuditLine));
+            Write(shown, AuditJson.Default.AuditLine);
             if (output.UnflushedBytes > UnflushedBytes)
                 await output.FlushAsync(cancel);
         }
 
-        Write(JsonSerializer.SerializeToUtf8Bytes(new AuditEnd { Summary = sums.ToSummary(read) }, AuditJson.Wire.AuditEnd));
+        Write(new AuditEnd { Summary = sums.ToSummary(read) }, AuditJson.Default.AuditEnd);
         await output.FlushAsync(cancel);
 
-        void Write(byte[] line)
+        void Write<T>(T line, JsonTypeInfo<T> type)
         {
-            line.CopyTo(output.GetSpan(line.Length + 1));
-            output.GetSpan(line.Length + 1)[line.Length] = (byte)'\n';
-            output.Advance(line.Length + 1);
+            WireJson.Write(output, line, type);
+            output.Write("\n"u8);
         }
     }
 }

@@ -44,7 +44,7 @@ public static class EvaluationRoutes
     /// evaluation in Location, or 200 without an evaluationId for store=false. A half-filled record is welcome while the engineer is
     /// still on site: missing lists what to do before leaving. The answer says what the record shows; it never says that a boiler is safe.
     /// </remarks>
-    private static async Task<Results<Created<Evaluation>, Ok<Evaluation>, ProblemResult>> Create(
+    private static async Task<Results<EvaluationCreated, EvaluationShown, ProblemResult>> Create(
         HttpRequest request, Judge judge, Repeats repeats, Tenant tenant, CancellationToken cancel)
     {
         if (!IdempotencyKey.TryRead(request, out var key))
@@ -60,7 +60,7 @@ public static class EvaluationRoutes
         if (repeat?.Problem is { } notNow)
             return notNow;
         if (repeat?.Stored is { } earlier)
-            return Created(earlier.Evaluation.Show(earlier.Shown));
+            return new EvaluationCreated(earlier.Evaluation.Show(earlier.Shown));
 
         var law = new Law(AsOf.Of(request), NextChange.Of(request));
         var judged = await judge.JudgeAsync(tenant, body.Bytes, shown, keep, law, cancel, repeat?.EvaluationId);
@@ -68,13 +68,13 @@ public static class EvaluationRoutes
             return problem;
 
         var answer = judged.Evaluation!.Show(shown);
-        return keep ? Created(answer) : TypedResults.Ok(answer);
+        return keep ? new EvaluationCreated(answer) : new EvaluationShown(answer);
     }
 
     /// <summary>Read an evaluation back.</summary>
     /// <remarks>Without include, as much as was asked for then: the same bytes as the answer to the POST. Where a corrected record has superseded it, a Link header names the newer evaluation.</remarks>
     /// <param name="evaluationId">Id of the evaluation.</param>
-    private static async Task<Results<Ok<Evaluation>, ProblemResult>> Get(
+    private static async Task<Results<EvaluationShown, ProblemResult>> Get(
         string evaluationId, HttpRequest request, EvaluationStore evaluations, Tenant tenant, CancellationToken cancel)
     {
         if (await evaluations.FindAsync(tenant, evaluationId, cancel) is not { } stored)
@@ -82,7 +82,7 @@ public static class EvaluationRoutes
 
         if (stored.SupersededBy is { } newer)
             request.HttpContext.Response.Headers.Link = $"</v1/evaluations/{newer}>; rel=\"successor-version\"";
-        return TypedResults.Ok(stored.Evaluation.Show(Shown.Of(request) ?? stored.Shown));
+        return new EvaluationShown(stored.Evaluation.Show(Shown.Of(request) ?? stored.Shown));
     }
 
     /// <summary>Read the record of an evaluation as it was posted.</summary>
@@ -93,8 +93,6 @@ public static class EvaluationRoutes
         await evaluations.FindRecordAsync(tenant, evaluationId, cancel) is { } record
             ? TypedResults.Bytes(record, "application/json")
             : NoSuchEvaluation();
-
-    private static Created<Evaluation> Created(Evaluation answer) => TypedResults.Created($"/v1/evaluations/{answer.EvaluationId}", answer);
 
     private static ProblemResult NoSuchEvaluation() => ProblemResult.NotFound("There is no such evaluation.");
 }

@@ -46,7 +46,7 @@ internal sealed class JsonLines(Stream output) : AuditPrinter
     public static Task WriteAsync(Stream output, JudgedLine judged, CancellationToken stop)
     {
         var shown = judged.Line with { Evaluation = judged.Line.Evaluation?.Show(Include.Problems) };
-        return WriteAsync(output, JsonSerializer.SerializeToUtf8Bytes(shown, AuditJson.Wire.AuditLine), stop);
+        return WriteAsync(output, WireJson.ToBytes(shown, AuditJson.Default.AuditLine), stop);
     }
 
     private static async Task WriteAsync(Stream output, byte[] line, CancellationToken stop)
