@@ -19,7 +19,7 @@ public sealed class DisturbedGasJointProvedRule : ComplianceRule<DisturbedJoint>
 
     private static Verdict BehindTheValve(DisturbedJoint joint, Visit visit, Look look)
     {
-        var isTested = (visit.TestsAfterWork ?? []).Aggregate((bool?)false, (proved, test) => proved | TightnessProof.ShowsTight(test, visit, []));
+        var isTested = (visit.TestsAfterWork ?? []).Aggregate((bool?)false, (proved, test) => proved | TightnessProof.ShowsTight(test.Pointer, visit, []));
         if (isTested == false && joint.LeakChecked != true)
             return Unproved(joint, look);
         if (look.Lacks(joint.LeakChecked, out var isChecked) | look.Lacks(joint.BurnerAlight, out var alight))
@@ -51,7 +51,7 @@ public sealed class DisturbedGasJointProvedRule : ComplianceRule<DisturbedJoint>
     /// <summary>The test shows tight whatever it sees, and with the appliance valve open it sees the joint.</summary>
     private static bool? Sees(Subject<TightnessTest> test, Visit visit, List<string> gaps)
     {
-        var known = TightnessProof.ShowsTight(test, visit, gaps) & test.Value.ApplianceValvesOpen;
+        var known = TightnessProof.ShowsTight(test.Pointer, visit, gaps) & test.Value.ApplianceValvesOpen;
         if (known is null && test.Value.ApplianceValvesOpen is null)
             gaps.Add($"{test.Pointer}/applianceValvesOpen");
         return known;

@@ -1,6 +1,5 @@
 using Findings;
 using RuleModel;
-using ServiceRecords;
 
 namespace Rules;
 
@@ -15,15 +14,15 @@ internal static class TightnessProof
 
     private static readonly TightnessResultRule Result = new();
 
-    /// <summary>Pointers of what keeps a test from counting, whatever the gauge showed: absent members, and members that void it.</summary>
-    public static IReadOnlyList<string> ObjectionsTo(Subject<TightnessTest> test, Visit visit) =>
+    /// <summary>Pointers of what keeps the test at a pointer from counting, whatever the gauge showed: absent members, and members that void it.</summary>
+    public static IReadOnlyList<string> ObjectionsTo(string test, Visit visit) =>
         [.. Conditions.SelectMany(rule => rule.VerdictOn(test, visit).Missing).Distinct(StringComparer.Ordinal)];
 
     /// <summary>
-    /// Does this test show the installation tight? False: it failed or is void. Null: the record does not say enough, and
+    /// Does the test at a pointer, one made after the work, show the installation tight? False: it failed or is void. Null: the record does not say enough, and
     /// <paramref name="gaps"/> says what is absent.
     /// </summary>
-    public static bool? ShowsTight(Subject<TightnessTest> test, Visit visit, ICollection<string> gaps)
+    public static bool? ShowsTight(string test, Visit visit, ICollection<string> gaps)
     {
         var verdict = Result.VerdictOn(test, visit);
         if (!verdict.IsProblem || verdict.Outcome == Outcome.Advisory)

@@ -17,7 +17,7 @@ public sealed class TightnessResultRule : TightnessTestRule
         if (verdict.Outcome is Outcome.Unsafe or Outcome.Missing)
             return verdict;
 
-        var objections = TightnessProof.ObjectionsTo(new Subject<TightnessTest>(look.Subject, test), visit);
+        var objections = TightnessProof.ObjectionsTo(look.Subject, visit);
         return objections.Count == 0
             ? verdict
             : look.Missing($"no leak showed, and that does not count yet: other parts of the test are absent or void it", objections);

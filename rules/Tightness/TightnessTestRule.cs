@@ -18,6 +18,6 @@ public abstract class TightnessTestRule : ComplianceRule<TightnessTest>
 
     protected abstract Verdict Judge(TightnessTest test, Visit visit, Look look);
 
-    /// <summary>What this rule says of one test, for rules that rest on it.</summary>
-    internal Verdict VerdictOn(Subject<TightnessTest> test, Visit visit) => Assess(test.Value, visit, new Look(test.Pointer));
+    /// <summary>What this rule says of the test at a pointer, one made after the work, for rules that rest on it.</summary>
+    internal Verdict VerdictOn(string test, Visit visit) => visit.Judgements.ReliedOn(this).Single(answer => answer.Subject == test).Verdict;
 }

@@ -33,6 +33,14 @@ public sealed class Judgements(Visit visit)
     /// <summary>The limits that <paramref name="rule"/> read and that the deployer has loosened; null when there was none.</summary>
     public IReadOnlyList<LimitDefinition>? LoosenedFor(ComplianceRule rule) => _loosened?.GetValueOrDefault(rule);
 
+    /// <summary>What <paramref name="rule"/> says, for another that rests on it, and so on the limits that were read for it.</summary>
+    public IReadOnlyList<Answer> ReliedOn(FirstPassRule rule)
+    {
+        var judgement = Of(rule);
+        visit.Limits.AddLoosened(LoosenedFor(rule) ?? []);
+        return judgement.Answers;
+    }
+
     /// <summary>Lets an inference rule read a limit and notes whether the deployer has loosened it.</summary>
     internal Findings.Limit Watch(ComplianceRule rule, string limitId)
     {
@@ -55,9 +63,11 @@ public sealed class Judgements(Visit visit)
         if (Place(rule) is { } known)
             return known;
 
-        _ = visit.Limits.TakeLoosened();
+        // Another rule may be at work and rest on this one.
+        var readBefore = visit.Limits.TakeLoosened();
         var judgement = rule.Judge(visit);
         NoteLoosened(rule);
+        visit.Limits.AddLoosened(readBefore);
         return Place(rule) = judgement;
     }
 

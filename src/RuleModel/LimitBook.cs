@@ -90,6 +90,9 @@ public sealed class LimitSheet
         return taken;
     }
 
+    /// <summary>Counts loosened limits as read.</summary>
+    internal void AddLoosened(IReadOnlyList<LimitDefinition> read) => _loosened.AddRange(read);
+
     // What a lookup gives is a list, found or not.
     private IList<LimitDefinition> Lines(string id) => (IList<LimitDefinition>)_byId[id];
 

@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Globalization;
 using System.Reflection;
 using NRules.Fluent.Dsl;
@@ -7,6 +8,7 @@ namespace RuleModel;
 /// <summary>What a rule says of itself, read from its attributes once.</summary>
 public sealed class RuleInfo
 {
+    private static readonly ConcurrentDictionary<Type, RuleInfo> OfTypes = new();
     private static int s_made;
 
     private RuleInfo(Type type)
@@ -27,7 +29,7 @@ public sealed class RuleInfo
         InForceTo = Day(inForce?.To) ?? DateOnly.MaxValue;
     }
 
-    /// <summary>A number of its own in this process, counted from 0: what is kept for each rule is kept in an array.</summary>
+    /// <summary>A number of its class's own in this process, counted from 0: what is kept for each rule is kept in an array.</summary>
     public int Number { get; }
 
     /// <summary>The highest number given so far.</summary>
@@ -70,7 +72,7 @@ public sealed class RuleInfo
     public DateOnly InForceTo { get; }
 
     /// <summary>Reads the attributes of <paramref name="type"/>; absent ones stay empty and are refused by the catalogue.</summary>
-    public static RuleInfo Of(Type type) => new(type);
+    public static RuleInfo Of(Type type) => OfTypes.GetOrAdd(type, static type => new RuleInfo(type));
 
     /// <summary>Is the rule in force on <paramref name="day"/>?</summary>
     public bool IsInForce(DateOnly day) => InForceFrom <= day && day <= InForceTo;
