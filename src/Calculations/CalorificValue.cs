@@ -14,7 +14,9 @@ public static class CalorificValue
     /// Properties to which flue losses refer: the 2016 edition, combustion at 25 degree Celsius. A fuel that does not burn is refused.
     /// </summary>
     /// <exception cref="ArgumentOutOfRangeException">The fuel does not burn.</exception>
-    public static GasProperties OfFuel(FuelGas fuel)
+    public static GasProperties OfFuel(FuelGas fuel) => fuel.PropertiesAsFuel ??= WorkOutAsFuel(fuel);
+
+    private static GasProperties WorkOutAsFuel(FuelGas fuel)
     {
         var properties = Of(fuel, Iso6976.Edition2016, ReferenceTemperature.Celsius25, ReferenceTemperature.Celsius15, 101.325);
         Guard.Above(properties.NetKjPerMol, 0, double.MaxValue, nameof(fuel));

@@ -12,6 +12,10 @@ public sealed class FuelGas
         var given = moleFractions.Select(part => (part.Key, Guard.Within(part.Value, 0.0, 1.0, nameof(moleFractions)))).ToArray();
         var sum = Guard.Within(given.Sum(part => part.Item2), 0.9999, 1.0001, nameof(moleFractions));
         parts = [.. given.Select(part => (part.Key, part.Item2 / sum))];
+        Carbon = Mean(component => component.Atoms().Carbon);
+        HydrogenPairs = Mean(component => component.Atoms().Hydrogen / 2.0);
+        NitrogenPairs = Mean(component => component.Atoms().Nitrogen / 2.0);
+        OxygenDemand = Mean(component => component.Atoms().Carbon + component.Atoms().Hydrogen / 4.0 - component.Atoms().Oxygen / 2.0);
     }
 
     /// <summary>Reference gas of natural gas, second family, group H: methane (EN 437).</summary>
@@ -40,6 +44,21 @@ public sealed class FuelGas
         GasFamily.Butane => G30,
         _ => throw new ArgumentOutOfRangeException(nameof(gas), gas, "Not a gas family."),
     };
+
+    /// <summary>Carbon, mol per mol gas.</summary>
+    internal double Carbon { get; }
+
+    /// <summary>Half the hydrogen atoms, mol per mol gas.</summary>
+    internal double HydrogenPairs { get; }
+
+    /// <summary>Half the nitrogen atoms, mol per mol gas.</summary>
+    internal double NitrogenPairs { get; }
+
+    /// <summary>Oxygen demand, mol per mol gas; see <see cref="Stoichiometry.OxygenDemand"/>.</summary>
+    internal double OxygenDemand { get; }
+
+    /// <summary>Kept by <see cref="CalorificValue.OfFuel"/>, which is asked for every flue reading.</summary>
+    internal GasProperties? PropertiesAsFuel { get; set; }
 
     /// <summary>The mean of a component property, weighted by mole fraction.</summary>
     public double Mean(Func<GasComponent, double> property) => parts.Sum(part => part.Fraction * property(part.Component));

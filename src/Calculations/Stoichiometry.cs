@@ -12,11 +12,7 @@ public static class Stoichiometry
     /// brings more oxygen than it needs.
     /// </summary>
     /// <param name="fuel">Composition of the fuel.</param>
-    public static double OxygenDemand(FuelGas fuel) => fuel.Mean(component =>
-    {
-        var atoms = component.Atoms();
-        return atoms.Carbon + atoms.Hydrogen / 4.0 - atoms.Oxygen / 2.0;
-    });
+    public static double OxygenDemand(FuelGas fuel) => fuel.OxygenDemand;
 
     /// <summary>Theoretical air, mol per mol fuel: oxygen demand / oxygen in air (moist where the air is moist).</summary>
     /// <param name="fuel">Composition of the fuel.</param>
@@ -38,9 +34,9 @@ public static class Stoichiometry
         return new FlueProducts
         {
             Air = airSupplied,
-            CarbonDioxide = fuel.Mean(component => component.Atoms().Carbon) + airSupplied * air.CarbonDioxide,
-            Water = fuel.Mean(component => component.Atoms().Hydrogen / 2.0) + airSupplied * air.Water,
-            Nitrogen = fuel.Mean(component => component.Atoms().Nitrogen / 2.0) + airSupplied * air.Nitrogen,
+            CarbonDioxide = fuel.Carbon + airSupplied * air.CarbonDioxide,
+            Water = fuel.HydrogenPairs + airSupplied * air.Water,
+            Nitrogen = fuel.NitrogenPairs + airSupplied * air.Nitrogen,
             Oxygen = (excessAirRatio - 1) * OxygenDemand(fuel),
         };
     }

@@ -45,7 +45,7 @@ public static class CalculationRoutes
             Date = computation.DayOf(values),
             Unit = computation.Unit,
             Formula = computation.Formula,
-            Constants = computation.ConstantsOf(values, given.ContainsKey),
+            Constants = computation.ConstantsOf(values),
             Source = computation.Source,
             Working = computation.WorkingOf(values),
         });

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using ServiceRecords;
@@ -20,7 +21,7 @@ public sealed partial class Computation
     public required string What { get; init; }
 
     /// <summary>Its inputs.</summary>
-    public required IReadOnlyList<ComputationInput> Inputs { get; init; }
+    public required ImmutableArray<ComputationInput> Inputs { get; init; }
 
     /// <summary>Unit (UCUM) of the result; null where it is a day.</summary>
     public string? Unit { get; init; }
@@ -38,7 +39,7 @@ public sealed partial class Computation
     public Func<InputValues, IReadOnlyList<string>> Constants { get; init; } = _ => [];
 
     /// <summary>What must hold between inputs, each in its range: name of the input at fault, the demand in words, and whether it holds.</summary>
-    public IReadOnlyList<(string Input, string Demand, Func<InputValues, bool> Holds)> Demands { get; init; } = [];
+    public ImmutableArray<(string Input, string Demand, Func<InputValues, bool> Holds)> Demands { get; init; } = [];
 
     /// <summary>The result as an exact decimal; this, <see cref="Real"/> or <see cref="Day"/>.</summary>
     public Func<InputValues, decimal>? Exact { get; init; }
@@ -87,13 +88,13 @@ public sealed partial class Computation
         return true;
     }
 
-    /// <summary>The constants that went in, and the value of every input that was <paramref name="isGiven"/> by nobody.</summary>
-    public IReadOnlyList<string> ConstantsOf(InputValues values, Func<string, bool> isGiven)
+    /// <summary>The constants that went in, and the value of every input that nobody gave.</summary>
+    public IReadOnlyList<string> ConstantsOf(InputValues values)
     {
         List<string>? assumed = null;
         foreach (var input in Inputs)
         {
-            if (values.Find(input.Name) is { } value && !isGiven(input.Name))
+            if (values.Find(input.Name) is { } value && !values.IsGiven(input.Name))
                 (assumed ??= []).Add($"{input.Name} = {Text(value)} {input.Unit}");
         }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Calculations;
 using static RuleModel.ComputationInput;
 
@@ -11,7 +12,7 @@ public static class DateComputations
     private static readonly ComputationInput Previous = Day("previousCountedOn", new DateOnly(2025, 9, 20), "the day on which the previous check counts");
     private static readonly ComputationInput Checked = Day("checkedOn", new DateOnly(2026, 9, 14), "the day of this check, at the earliest two months before the previous one counts");
 
-    private static readonly IReadOnlyList<(string, string, Func<InputValues, bool>)> InOrder =
+    private static readonly ImmutableArray<(string, string, Func<InputValues, bool>)> InOrder =
         [("checkedOn", "lies before the previous check could have been made", v => v.Day("checkedOn") >= v.Day("previousCountedOn").AddMonths(-2))];
 
     /// <summary>Last day for this check.</summary>

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Calculations;
 using static RuleModel.ComputationInput;
 
@@ -19,13 +20,13 @@ public static class FlueLossComputations
     private static readonly ComputationInput Flue = Within("flueTemperatureC", "Cel", 5, 370, 60, "flue temperature");
     private static readonly ComputationInput AirC = Within("airTemperatureC", "Cel", -20, 50, 18, "temperature of the combustion air, at most the flue's");
 
-    private static readonly IReadOnlyList<(string, string, Func<InputValues, bool>)> OneReading =
+    private static readonly ImmutableArray<(string, string, Func<InputValues, bool>)> OneReading =
     [
         ("o2Percent", "or 'co2Percent' must be given, and not both", v => v.Has("o2Percent") != v.Has("co2Percent")),
         ("co2Percent", "must be at most the CO2max of the fuel", v => v.Has("o2Percent") || !v.Has("co2Percent") || v.Real("co2Percent") <= Stoichiometry.Co2MaxPercent(FuelGas.Of(v.Gas()), Air)),
     ];
 
-    private static readonly IReadOnlyList<(string, string, Func<InputValues, bool>)> OneReadingAndWarmFlue =
+    private static readonly ImmutableArray<(string, string, Func<InputValues, bool>)> OneReadingAndWarmFlue =
     [
         .. OneReading,
         ("airTemperatureC", "must be at most the flue temperature", v => v.Exact("airTemperatureC") <= v.Exact("flueTemperatureC")),
@@ -124,7 +125,7 @@ public static class FlueLossComputations
     };
 
     // The ratio can only be worked out once the demands before it hold.
-    private static IReadOnlyList<(string, string, Func<InputValues, bool>)> Limited(IReadOnlyList<(string Input, string Demand, Func<InputValues, bool> Holds)> demands) =>
+    private static ImmutableArray<(string, string, Func<InputValues, bool>)> Limited(ImmutableArray<(string Input, string Demand, Func<InputValues, bool> Holds)> demands) =>
         [.. demands, ("o2Percent", "or 'co2Percent' means more than ten times the air needed", v => demands.Any(demand => !demand.Holds(v)) || Ratio(v) <= HighestRatio)];
 
     private static FlueEfficiency BalanceOf(InputValues v) =>

@@ -5,23 +5,23 @@ namespace RuleModel;
 /// <summary>The values of a computation's inputs by name. They are few, so that a list is searched faster than a table.</summary>
 public sealed class InputValues
 {
-    private readonly List<KeyValuePair<string, object>> _values;
+    private readonly List<Known> _values;
 
-    private InputValues(List<KeyValuePair<string, object>> values) => _values = values;
+    private InputValues(List<Known> values) => _values = values;
 
     /// <summary><paramref name="given"/> with the defaults of what was not given.</summary>
     internal static InputValues Of(Computation computation, IReadOnlyDictionary<string, object> given) =>
-        new InputValues([.. given]).WithDefaultsOf(computation);
+        new InputValues([.. given.Select(one => new Known(one.Key, one.Value, IsGiven: true))]).WithDefaultsOf(computation);
 
     /// <summary>The same for a figure; null while one of <paramref name="givens"/> has no value.</summary>
-    internal static InputValues? Of(Computation computation, IReadOnlyList<Given> givens)
+    internal static InputValues? Of(Computation computation, Given[] givens)
     {
-        var values = new List<KeyValuePair<string, object>>(computation.Inputs.Count);
+        var values = new List<Known>(computation.Inputs.Length);
         foreach (var given in givens)
         {
             if (given.Value is null)
                 return null;
-            values.Add(new(given.Name, given.Value));
+            values.Add(new Known(given.Name, given.Value, given.Pointers.Count > 0));
         }
 
         return new InputValues(values).WithDefaultsOf(computation);
@@ -33,13 +33,25 @@ public sealed class InputValues
     /// <summary>The value itself, or null.</summary>
     public object? Find(string name)
     {
-        foreach (var (known, value) in _values)
+        foreach (var known in _values)
         {
-            if (known == name)
-                return value;
+            if (known.Name == name)
+                return known.Value;
         }
 
         return null;
+    }
+
+    /// <summary>Is there a value that somebody gave, and neither a default nor a constant of the service?</summary>
+    internal bool IsGiven(string name)
+    {
+        foreach (var known in _values)
+        {
+            if (known.Name == name)
+                return known.IsGiven;
+        }
+
+        return false;
     }
 
     /// <summary>A number as it was given.</summary>
@@ -62,7 +74,7 @@ public sealed class InputValues
     {
         var moved = _values.ToList();
         for (var i = 0; i < names.Count; i++)
-            moved[moved.FindIndex(value => value.Key == names[i])] = new(names[i], (decimal)numbers[i]);
+            moved[moved.FindIndex(value => value.Name == names[i])] = new Known(names[i], (decimal)numbers[i], IsGiven: true);
         return new InputValues(moved);
     }
 
@@ -73,9 +85,11 @@ public sealed class InputValues
         foreach (var input in computation.Inputs)
         {
             if (input.BoxedDefault is { } standard && !Has(input.Name))
-                _values.Add(new(input.Name, standard));
+                _values.Add(new Known(input.Name, standard, IsGiven: false));
         }
 
         return this;
     }
+
+    private readonly record struct Known(string Name, object Value, bool IsGiven);
 }

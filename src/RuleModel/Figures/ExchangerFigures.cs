@@ -16,7 +16,7 @@ internal static class ExchangerFigures
 
     private static void Add(Worksheet sheet, string subject, CombustionReading reading, Given returnTemperature)
     {
-        IReadOnlyList<Given> givens = [sheet.Read(reading.FlueTemperatureC, subject), returnTemperature, sheet.Read(reading.LoadPercent, subject).Exact];
+        Given[] givens = [sheet.Read(reading.FlueTemperatureC, subject), returnTemperature, sheet.Read(reading.LoadPercent, subject).Exact];
         sheet.Add(WaterComputations.Approach, subject, givens);
         sheet.Add(WaterComputations.TransferUnits, subject, givens);
     }

@@ -12,7 +12,7 @@ internal static class Propagation
     /// Standard uncertainty in the unit of the result. Where a measured input states no accuracy there is none to give: to leave that
     /// input out would make the figure look surer than it is.
     /// </summary>
-    public static decimal? UncertaintyOf(Computation computation, InputValues values, IReadOnlyList<Given> givens)
+    public static decimal? UncertaintyOf(Computation computation, InputValues values, Given[] givens)
     {
         foreach (var given in givens)
         {
@@ -20,6 +20,11 @@ internal static class Propagation
                 return null;
         }
 
+        return OfMeasured(computation, values, givens);
+    }
+
+    private static decimal? OfMeasured(Computation computation, InputValues values, Given[] givens)
+    {
         var measured = givens.Where(given => !given.IsExact).ToList();
         if (measured.Count == 0)
             return null;

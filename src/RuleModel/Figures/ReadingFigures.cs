@@ -27,11 +27,11 @@ internal static class ReadingFigures
         sheet.Add(FlueGasComputations.FuelFactor, subject, [o2, co2, co]);
 
         // Excess air from O2, which is measured; most analysers compute CO2 from it.
-        IReadOnlyList<Given> gas = [fuel, reading.O2Percent is not null ? o2 : co2];
+        Given[] gas = [fuel, reading.O2Percent is not null ? o2 : co2];
         sheet.Add(FlueLossComputations.ExcessAir, subject, gas);
         sheet.Add(FlueLossComputations.FlueDewPoint, subject, gas);
 
-        IReadOnlyList<Given> point = [.. gas, sheet.Read(reading.FlueTemperatureC, subject), sheet.Read(reading.AirTemperatureC, subject)];
+        Given[] point = [.. gas, sheet.Read(reading.FlueTemperatureC, subject), sheet.Read(reading.AirTemperatureC, subject)];
         sheet.Add(FlueLossComputations.FlueLossNet, subject, point);
         sheet.Add(FlueLossComputations.FlueLossGross, subject, point);
         sheet.Add(FlueLossComputations.EfficiencyGross, subject, point);
@@ -43,7 +43,7 @@ internal static class ReadingFigures
     }
 
     // The gas was timed at maximum rate, so only such a reading goes with it.
-    private static void AddAtMaximum(Worksheet sheet, string subject, IReadOnlyList<Given> point, Figure? efficiency, HeatInputFigures heatInput)
+    private static void AddAtMaximum(Worksheet sheet, string subject, Given[] point, Figure? efficiency, HeatInputFigures heatInput)
     {
         sheet.Add(WaterComputations.HeatOutput, subject, [Given.Of("heatInputNetKw", heatInput.Net), Given.Of("efficiencyNetPercent", efficiency)]);
         if (sheet.Visit.Appliance.Condensing == true)

@@ -33,12 +33,12 @@ internal sealed class Worksheet(Visit visit)
     /// Works out a figure and keeps it; null, and nothing kept, while a value is absent or outside the range of the formula. A name of
     /// its own is for the rare figure that another computation gives.
     /// </summary>
-    public Figure? Add(Computation computation, string subject, IReadOnlyList<Given> givens, string? name = null)
+    public Figure? Add(Computation computation, string subject, Given[] givens, string? name = null)
     {
         if (InputValues.Of(computation, givens) is not { } values || !computation.Accepts(values))
             return null;
 
-        var constants = computation.ConstantsOf(values, name => IsFromRecord(givens, name));
+        var constants = computation.ConstantsOf(values);
         var figure = new Figure
         {
             Name = name ?? computation.Name,
@@ -56,26 +56,15 @@ internal sealed class Worksheet(Visit visit)
         return figure;
     }
 
-    private static bool IsFromRecord(IReadOnlyList<Given> givens, string name)
+    private static List<string> PointersOf(Given[] givens)
     {
+        var pointers = new List<string>(givens.Length);
         foreach (var given in givens)
         {
-            if (given.Name == name)
-                return given.Pointers.Count > 0;
-        }
-
-        return false;
-    }
-
-    private static List<string> PointersOf(IReadOnlyList<Given> givens)
-    {
-        var pointers = new List<string>(givens.Count);
-        foreach (var given in givens)
-        {
-            foreach (var pointer in given.Pointers)
+            for (var i = 0; i < given.Pointers.Count; i++)
             {
-                if (!pointers.Contains(pointer))
-                    pointers.Add(pointer);
+                if (!pointers.Contains(given.Pointers[i]))
+                    pointers.Add(given.Pointers[i]);
             }
         }
 
