@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Findings;
 using RuleModel;
 
@@ -60,11 +61,11 @@ internal sealed class CompletenessPass(RuleCatalogue catalogue, Visit visit)
     private bool IsInForce(ComplianceRule rule) => rule.Info.IsInForce(visit.AsOf);
 
     /// <summary>The engine concludes in no order that could be relied on.</summary>
-    private static IEnumerable<Answer> InOrder(IReadOnlyList<Answer> conclusions) => conclusions
+    private static ImmutableArray<Answer> InOrder(ImmutableArray<Answer> conclusions) => [.. conclusions
         .OrderBy(conclusion => conclusion.Subject, PointerOrder.Instance)
-        .ThenBy(conclusion => conclusion.Verdict.Message is { } message ? WireText.Sentence(message) : "", StringComparer.Ordinal);
+        .ThenBy(conclusion => conclusion.Verdict.Message is { } message ? WireText.Sentence(message) : "", StringComparer.Ordinal)];
 
-    private void AddAll(ComplianceRule rule, IEnumerable<Answer> answers)
+    private void AddAll(ComplianceRule rule, ImmutableArray<Answer> answers)
     {
         foreach (var answer in answers)
             Add(rule, answer);

@@ -20,7 +20,7 @@ internal sealed class RuleFace(RuleInfo info, int rank, ReferenceBook references
     public IReadOnlyList<Reference>? References => info.Citations.Count > 0 ? field ??= references.Of(info) : null;
 
     /// <summary>An answer of the rule as a finding.</summary>
-    public Finding FindingOf(Answer answer) => ReferenceEquals(answer, Judgement.NotConcerned.Answers[0])
+    public Finding FindingOf(Answer answer) => ReferenceEquals(answer.Verdict, Judgement.NotConcerned.Answers[0].Verdict)
         ? _notConcerned ??= Make(answer)
         : Make(answer);
 

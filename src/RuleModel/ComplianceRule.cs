@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NRules.Fluent.Dsl;
 
 namespace RuleModel;
@@ -31,7 +32,7 @@ public abstract class FirstPassRule : ComplianceRule
     protected virtual bool? Applies(Visit visit) => true;
 
     /// <summary>An answer about each subject; null when the record does not carry what they are taken from.</summary>
-    private protected abstract IReadOnlyList<Answer>? AnswersAbout(Visit visit);
+    private protected abstract ImmutableArray<Answer>? AnswersAbout(Visit visit);
 
     internal Judgement Judge(Visit visit) => Applies(visit) switch
     {
@@ -61,15 +62,16 @@ public abstract class ComplianceRule<T> : FirstPassRule
     /// <summary>The verdict when the record states that there is nothing to judge. An empty list is a statement: none.</summary>
     protected virtual Verdict WhenNone(Visit visit, Look look) => look.NotApplicable($"none recorded");
 
-    private protected sealed override IReadOnlyList<Answer>? AnswersAbout(Visit visit)
+    private protected sealed override ImmutableArray<Answer>? AnswersAbout(Visit visit)
     {
         if (Subjects(visit) is not { } subjects)
             return null;
 
-        var answers = new List<Answer>();
+        _ = subjects.TryGetNonEnumeratedCount(out var count);
+        var answers = ImmutableArray.CreateBuilder<Answer>(count);
         foreach (var (pointer, value) in subjects)
             answers.Add(new Answer(pointer, Assess(value, visit, new Look(pointer))));
-        return answers.Count > 0 ? answers : [new Answer("", WhenNone(visit, new Look("")))];
+        return answers.Count > 0 ? answers.DrainToImmutable() : [new Answer("", WhenNone(visit, new Look("")))];
     }
 }
 
@@ -82,6 +84,6 @@ public abstract class VisitRule : FirstPassRule
     /// <summary>Judges the visit.</summary>
     protected abstract Verdict Assess(Visit visit, Look look);
 
-    private protected sealed override IReadOnlyList<Answer> AnswersAbout(Visit visit) =>
+    private protected sealed override ImmutableArray<Answer>? AnswersAbout(Visit visit) =>
         [new Answer(SubjectPointer, Assess(visit, new Look(SubjectPointer)))];
 }

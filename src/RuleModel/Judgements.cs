@@ -1,18 +1,20 @@
+using System.Collections.Immutable;
+
 namespace RuleModel;
 
 /// <summary>One answer of a rule: a subject and what the rule says of it.</summary>
 /// <param name="Subject">JSON Pointer.</param>
 /// <param name="Verdict">What the rule says.</param>
-public sealed record Answer(string Subject, Verdict Verdict);
+public readonly record struct Answer(string Subject, Verdict Verdict);
 
 /// <summary>What one rule said of one visit, judged once and read by condition, report and completeness pass alike.</summary>
-public sealed class Judgement(IReadOnlyList<Answer> answers)
+public sealed class Judgement(ImmutableArray<Answer> answers)
 {
     /// <summary>What every rule says that does not concern a visit.</summary>
     public static Judgement NotConcerned { get; } = new([new Answer("", new Look("").NotApplicable($"the rule does not concern this visit"))]);
 
     /// <summary>An answer for each subject; never empty.</summary>
-    public IReadOnlyList<Answer> Answers { get; } = answers;
+    public ImmutableArray<Answer> Answers { get; } = answers;
 
     /// <summary>Is there anything to report?</summary>
     public bool Concerns { get; } = answers.Any(answer => answer.Verdict.IsProblem);
@@ -34,7 +36,7 @@ public sealed class Judgements(Visit visit)
     public IReadOnlyList<LimitDefinition>? LoosenedFor(ComplianceRule rule) => _loosened?.GetValueOrDefault(rule);
 
     /// <summary>What <paramref name="rule"/> says, for another that rests on it, and so on the limits that were read for it.</summary>
-    public IReadOnlyList<Answer> ReliedOn(FirstPassRule rule)
+    public ImmutableArray<Answer> ReliedOn(FirstPassRule rule)
     {
         var judgement = Of(rule);
         visit.Limits.AddLoosened(LoosenedFor(rule) ?? []);

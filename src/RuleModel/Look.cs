@@ -12,6 +12,8 @@ namespace RuleModel;
 /// </summary>
 public sealed class Look(string subject)
 {
+    private const int UsuallyNoted = 2;
+
     private List<Noted>? _noted;
     private List<string>? _missing;
 
@@ -97,7 +99,7 @@ public sealed class Look(string subject)
         return value is null;
     }
 
-    private void Keep(MemberPath member, object value) => (_noted ??= []).Add(new Noted(member, value));
+    private void Keep(MemberPath member, object value) => (_noted ??= new List<Noted>(UsuallyNoted)).Add(new Noted(member, value));
 
     /// <summary>A value as it was read; most are never shown, so it becomes evidence only when it is.</summary>
     private readonly record struct Noted(MemberPath Member, object Value)
