@@ -8,14 +8,14 @@ namespace RuleEngine;
 internal static class CatalogueCheck
 {
     /// <summary>An instance of every rule among <paramref name="types"/>; one that the engine's scan would skip in silence is refused.</summary>
-    public static IReadOnlyList<ComplianceRule> InstantiateRules(IEnumerable<Type> types)
+    public static IReadOnlyList<IComplianceRule> InstantiateRules(IEnumerable<Type> types)
     {
-        var rules = types.Where(type => typeof(ComplianceRule).IsAssignableFrom(type) && !type.IsAbstract).ToList();
+        var rules = types.Where(type => typeof(IComplianceRule).IsAssignableFrom(type) && !type.IsAbstract).ToList();
         var hidden = rules.Where(type => !type.IsPublic).Select(type => $"{type.FullName} is a rule and must be public and not nested").ToList();
         if (hidden.Count > 0)
             throw new CatalogueException(hidden);
 
-        return [.. rules.Select(type => (ComplianceRule)Activator.CreateInstance(type)!)];
+        return [.. rules.Select(type => (IComplianceRule)Activator.CreateInstance(type)!)];
     }
 
     /// <param name="catalogue">What is checked.</param>
@@ -44,7 +44,7 @@ internal static class CatalogueCheck
             yield return gap;
     }
 
-    private static IEnumerable<string> GapsOf(ComplianceRule rule, RuleCatalogue catalogue)
+    private static IEnumerable<string> GapsOf(IComplianceRule rule, RuleCatalogue catalogue)
     {
         var info = rule.Info;
         if (info.Id.Length == 0)

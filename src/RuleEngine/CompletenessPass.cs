@@ -14,7 +14,7 @@ internal sealed class CompletenessPass(RuleCatalogue catalogue, Visit visit)
 
     public IReadOnlyList<Settled> Settled => _settled;
 
-    public void Settle(IReadOnlyList<ComplianceRule> rules, IReadOnlyDictionary<ComplianceRule, Exception> failed)
+    public void Settle(IReadOnlyList<IComplianceRule> rules, IReadOnlyDictionary<IComplianceRule, Exception> failed)
     {
         foreach (var rule in rules)
         {
@@ -31,7 +31,7 @@ internal sealed class CompletenessPass(RuleCatalogue catalogue, Visit visit)
         }
     }
 
-    public void SettleInference(IReadOnlyList<ComplianceRule> rules, IReadOnlyDictionary<ComplianceRule, Exception> failed, bool isCalledFor)
+    public void SettleInference(IReadOnlyList<IComplianceRule> rules, IReadOnlyDictionary<IComplianceRule, Exception> failed, bool isCalledFor)
     {
         foreach (var rule in rules)
         {
@@ -58,20 +58,20 @@ internal sealed class CompletenessPass(RuleCatalogue catalogue, Visit visit)
 
     private static Answer NothingToJudge { get; } = new("", new Look("").NotApplicable($"there is no finding and no recorded defect to judge"));
 
-    private bool IsInForce(ComplianceRule rule) => rule.Info.IsInForce(visit.AsOf);
+    private bool IsInForce(IComplianceRule rule) => rule.Info.IsInForce(visit.AsOf);
 
     /// <summary>The engine concludes in no order that could be relied on.</summary>
     private static ImmutableArray<Answer> InOrder(ImmutableArray<Answer> conclusions) => [.. conclusions
         .OrderBy(conclusion => conclusion.Subject, PointerOrder.Instance)
         .ThenBy(conclusion => conclusion.Verdict.Message is { } message ? WireText.Sentence(message) : "", StringComparer.Ordinal)];
 
-    private void AddAll(ComplianceRule rule, ImmutableArray<Answer> answers)
+    private void AddAll(IComplianceRule rule, ImmutableArray<Answer> answers)
     {
         foreach (var answer in answers)
             Add(rule, answer);
     }
 
-    private void Add(ComplianceRule rule, Answer answer)
+    private void Add(IComplianceRule rule, Answer answer)
     {
         if (visit.Judgements.LoosenedFor(rule) is { } loosened)
             answer = answer with { Verdict = answer.Verdict.JudgedWith(loosened) };

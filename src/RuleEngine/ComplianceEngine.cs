@@ -9,21 +9,21 @@ namespace RuleEngine;
 /// </summary>
 public sealed class ComplianceEngine
 {
-    private static readonly Dictionary<ComplianceRule, Exception> Nothing = [];
+    private static readonly Dictionary<IComplianceRule, Exception> Nothing = [];
     private static readonly string Version = typeof(ComplianceEngine).Assembly.GetName().Version!.ToString(3);
 
-    private readonly IReadOnlyList<ComplianceRule> _firstRules;
-    private readonly IReadOnlyList<ComplianceRule> _inferenceRules;
+    private readonly IReadOnlyList<IComplianceRule> _firstRules;
+    private readonly IReadOnlyList<IComplianceRule> _inferenceRules;
     private readonly CompiledRules _firstPass;
     private readonly CompiledRules _inference;
 
-    private ComplianceEngine(RuleCatalogue catalogue, IReadOnlyList<ComplianceRule> loadOrder)
+    private ComplianceEngine(RuleCatalogue catalogue, IReadOnlyList<IComplianceRule> loadOrder)
     {
         Catalogue = catalogue;
         _firstRules = [.. catalogue.Rules.OfType<FirstPassRule>()];
         _inferenceRules = [.. catalogue.Rules.OfType<InferenceRule>()];
-        _firstPass = new CompiledRules([.. loadOrder.OfType<FirstPassRule>()]);
-        _inference = new CompiledRules([.. loadOrder.OfType<InferenceRule>()]);
+        _firstPass = new CompiledRules(loadOrder.OfType<FirstPassRule>().ToList());
+        _inference = new CompiledRules(loadOrder.OfType<InferenceRule>().ToList());
     }
 
     /// <summary>The rules in force and all that decides an answer.</summary>
@@ -37,7 +37,7 @@ public sealed class ComplianceEngine
     }
 
     /// <summary>Compiles in an order of its own: no order may reach an answer, and the tests see to that.</summary>
-    internal static ComplianceEngine Start(RuleCatalogue catalogue, IReadOnlyList<ComplianceRule> loadOrder) => new(catalogue, loadOrder);
+    internal static ComplianceEngine Start(RuleCatalogue catalogue, IReadOnlyList<IComplianceRule> loadOrder) => new(catalogue, loadOrder);
 
     /// <summary>Judges one record. The answer is complete: every rule in force answers once for each of its subjects.</summary>
     /// <param name="record">A record without faults.</param>
@@ -62,7 +62,7 @@ public sealed class ComplianceEngine
         var failed = _firstPass.Run([visit]);
         answers.Settle(_firstRules, failed);
 
-        if (_inference.Count > 0)
+        if (_inferenceRules.Count > 0)
             Infer(visit, answers);
 
         return answers;

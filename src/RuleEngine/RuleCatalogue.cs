@@ -14,10 +14,10 @@ namespace RuleEngine;
 public sealed class RuleCatalogue
 {
     private readonly Assembly _source;
-    private readonly Dictionary<ComplianceRule, RuleFace> _faces;
+    private readonly Dictionary<IComplianceRule, RuleFace> _faces;
     private readonly byte[]? _overrides;
 
-    private RuleCatalogue(Assembly source, IReadOnlyList<ComplianceRule> rules, byte[]? overrides)
+    private RuleCatalogue(Assembly source, IReadOnlyList<IComplianceRule> rules, byte[]? overrides)
     {
         _source = source;
         _overrides = overrides;
@@ -28,7 +28,7 @@ public sealed class RuleCatalogue
         Rules = [.. rules.OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
         _faces = Rules.OrderBy(rule => Topics.All.IndexOf(rule.Info.Topic)).Index()
             .ToDictionary(entry => entry.Item, entry => new RuleFace(entry.Item.Info, entry.Index, References));
-        Cases = Rules.ToDictionary(rule => rule, rule => RuleCases.Of(rule.Info.Type), EqualityComparer<ComplianceRule>.Default);
+        Cases = Rules.ToDictionary(rule => rule, rule => RuleCases.Of(rule.Info.Type), EqualityComparer<IComplianceRule>.Default);
         Info = new RuleSetInfo
         {
             Id = "GB",
@@ -38,10 +38,10 @@ public sealed class RuleCatalogue
     }
 
     /// <summary>The rules, sorted by id.</summary>
-    public IReadOnlyList<ComplianceRule> Rules { get; }
+    public IReadOnlyList<IComplianceRule> Rules { get; }
 
     /// <summary>The cases of each rule.</summary>
-    public IReadOnlyDictionary<ComplianceRule, IReadOnlyList<RuleCase>> Cases { get; }
+    public IReadOnlyDictionary<IComplianceRule, IReadOnlyList<RuleCase>> Cases { get; }
 
     /// <summary>Every limit.</summary>
     public LimitBook Limits { get; }
@@ -67,7 +67,7 @@ public sealed class RuleCatalogue
 
     /// <summary>The catalogue of <paramref name="source"/> with <paramref name="rules"/> in place of all of its own.</summary>
     /// <exception cref="CatalogueException">It has a gap; every gap is named.</exception>
-    public static RuleCatalogue Of(Assembly source, IReadOnlyList<ComplianceRule> rules, byte[]? overrides = null)
+    public static RuleCatalogue Of(Assembly source, IReadOnlyList<IComplianceRule> rules, byte[]? overrides = null)
     {
         ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(rules);
@@ -75,7 +75,7 @@ public sealed class RuleCatalogue
     }
 
     /// <summary>This catalogue with only <paramref name="rules"/> of it.</summary>
-    public RuleCatalogue With(IReadOnlyList<ComplianceRule> rules) => Of(_source, rules, _overrides);
+    public RuleCatalogue With(IReadOnlyList<IComplianceRule> rules) => Of(_source, rules, _overrides);
 
     /// <summary>The whole catalogue with other limits of the deployer in place of the present ones.</summary>
     /// <param name="overrides">The limits as JSON; null: none.</param>
@@ -83,7 +83,7 @@ public sealed class RuleCatalogue
     public RuleCatalogue WithOverrides(byte[]? overrides) => Of(_source, overrides);
 
     /// <summary>What all findings of a rule share.</summary>
-    internal RuleFace FaceOf(ComplianceRule rule) => _faces[rule];
+    internal RuleFace FaceOf(IComplianceRule rule) => _faces[rule];
 
     private static RuleCatalogue Checked(RuleCatalogue catalogue, bool isWhole)
     {
@@ -104,7 +104,7 @@ public sealed class RuleCatalogue
 
         // Builds are deterministic, so a module's version id stands for the code in it.
         var modules = Rules.Select(rule => rule.GetType().Module)
-            .Concat([typeof(ComplianceRule).Module, typeof(RuleCatalogue).Module, typeof(Calculations.GasFamily).Module, typeof(ServiceRecord).Module])
+            .Concat([typeof(IComplianceRule).Module, typeof(RuleCatalogue).Module, typeof(Calculations.GasFamily).Module, typeof(ServiceRecord).Module])
             .Distinct();
         foreach (var module in modules.OrderBy(module => module.Name, StringComparer.Ordinal))
             hash.AppendData(module.ModuleVersionId.ToByteArray());

@@ -1,4 +1,5 @@
 using Findings;
+using NRules.Fluent.Dsl;
 using NRules.RuleModel;
 using ServiceRecords;
 
@@ -8,8 +9,11 @@ namespace RuleModel;
 /// A rule over what other rules found: it matches the visit, its findings and its recorded defects, and may join and chain. It runs
 /// only for visits that have a problem or a recorded defect.
 /// </summary>
-public abstract class InferenceRule : ComplianceRule
+public abstract class InferenceRule : Rule, IComplianceRule
 {
+    /// <inheritdoc />
+    public RuleInfo Info => field ??= RuleInfo.Of(GetType());
+
     /// <summary>The limit <paramref name="id"/>, noted as read by this rule: conditions run in an order of the engine's own.</summary>
     protected Limit LimitOf(Visit visit, string id)
     {

@@ -27,13 +27,13 @@ public sealed class Judgement(ImmutableArray<Answer> answers)
 public sealed class Judgements(Visit visit)
 {
     private Judgement?[] _byRule = new Judgement?[RuleInfo.HighestNumber + 1];
-    private Dictionary<ComplianceRule, IReadOnlyList<LimitDefinition>>? _loosened;
+    private Dictionary<IComplianceRule, IReadOnlyList<LimitDefinition>>? _loosened;
 
     /// <summary>What <paramref name="rule"/> said, or null when it was never asked.</summary>
-    public Judgement? Of(ComplianceRule rule) => Place(rule);
+    public Judgement? Of(IComplianceRule rule) => Place(rule);
 
     /// <summary>The limits that <paramref name="rule"/> read and that the deployer has loosened; null when there was none.</summary>
-    public IReadOnlyList<LimitDefinition>? LoosenedFor(ComplianceRule rule) => _loosened?.GetValueOrDefault(rule);
+    public IReadOnlyList<LimitDefinition>? LoosenedFor(IComplianceRule rule) => _loosened?.GetValueOrDefault(rule);
 
     /// <summary>What <paramref name="rule"/> says, for another that rests on it, and so on the limits that were read for it.</summary>
     public ImmutableArray<Answer> ReliedOn(FirstPassRule rule)
@@ -44,7 +44,7 @@ public sealed class Judgements(Visit visit)
     }
 
     /// <summary>Lets an inference rule read a limit and notes whether the deployer has loosened it.</summary>
-    internal Findings.Limit Watch(ComplianceRule rule, string limitId)
+    internal Findings.Limit Watch(IComplianceRule rule, string limitId)
     {
         _ = visit.Limits.TakeLoosened();
         var limit = visit.Limits[limitId];
@@ -53,7 +53,7 @@ public sealed class Judgements(Visit visit)
     }
 
     /// <summary>What an inference rule concludes; <paramref name="answer"/> is added to its answers.</summary>
-    internal void Conclude(ComplianceRule rule, Answer answer)
+    internal void Conclude(IComplianceRule rule, Answer answer)
     {
         ref var judgement = ref Place(rule);
         judgement = new Judgement([.. judgement?.Answers ?? [], answer]) { Reported = true };
@@ -73,14 +73,14 @@ public sealed class Judgements(Visit visit)
         return Place(rule) = judgement;
     }
 
-    private void NoteLoosened(ComplianceRule rule)
+    private void NoteLoosened(IComplianceRule rule)
     {
         if (visit.Limits.TakeLoosened() is { Count: > 0 } loosened)
             (_loosened ??= [])[rule] = [.. (LoosenedFor(rule) ?? []).Union(loosened)];
     }
 
     // A rule that was made after this visit still finds its place.
-    private ref Judgement? Place(ComplianceRule rule)
+    private ref Judgement? Place(IComplianceRule rule)
     {
         if (rule.Info.Number >= _byRule.Length)
             Array.Resize(ref _byRule, RuleInfo.HighestNumber + 1);

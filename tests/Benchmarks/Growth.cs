@@ -23,7 +23,7 @@ internal static class Growth
         var all = new List<Timed>();
         foreach (var count in (int[])[30, 60, 120, 240, 480])
         {
-            var rules = new CompiledRules([.. types.Take(count).Select(type => (ComplianceRule)Activator.CreateInstance(type)!)]);
+            var rules = new CompiledRules(types.Take(count).Select(type => (FirstPassRule)Activator.CreateInstance(type)!).ToList());
             all.Add(new Timed($"{count} rules of one kind", i => rules.Run([new Visit(Month.Records[i], Month.Catalogue.Limits)])));
         }
 

@@ -53,7 +53,7 @@ public sealed class CatalogueTests
             RuleCatalogue.Of(typeof(RuleIds).Assembly, [.. Samples.Catalogue.Rules, new ThrowsWhileJudgingRule()]).Info.ContentHash);
     }
 
-    private static IReadOnlyList<string> Refuses(string because, params ComplianceRule[] rules)
+    private static IReadOnlyList<string> Refuses(string because, params IComplianceRule[] rules)
     {
         var refusal = Assert.Throws<CatalogueException>(() => RuleCatalogue.Of(typeof(RuleIds).Assembly, rules));
         Assert.Contains(refusal.Gaps, gap => gap.Contains(because, StringComparison.Ordinal));

@@ -40,7 +40,7 @@ public sealed class FailClosedTests
         Assert.Equal(Answers.Of(clean), Answers.Of(engine.Evaluate(Samples.Example)));
     }
 
-    private static ComplianceRule Rule(string id) => id switch
+    private static IComplianceRule Rule(string id) => id switch
     {
         "throws-in-condition" => new ThrowsWhileJudgingRule(),
         "throws-on-second" => new ThrowsOnSecondSubjectRule(),

@@ -27,7 +27,7 @@ public sealed class IsolationTests
         }
     }
 
-    private static List<ComplianceRule> Company(ComplianceRule rule) => rule is InferenceRule
+    private static List<IComplianceRule> Company(IComplianceRule rule) => rule is InferenceRule
         ? [.. Samples.Catalogue.Rules.Where(other => other is not InferenceRule || rule.Info.Follows.Contains(other.Info.Id, StringComparer.Ordinal)), rule]
         : [rule];
 }

@@ -43,7 +43,7 @@ public sealed class NamedFailureTests
     [Fact]
     public void No_network_reaches_a_verdict()
     {
-        var deciding = new[] { typeof(ComplianceEngine), typeof(ComplianceRule), typeof(Rules.RuleIds), typeof(Calculations.GasFamily) };
+        var deciding = new[] { typeof(ComplianceEngine), typeof(IComplianceRule), typeof(Rules.RuleIds), typeof(Calculations.GasFamily) };
         Assert.All(deciding, type => Assert.DoesNotContain(
             type.Assembly.GetReferencedAssemblies(), name => name.Name!.StartsWith("System.Net", StringComparison.Ordinal)));
     }

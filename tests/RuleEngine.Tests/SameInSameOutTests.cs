@@ -45,7 +45,7 @@ public sealed class SameInSameOutTests
         Samples.Engine.Evaluate(Samples.Example).ResultHash,
         Samples.Engine.Evaluate(Samples.Changed(json => json["disturbedJoints"]![0]!["renewed"] = false)).ResultHash);
 
-    private static List<ComplianceRule> Shuffled(int seed)
+    private static List<IComplianceRule> Shuffled(int seed)
     {
         var rules = Samples.Catalogue.Rules.ToArray();
         new Random(seed).Shuffle(rules);

@@ -31,6 +31,6 @@ internal static class Samples
     }
 
     /// <summary>The whole rule set with one rule more, whose cases are borrowed: for rules made to misbehave.</summary>
-    public static ComplianceEngine EngineWith(params ComplianceRule[] extra) =>
+    public static ComplianceEngine EngineWith(params IComplianceRule[] extra) =>
         ComplianceEngine.Start(RuleCatalogue.Of(typeof(RuleIds).Assembly, [.. Catalogue.Rules, .. extra]));
 }

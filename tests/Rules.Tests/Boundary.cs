@@ -58,7 +58,7 @@ internal sealed class Boundary
     /// <summary>What the rule says with the member at <paramref name="value"/>, or without it for null; null when the record is refused.</summary>
     public Finding? Answer(decimal? value) => Answer(_record, RuleId, _subject, _pointer, value);
 
-    private static IEnumerable<Boundary> Of((ComplianceRule Rule, RuleEngine.RuleCase Case) pair)
+    private static IEnumerable<Boundary> Of((IComplianceRule Rule, RuleEngine.RuleCase Case) pair)
     {
         var record = JsonNode.Parse(pair.Case.RecordFrom(RuleSet.Catalogue.ExampleRecord))!;
         return

@@ -21,7 +21,7 @@ public sealed class CasesTests
     public void No_two_cases_of_a_rule_share_a_name() => Assert.All(
         RuleSet.Catalogue.Cases, entry => Assert.Equal(entry.Value.Count, entry.Value.Select(one => one.Name).Distinct().Count()));
 
-    private static TheoryData<string, string> NamesOf(Func<ComplianceRule, bool> chosen)
+    private static TheoryData<string, string> NamesOf(Func<IComplianceRule, bool> chosen)
     {
         var data = new TheoryData<string, string>();
         foreach (var (rule, one) in RuleSet.Cases.Where(pair => chosen(pair.Rule)))

@@ -8,7 +8,7 @@ namespace Rules.Tests;
 /// <summary>No bound of a limit can be one step off, in either direction, without a written case that notices.</summary>
 public sealed class LimitChangeTests
 {
-    private static readonly List<(ComplianceRule Rule, RuleCase Case, ServiceRecord Record)> Cases =
+    private static readonly List<(IComplianceRule Rule, RuleCase Case, ServiceRecord Record)> Cases =
         [.. RuleSet.Cases.Select(pair => (pair.Rule, pair.Case, RuleSet.RecordOf(pair.Case)))];
 
     /// <summary>A bound that no verdict hangs on: the standard's low natural-gas pressure is judged by rate and burn, and only told here.</summary>
@@ -47,7 +47,7 @@ public sealed class LimitChangeTests
         Assert.True(Cases.Exists(one => Differs(one.Rule, one.Case, one.Record, book)), $"no case notices that {bound} of {id} is {changed[bound]}");
     }
 
-    private static bool Differs(ComplianceRule rule, RuleCase one, ServiceRecord record, LimitBook book)
+    private static bool Differs(IComplianceRule rule, RuleCase one, ServiceRecord record, LimitBook book)
     {
         var answer = RuleSet.AnswerTo(one.Expect, RuleSet.AnswersOf(rule.Info.Id, RuleSet.EngineOf(rule).AnswersTo(record, book, one.Beside())));
         return answer.Outcome != one.Expect.Outcome

@@ -12,7 +12,7 @@ internal static class RuleSet
 {
     public static ComplianceEngine Engine { get; } = ComplianceEngine.Start(RuleCatalogue.Of(typeof(RuleIds).Assembly));
 
-    private static readonly ConcurrentDictionary<ComplianceRule, Lazy<ComplianceEngine>> Engines = new();
+    private static readonly ConcurrentDictionary<IComplianceRule, Lazy<ComplianceEngine>> Engines = new();
 
     public static RuleCatalogue Catalogue => Engine.Catalogue;
 
@@ -20,14 +20,14 @@ internal static class RuleSet
     /// The engine that judges one rule: the rule alone, which says what it says in company (the engine's tests see to that), so that a
     /// fault in one rule shows in that rule's cases and nowhere else. An inference rule needs the others' findings.
     /// </summary>
-    public static ComplianceEngine EngineOf(ComplianceRule rule) =>
+    public static ComplianceEngine EngineOf(IComplianceRule rule) =>
         rule is InferenceRule ? Engine : Engines.GetOrAdd(rule, one => new(() => ComplianceEngine.Start(Catalogue.With([one])))).Value;
 
     public static ComplianceEngine EngineOf(string ruleId) => EngineOf(RuleOf(ruleId));
 
-    public static ComplianceRule RuleOf(string ruleId) => Catalogue.Rules.Single(rule => rule.Info.Id == ruleId);
+    public static IComplianceRule RuleOf(string ruleId) => Catalogue.Rules.Single(rule => rule.Info.Id == ruleId);
 
-    public static IEnumerable<(ComplianceRule Rule, RuleCase Case)> Cases =>
+    public static IEnumerable<(IComplianceRule Rule, RuleCase Case)> Cases =>
         Catalogue.Cases.SelectMany(entry => entry.Value.Select(one => (entry.Key, one)));
 
     /// <summary>The record of a case; a case whose record has faults is itself at fault.</summary>

@@ -18,7 +18,7 @@ public sealed class RuleShelf(ComplianceEngine engine)
         ? ViewOf(rule) with { Limits = LimitsOf(rule), Cases = _catalogue.Cases[rule] }
         : null;
 
-    private RuleView ViewOf(ComplianceRule rule) => new()
+    private RuleView ViewOf(IComplianceRule rule) => new()
     {
         Id = rule.Info.Id,
         Title = rule.Info.Title,
@@ -34,7 +34,7 @@ public sealed class RuleShelf(ComplianceEngine engine)
     };
 
     /// <summary>A rule does not list its limits; its cases meet them, so the cases are judged and the limits that decided are taken.</summary>
-    private List<Limit> LimitsOf(ComplianceRule rule) =>
+    private List<Limit> LimitsOf(IComplianceRule rule) =>
     [
         .. _catalogue.Cases[rule]
             .Select(one => RecordReader.Read(one.RecordFrom(_catalogue.ExampleRecord)).Record)

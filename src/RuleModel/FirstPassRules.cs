@@ -1,31 +1,15 @@
 using System.Collections.Immutable;
-using NRules.Fluent.Dsl;
 
 namespace RuleModel;
 
 /// <summary>
-/// One demand on a service record. A rule says where it applies, what it needs to see, whom it concerns and how it judges one
-/// subject; the engine's part is written here, once.
+/// A rule that is asked of the visit alone. It is a fact of the engine, which joins it with the visit, asks it whether it concerns it, and
+/// fires where it does.
 /// </summary>
-public abstract class ComplianceRule : Rule
-{
-    /// <summary>What the rule says of itself.</summary>
-    public RuleInfo Info => field ??= RuleInfo.Of(GetType());
-}
-
-/// <summary>
-/// A rule that the engine asks of the visit alone. Its condition and its action are the same two calls in every rule, which is why they
-/// can be compiled once for all.
-/// </summary>
-public abstract class FirstPassRule : ComplianceRule
+public abstract class FirstPassRule : IComplianceRule
 {
     /// <inheritdoc />
-    public sealed override void Define()
-    {
-        Visit visit = default!;
-        When().Match(() => visit, v => Concerns(v));
-        Then().Do(context => Report(visit));
-    }
+    public RuleInfo Info => field ??= RuleInfo.Of(GetType());
 
     /// <summary>Does the rule concern this visit? Null when a member that settles it is absent (see <see cref="AppliesByAttribute"/>).</summary>
     /// <remarks><c>&amp;</c> and <c>|</c> on <c>bool?</c> carry the unknown along.</remarks>
@@ -45,9 +29,9 @@ public abstract class FirstPassRule : ComplianceRule
 
     private static Judgement Only(string subject, Verdict verdict) => new([new Answer(subject, verdict)]);
 
-    private bool Concerns(Visit visit) => Info.IsInForce(visit.AsOf) && visit.Judgements.Of(this).Concerns;
+    internal bool Concerns(Visit visit) => Info.IsInForce(visit.AsOf) && visit.Judgements.Of(this).Concerns;
 
-    private void Report(Visit visit) => visit.Judgements.Of(this).Reported = true;
+    internal void Report(Visit visit) => visit.Judgements.Of(this).Reported = true;
 }
 
 /// <summary>A rule that judges subjects of type <typeparamref name="T"/>: a reading, a joint, a test.</summary>
