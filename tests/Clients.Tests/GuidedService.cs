@@ -4,16 +4,24 @@ using Microsoft.Data.Sqlite;
 
 namespace Clients.Tests;
 
-/// <summary>The service, started by the guide's own command, on a free port and with a store of its own; and beside it one that fails.</summary>
+/// <summary>The service, started by the guide's own command, on a free port and with a store of its own; and beside it those that refuse.</summary>
 public sealed partial class GuidedService : IAsyncLifetime
 {
+    private const string Guarded = "guarded.db";
+
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("guide-");
     private readonly List<Process> _processes = [];
 
     public string Url { get; private set; } = "";
 
-    /// <summary>A service that has no time for anything, and whose stored evaluations are gone.</summary>
+    /// <summary>A service whose stored evaluations are gone.</summary>
     public string BrokenUrl { get; private set; } = "";
+
+    /// <summary>One that has no time for anything.</summary>
+    public string HurriedUrl { get; private set; } = "";
+
+    /// <summary>One that asks for a key, and lets each make few requests.</summary>
+    public string GuardedUrl { get; private set; } = "";
 
     /// <summary>A folder outside of the repository.</summary>
     public string Folder => _folder.FullName;
@@ -22,7 +30,10 @@ public sealed partial class GuidedService : IAsyncLifetime
     {
         var command = Guide.Section("").Service!;
         Url = await StartAsync(command, "compliance.db", "");
-        BrokenUrl = await StartAsync(command.Replace("dotnet run", "dotnet run --no-build", StringComparison.Ordinal), "broken.db", "export Requests__Seconds=0.0000001");
+        BrokenUrl = await StartAsync(Again(command), "broken.db", "");
+        HurriedUrl = await StartAsync(Again(command), "hurried.db", "export Requests__Seconds=0.0000001");
+        await NewKeyAsync();
+        GuardedUrl = await StartAsync(Again(command), Guarded, "export Limits__RequestsPerMinute=3");
 
         await using var store = new SqliteConnection($"Data Source={Path.Combine(Folder, "broken.db")};Pooling=False");
         await store.OpenAsync();
@@ -30,6 +41,10 @@ public sealed partial class GuidedService : IAsyncLifetime
         lose.CommandText = "ALTER TABLE evaluations RENAME TO lost";
         await lose.ExecuteNonQueryAsync();
     }
+
+    /// <summary>A key that may read what the guarded service has stored.</summary>
+    public async Task<string> NewKeyAsync() =>
+        (await Shell.Run(Shell.Repository, $"{Again(Guide.Section("").Service!)} -- keys add read --path '{Path.Combine(Folder, Guarded)}'")).Trim();
 
     public Task DisposeAsync()
     {
@@ -43,6 +58,9 @@ public sealed partial class GuidedService : IAsyncLifetime
         _folder.Delete(recursive: true);
         return Task.CompletedTask;
     }
+
+    /// <summary>The command, once the program is built.</summary>
+    private static string Again(string command) => command.Replace("dotnet run", "dotnet run --no-build", StringComparison.Ordinal);
 
     private async Task<string> StartAsync(string command, string store, string settings)
     {

@@ -14,8 +14,8 @@ internal sealed record Mutant(int Id, string File, int Line, string Kind, string
 /// <summary>The mutants of a report in the format of the mutation-testing-report-schema.</summary>
 internal static class MutantList
 {
-    /// <summary>What never ran, by Stryker's own word: it does not compile, or is left out on purpose.</summary>
-    private static readonly string[] LeftOut = ["CompileError", "Ignored"];
+    /// <summary>Why Stryker itself has not tried a mutant that it has compiled: nothing was changed since the commit that it was told.</summary>
+    private const string OnlyCompiled = "Removed by since filter";
 
     /// <summary>All that were compiled.</summary>
     public static IEnumerable<Mutant> Read(string path)
@@ -26,7 +26,7 @@ internal static class MutantList
             var source = file.Value.GetProperty("source").GetString()!.Split('\n');
             foreach (var mutant in file.Value.GetProperty("mutants").EnumerateArray())
             {
-                if (LeftOut.Contains(mutant.GetProperty("status").GetString()))
+                if (mutant.GetProperty("statusReason").GetString() != OnlyCompiled)
                     continue;
                 var line = mutant.GetProperty("location").GetProperty("start").GetProperty("line").GetInt32();
                 yield return new Mutant(
