@@ -1,69 +1,85 @@
+using System.Collections.Concurrent;
 using System.Reflection;
 using RuleEngine;
+using RuleModel;
 using Rules;
 using Rules.Tests;
+using SecondOpinion.Tests;
 
 namespace Mutation;
 
-/// <summary>Switches one mutant on at a time and runs the cases that it may break.</summary>
+/// <summary>Switches one mutant on at a time and runs what it may break: the cases of its rule, the second opinion on it, then other tests of the rules.</summary>
 internal sealed class Trial
 {
-    private const int Off = -1;
-    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(20);
+    private const int Off = -1, Records = 2000, RecordsOfAll = 200;
+    private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
+    private static readonly FieldInfo Active = typeof(RuleIds).Assembly.GetTypes().Single(type => type.Name == "MutantControl").GetField("ActiveMutant")!;
 
-    private readonly FieldInfo _active = typeof(RuleIds).Assembly.GetTypes().Single(type => type.Name == "MutantControl").GetField("ActiveMutant")!;
-    private readonly CasesTests _cases = new();
-    private readonly ILookup<string, (string Rule, Action Run)> _byFile;
+    private readonly RuleCatalogue _catalogue;
+    private readonly ComplianceEngine _all;
+    private readonly ConcurrentDictionary<string, ComplianceEngine> _alone = new(StringComparer.Ordinal);
+    private readonly List<GeneratedRecord> _records = [.. Enumerable.Range(0, Records).Select(RecordGenerator.Make)];
+    private readonly ILookup<string, string> _rulesOfFile;
+    private readonly IReadOnlyList<(string Name, Action Run)> _others;
 
-    public Trial()
+    /// <summary>Of a mutant that is on from the start, which reaches what is worked out once for all; else of each in turn.</summary>
+    public Trial(int? always = null)
     {
-        _active.SetValue(null, Off);
-        var files = RuleCatalogue.Of(typeof(RuleIds).Assembly).Rules.ToDictionary(rule => rule.Info.Id, rule => $"{rule.GetType().Name}.cs", StringComparer.Ordinal);
-        EveryCase =
-        [
-            .. CasesOf(CasesTests.Alone, _cases.Rule_says_what_its_case_expects),
-            .. CasesOf(CasesTests.Inferred, _cases.Inference_says_what_its_case_expects),
-        ];
-        _byFile = EveryCase.ToLookup(one => files[one.Rule], StringComparer.Ordinal);
+        Active.SetValue(null, always ?? Off);
+        _catalogue = RuleCatalogue.Of(typeof(RuleIds).Assembly);
+        _all = ComplianceEngine.Start(_catalogue);
+        _rulesOfFile = _catalogue.Rules.Where(rule => rule is not InferenceRule).ToLookup(rule => $"{rule.GetType().Name}.cs", rule => rule.Info.Id, StringComparer.Ordinal);
+        _others = [.. TestList.Of(typeof(ClearanceTableTests), typeof(DeadlineTests), typeof(InForceTests), typeof(UnsafeSituationTests), typeof(CombustionTests), typeof(DueDateTests), typeof(CorpusTests), typeof(BoundaryTests))];
+        Cases = [.. TestList.Of(typeof(CasesTests))];
     }
 
     /// <summary>Every case of every rule.</summary>
-    public IReadOnlyList<(string Rule, Action Run)> EveryCase { get; }
+    public IReadOnlyList<(string Name, Action Run)> Cases { get; }
 
-    /// <summary>killed, timeout or survived. The rule's own cases are run; for what is no rule's file, those of all rules.</summary>
+    /// <summary>killed, timeout or survived.</summary>
     public string Of(Mutant mutant)
     {
-        var own = _byFile[Path.GetFileName(mutant.File)].ToList();
-        var cases = own.Count > 0 ? own : EveryCase;
-        _active.SetValue(null, mutant.Id);
-        var run = Task.Run(() => FailureOf(cases));
+        Active.SetValue(null, mutant.Id);
+        var run = Task.Run(() => FailureUnder(mutant));
         var ended = run.Wait(Patience);
-        _active.SetValue(null, Off);
+        Active.SetValue(null, Off);
         if (!ended)
             return "timeout";
 
         // What one mutant may have left behind must not count against the next.
-        return run.Result is null ? "survived" : FailureOf(cases) is { } left ? throw new InvalidOperationException($"{mutant}: {left} after it was switched off.") : "killed";
+        return run.Result is not { } failure ? "survived" : FailureUnder(mutant) is { } left ? throw new InvalidOperationException($"{mutant}: {left} after it was switched off.") : $"killed by {failure}";
     }
 
-    /// <summary>The first case that fails; null when none does.</summary>
-    public string? FailureOf(IEnumerable<(string Rule, Action Run)> cases)
+    /// <summary>What fails first among all that the mutant may break; null when nothing does.</summary>
+    public string? FailureUnder(Mutant mutant)
     {
-        foreach (var (rule, run) in cases)
+        var rules = _rulesOfFile[Path.GetFileName(mutant.File)].ToList();
+        return FailureOf(rules.Count == 0 ? Cases : Cases.Where(one => rules.Any(rule => one.Name.Contains($"({rule},", StringComparison.Ordinal))))
+            ?? OpinionAgainst(rules)
+            ?? FailureOf(_others);
+    }
+
+    /// <summary>The first test that fails; null when none does.</summary>
+    public static string? FailureOf(IEnumerable<(string Name, Action Run)> tests)
+    {
+        foreach (var (name, run) in tests)
         {
             try
             {
                 run();
             }
-            catch (Exception fault)
+            catch (Exception)
             {
-                return $"{rule}: {fault.Message}";
+                return name;
             }
         }
 
         return null;
     }
 
-    private static IEnumerable<(string Rule, Action Run)> CasesOf(IEnumerable<object[]> rows, Action<string, string> test) =>
-        rows.Select(row => ((string)row[0], (Action)(() => test((string)row[0], (string)row[1]))));
+    private string? OpinionAgainst(List<string> rules)
+    {
+        var engine = rules is [var only] ? _alone.GetOrAdd(only, id => ComplianceEngine.Start(_catalogue.With([_catalogue.Rules.Single(rule => rule.Info.Id == id)]))) : _all;
+        return _records.Take(rules.Count == 1 ? Records : RecordsOfAll).SelectMany(record => Comparison.Of(engine, record)).FirstOrDefault() is { } differs ? $"second opinion on {differs.RuleId}" : null;
+    }
 }

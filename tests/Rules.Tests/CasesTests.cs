@@ -43,6 +43,7 @@ public sealed class CasesTests
             Assert.Equal(margin, answer.Margin);
         if (one.Expect.Says is { } words)
             Assert.Contains(words, answer.Message, StringComparison.Ordinal);
+        Assert.All(RuleSet.AnswersOf(ruleId, evaluation).Where(finding => finding.Message is not null), finding => Assert.Null(WordingTests.GapIn(finding)));
         var asked = evaluation.Missing.Where(item => item.NeededBy.Contains(ruleId)).Select(item => item.Pointer).ToList();
         Assert.All(one.Expect.Missing ?? [], pointer => Assert.Contains(pointer, asked));
     }

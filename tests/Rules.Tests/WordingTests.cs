@@ -56,6 +56,13 @@ public sealed partial class WordingTests
 
     private static bool IsCarriedDay(DateOnly day, Finding finding, Evaluation evaluation) => new CarriedNumbers(finding, evaluation).Days.Contains(day);
 
+    /// <summary>What is wrong with how a sentence names a limit: a place left empty, or a range that does not rise.</summary>
+    internal static string? GapIn(Finding finding) => EmptyPlace().IsMatch(finding.Message!) || Range().Matches(finding.Message!).Any(range => Bound(range, "low") >= Bound(range, "high"))
+        ? Quote(finding)
+        : null;
+
+    private static decimal Bound(Match range, string end) => decimal.Parse(range.Groups[end].Value, CultureInfo.InvariantCulture);
+
     internal static IEnumerable<string> NumbersIn(string text) => Number().Matches(Named().Replace(Day().Replace(text, ""), "")).Select(match => match.Value);
 
     private static string Quote(Finding finding) => $"{finding.RuleId} ({finding.Outcome}): {finding.Message}";
@@ -77,6 +84,12 @@ public sealed partial class WordingTests
     private static partial Regex Named();
 
     // "Make safe" is the trade's word for what the unsafe-situations procedure asks to be done.
+    [GeneratedRegex(@"^ |  | $| [,;:)]|\( |to \+ ", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex EmptyPlace();
+
+    [GeneratedRegex(@"(?<low>-?[0-9]+(\.[0-9]+)?) to \+?(?<high>-?[0-9]+(\.[0-9]+)?)", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Range();
+
     [GeneratedRegex(@"(?<!ma(de|ke|king)( it| the appliance)?[ -])\bsafe\b", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex CalledSafe();
 }

@@ -32,7 +32,7 @@ internal sealed class Comparison
     public void Judge(GeneratedRecord generated)
     {
         var compared = 0;
-        foreach (var disagreement in Judge(generated, OpinionTable.All.Keys, ref compared))
+        foreach (var disagreement in Judge(Engine, generated, OpinionTable.All.Keys, ref compared))
             _disagreements.Add(disagreement);
         Interlocked.Add(ref _answers, compared);
         Interlocked.Increment(ref _records);
@@ -50,9 +50,16 @@ internal sealed class Comparison
             .SelectMany(Lines)
             .Prepend($"{rule.Key}: {rule.Count()}")));
 
-    private static List<Disagreement> Judge(GeneratedRecord generated, IEnumerable<string> ruleIds, ref int compared)
+    /// <summary>What the rules of an engine and the second opinion say differently of one record.</summary>
+    internal static IReadOnlyList<Disagreement> Of(ComplianceEngine engine, GeneratedRecord generated)
     {
-        var answers = Engine.AnswersTo(generated.Record, lookup: new Lookup { History = generated.History });
+        var compared = 0;
+        return Judge(engine, generated, engine.Catalogue.Rules.Select(rule => rule.Info.Id), ref compared);
+    }
+
+    private static List<Disagreement> Judge(ComplianceEngine engine, GeneratedRecord generated, IEnumerable<string> ruleIds, ref int compared)
+    {
+        var answers = engine.AnswersTo(generated.Record, lookup: new Lookup { History = generated.History });
         var said = answers.ToLookup(finding => finding.RuleId, AsOpinion, StringComparer.Ordinal);
         var one = new Case(generated.Record, generated.History, [.. answers.Where(finding => !Inferring.Contains(finding.RuleId))]);
 
@@ -80,7 +87,7 @@ internal sealed class Comparison
         for (var i = one.Record.Changes.Count - 1; i >= 0; i--)
         {
             var fewer = RecordGenerator.With(one.Record.Number, one.Record.Changes.Where((_, index) => index != i));
-            if (fewer is not null && Judge(fewer, [one.RuleId], ref compared) is [var same, ..])
+            if (fewer is not null && Judge(Engine, fewer, [one.RuleId], ref compared) is [var same, ..])
             {
                 one = same;
                 i = Math.Min(i, one.Record.Changes.Count);
