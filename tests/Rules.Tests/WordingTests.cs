@@ -84,7 +84,7 @@ public sealed partial class WordingTests
     private static partial Regex Named();
 
     // "Make safe" is the trade's word for what the unsafe-situations procedure asks to be done.
-    [GeneratedRegex(@"^ |  | $| [,;:)]|\( |to \+ ", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(@"^ |  | $| [,;:)]|\( |to \+ |\b(most|least|above|below|than|within|outside|to|maker's|usual) \(not recorded\)", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex EmptyPlace();
 
     [GeneratedRegex(@"(?<low>-?[0-9]+(\.[0-9]+)?) to \+?(?<high>-?[0-9]+(\.[0-9]+)?)", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
