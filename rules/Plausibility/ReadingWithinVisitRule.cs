@@ -23,8 +23,9 @@ public sealed class ReadingWithinVisitRule : ComplianceRule<CombustionReading>
         if (taken.Value >= started.Value && taken.Value <= finished.Value)
             return look.Pass($"the reading was taken during the visit, at {taken}");
 
-        var day = DateOnly.FromDateTime(taken.Value.ToOffset(finished.Value.Offset).DateTime);
-        return day >= started.Date && day <= visit.Date
+        // The days of one place: a clock may write its moments with another offset.
+        DateOnly DayOf(Timestamp moment) => DateOnly.FromDateTime(moment.Value.ToOffset(finished.Value.Offset).DateTime);
+        return DayOf(taken) >= DayOf(started) && DayOf(taken) <= visit.Date
             ? look.Advisory($"the reading is timed {taken}, outside the visit from {started} to {finished}")
                 .Advise("Check the analyser's clock and the times of the visit.")
             : look.Missing($"the reading is timed {taken}, on another day than the visit, so it does not belong to it", $"{look.Subject}/takenAt")

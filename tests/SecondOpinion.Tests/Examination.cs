@@ -27,12 +27,13 @@ internal static class Examination
             return BurnIsRight(one) == true ? Say.NotApplicable(at) : Say.Advisory(at);
         if (isPartThere)
             return Say.Missing(at);
-        return isOtherThere || BurnIsRight(one) == true ? Say.Advisory(at) : Say.Missing(at);
+        var isBurnAlone = !PressureExamined(one) && !HeatInputExamined(one) && BurnIsRight(one) == true;
+        return isOtherThere || isBurnAlone ? Say.Advisory(at) : Say.Missing(at);
     }
 
-    /// <summary>A pressure that is absent: to be asked for where others were measured.</summary>
+    /// <summary>A pressure that is absent: to be asked for where others were measured, and where the heat input alone is not right ("or, where necessary, both").</summary>
     public static Opinion PressureNotMeasured(Case one, string at) => NotMeasured(
-        one, at, HeatInputExamined(one),
+        one, at, RateIsRight(one) == true,
         one.Record.GasSupply is { } supply && (supply.MeterStandingMbar ?? supply.MeterOperatingMbar ?? supply.ApplianceInletMbar ?? supply.BurnerMbar) is not null);
 
     /// <summary>Measured heat input in kW on the basis asked for.</summary>

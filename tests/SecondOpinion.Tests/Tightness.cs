@@ -157,6 +157,8 @@ internal static class Tightness
         {
             3 => false,
             4 when one.Record.GasSupply?.MeterOperatingMbar is not null => true,
+            // Named, and neither edition that may serve: nothing allows it.
+            null when test.Edition is not null => false,
             _ => null,
         },
     };
