@@ -22,6 +22,9 @@ internal static class CommandLine
     /// <summary>Runs what <paramref name="args"/> ask for; null when that is to serve.</summary>
     public static async Task<int?> RunAsync(string[] args)
     {
+        if (IsToServe(args))
+            return null;
+
         var root = new RootCommand("Checks gas-boiler service records against law, standards and the maker's limits. It says what a record shows; it never says that a boiler is safe. Without a command it starts the service.")
         {
             Check.Make(),
@@ -35,9 +38,6 @@ internal static class CommandLine
         };
         var help = root.Options.OfType<HelpOption>().Single();
         help.Action = new HelpWithExamples((HelpAction)help.Action!);
-        if (IsToServe(args))
-            return null;
-
         var parsed = root.Parse(args);
         if (parsed.Action is ParseErrorAction)
         {

@@ -41,15 +41,27 @@ public static class Startup
     /// <exception cref="StartRefusedException">The rule set is not whole or the store cannot be opened.</exception>
     public static void Demand(IServiceProvider services)
     {
+        // The first record takes its reader as long as the rules take to compile, so it is read beside that.
+        var reading = Task.Run(ReadExample);
         try
         {
-            SelfTest(services.GetRequiredService<ComplianceEngine>());
+            var engine = services.GetRequiredService<ComplianceEngine>();
+            reading.GetAwaiter().GetResult();
+            SelfTest(engine);
             services.GetRequiredService<Database>();
         }
         catch (Exception fault) when (fault is CatalogueException or StoreException)
         {
             throw new StartRefusedException(fault.Message);
         }
+    }
+
+    private static ReadResult ReadExample()
+    {
+        using var example = new MemoryStream();
+        using var resource = typeof(RuleIds).Assembly.GetManifestResourceStream("example-record.json")!;
+        resource.CopyTo(example);
+        return RecordReader.Read(example.ToArray());
     }
 
     /// <summary>Every rule must be able to judge the example record, and judge it the same way twice.</summary>
