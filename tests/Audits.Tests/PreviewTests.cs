@@ -226,6 +226,23 @@ public sealed class PreviewTests
         }
     }
 
+    [Theory]
+    [InlineData("sqlite")]
+    [PostgreSql]
+    public async Task What_is_purged_is_in_no_preview(string kind)
+    {
+        using var bench = new PreviewBench(kind);
+        await bench.Fill(10, record => record["premises"]!["use"] = "ownerOccupied");
+        var (status, rows) = await bench.Preview(Limit("1.1", "1.5"));
+        Assert.NotEmpty(rows);
+
+        await new Retention(bench.Audits.Store).PurgeAsync(Scratch.A, new DateTimeOffset(2026, 8, 1, 0, 0, 0, TimeSpan.Zero), _ => { }, default);
+
+        var left = rows.Where(row => row.FinishedOn >= new DateOnly(2026, 8, 1)).ToList();
+        Assert.InRange(left.Count, 1, rows.Count - 1);
+        Assert.Equal(left, await bench.Rows(status.PreviewId, AnyRow));
+    }
+
     private static string Limit(string min, string max, string more = "") => $$"""
         {"overrides":[{"id":"cold-fill","what":"cold fill","min":{{min}},"max":{{max}},"unit":"bar","resolution":0.1,"origin":"deployer","source":"house rule","verified":true,"who":"W","why":"made up for a test"{{more}}}]}
         """;

@@ -1,3 +1,4 @@
+using System.Data;
 using System.Globalization;
 using System.Runtime.CompilerServices;
 using System.Text;
@@ -30,9 +31,11 @@ public sealed class DueStore(Database database)
     public async Task<IReadOnlyList<DueDate>> PageAsync(Tenant tenant, DateOnly from, DateOnly to, DueCursor? after, int limit, CancellationToken cancel)
     {
         var asked = Asked(tenant, from, to);
-        asked.Add("afterDay", after is null ? null : Database.TextOf(after.By));
-        asked.Add("afterKind", after is null ? null : WireNames.Of(after.Kind));
-        asked.Add("afterKey", after?.Key);
+
+        // PostgreSQL has to be told what an absent value would have been.
+        asked.Add("afterDay", after is null ? null : Database.TextOf(after.By), DbType.String);
+        asked.Add("afterKind", after is null ? null : WireNames.Of(after.Kind), DbType.String);
+        asked.Add("afterKey", after?.Key, DbType.String);
         asked.Add("limit", limit);
         var rows = await database.ReadAsync(connection => connection.QueryAsync<Row>(new CommandDefinition(SelectPage, asked, cancellationToken: cancel)), cancel);
         return [.. rows.Select(row => JsonSerializer.Deserialize(row.Detail, EvaluationJson.Wire.DueDate)! with { EvaluationId = row.EvaluationId })];
