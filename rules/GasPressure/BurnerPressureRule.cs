@@ -20,6 +20,13 @@ public sealed class BurnerPressureRule : VisitRule
         if (look.Note(visit.Record.GasSupply?.BurnerMbar) is not { } pressure)
             return look.Advisory($"the maker gives a burner pressure of {makers} mbar, and none was measured");
 
+        // No share can be worked out of a figure of next to nothing.
+        if (pressure > 1000 * makers)
+        {
+            return look.Advisory($"the burner pressure is {pressure} mbar, more than a thousand times the maker's {makers} mbar")
+                .Warn(Cautions.MakerDecides).Advise("Read the burner pressure in the maker's instructions again; if it is right, set it as they say.");
+        }
+
         var limit = visit.Limits[LimitIds.BurnerPressureDeviation];
         var deviation = (pressure - makers) / makers * 100;
         return limit.Allows(deviation)

@@ -34,7 +34,8 @@ public sealed class HeatInputRule : VisitRule
             return look.Missing($"the boiler is recorded as range rated to {rangeRated} kW, above the {rated} kW of its plate",
                 "/appliance/rangeRatedInputKw");
         if (visit.DeviationPercent(basis) is not { } deviation)
-            return look.Missing($"no boiler can have the recorded gas rate", rate.VolumeM3 is null ? "/gasSupply/rate/volumeFt3" : "/gasSupply/rate/volumeM3");
+            return look.Missing($"no boiler can have the recorded gas rate and calorific value",
+                rate.VolumeM3 is null ? "/gasSupply/rate/volumeFt3" : "/gasSupply/rate/volumeM3", "/gasSupply/rate/calorificValueMjPerM3");
 
         var plate = rangeRated ?? rated;
         var measured = plate * (1 + deviation / 100);

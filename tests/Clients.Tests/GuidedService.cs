@@ -4,11 +4,9 @@ using Microsoft.Data.Sqlite;
 
 namespace Clients.Tests;
 
-/// <summary>The service, started by the guide's own command, on a free port and with a store of its own; and beside it those that refuse.</summary>
+/// <summary>The service, started by the guide's own command, on a free port and with a store of its own; and beside it one that fails and one that is strict.</summary>
 public sealed partial class GuidedService : IAsyncLifetime
 {
-    private const string Guarded = "guarded.db";
-
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("guide-");
     private readonly List<Process> _processes = [];
 
@@ -17,11 +15,11 @@ public sealed partial class GuidedService : IAsyncLifetime
     /// <summary>A service whose stored evaluations are gone.</summary>
     public string BrokenUrl { get; private set; } = "";
 
-    /// <summary>One that has no time for anything.</summary>
-    public string HurriedUrl { get; private set; } = "";
+    /// <summary>A service that asks for a key, has little patience and takes few requests: ten at once, then one a second.</summary>
+    public string StrictUrl { get; private set; } = "";
 
-    /// <summary>One that asks for a key, and lets each make few requests.</summary>
-    public string GuardedUrl { get; private set; } = "";
+    /// <summary>A key of the strict service that opens single records and nothing that is stored.</summary>
+    public string Key { get; private set; } = "";
 
     /// <summary>A folder outside of the repository.</summary>
     public string Folder => _folder.FullName;
@@ -30,10 +28,10 @@ public sealed partial class GuidedService : IAsyncLifetime
     {
         var command = Guide.Section("").Service!;
         Url = await StartAsync(command, "compliance.db", "");
-        BrokenUrl = await StartAsync(Again(command), "broken.db", "");
-        HurriedUrl = await StartAsync(Again(command), "hurried.db", "export Requests__Seconds=0.0000001");
-        await NewKeyAsync();
-        GuardedUrl = await StartAsync(Again(command), Guarded, "export Limits__RequestsPerMinute=3");
+        var again = command.Replace("dotnet run", "dotnet run --no-build", StringComparison.Ordinal);
+        BrokenUrl = await StartAsync(again, "broken.db", "");
+        Key = (await Shell.Run(Shell.Repository, $"{again} -- keys add evaluate --path '{Path.Combine(Folder, "strict.db")}'")).Trim();
+        StrictUrl = await StartAsync(again, "strict.db", "export Requests__Seconds=3 Limits__RequestsPerMinute=10");
 
         await using var store = new SqliteConnection($"Data Source={Path.Combine(Folder, "broken.db")};Pooling=False");
         await store.OpenAsync();
@@ -41,10 +39,6 @@ public sealed partial class GuidedService : IAsyncLifetime
         lose.CommandText = "ALTER TABLE evaluations RENAME TO lost";
         await lose.ExecuteNonQueryAsync();
     }
-
-    /// <summary>A key that may read what the guarded service has stored.</summary>
-    public async Task<string> NewKeyAsync() =>
-        (await Shell.Run(Shell.Repository, $"{Again(Guide.Section("").Service!)} -- keys add read --path '{Path.Combine(Folder, Guarded)}'")).Trim();
 
     public Task DisposeAsync()
     {
@@ -58,9 +52,6 @@ public sealed partial class GuidedService : IAsyncLifetime
         _folder.Delete(recursive: true);
         return Task.CompletedTask;
     }
-
-    /// <summary>The command, once the program is built.</summary>
-    private static string Again(string command) => command.Replace("dotnet run", "dotnet run --no-build", StringComparison.Ordinal);
 
     private async Task<string> StartAsync(string command, string store, string settings)
     {

@@ -28,14 +28,16 @@ internal sealed class Comparison
 
     public IReadOnlyCollection<Disagreement> Disagreements => _disagreements;
 
-    /// <summary>Judges one record twice and keeps what differs.</summary>
-    public void Judge(GeneratedRecord generated)
+    /// <summary>Judges one record twice, keeps what differs, and gives what the rules say of the whole record.</summary>
+    public OverallOutcome Judge(GeneratedRecord generated)
     {
         var compared = 0;
-        foreach (var disagreement in Judge(Engine, generated, OpinionTable.All.Keys, ref compared))
+        var answers = AnswersTo(Engine, generated);
+        foreach (var disagreement in Compare(generated, answers.Findings, OpinionTable.All.Keys, ref compared))
             _disagreements.Add(disagreement);
         Interlocked.Add(ref _answers, compared);
         Interlocked.Increment(ref _records);
+        return answers.Outcome;
     }
 
     /// <summary>The disagreements by rule, each with what was changed in its record.</summary>
@@ -54,12 +56,13 @@ internal sealed class Comparison
     internal static IReadOnlyList<Disagreement> Of(ComplianceEngine engine, GeneratedRecord generated)
     {
         var compared = 0;
-        return Judge(engine, generated, engine.Catalogue.Rules.Select(rule => rule.Info.Id), ref compared);
+        return Compare(generated, AnswersTo(engine, generated).Findings, engine.Catalogue.Rules.Select(rule => rule.Info.Id), ref compared);
     }
 
-    private static List<Disagreement> Judge(ComplianceEngine engine, GeneratedRecord generated, IEnumerable<string> ruleIds, ref int compared)
+    private static Answers AnswersTo(ComplianceEngine engine, GeneratedRecord generated) => engine.Answer(generated.Record, new Lookup { History = generated.History });
+
+    private static List<Disagreement> Compare(GeneratedRecord generated, IReadOnlyList<Finding> answers, IEnumerable<string> ruleIds, ref int compared)
     {
-        var answers = engine.AnswersTo(generated.Record, lookup: new Lookup { History = generated.History });
         var said = answers.ToLookup(finding => finding.RuleId, AsOpinion, StringComparer.Ordinal);
         var one = new Case(generated.Record, generated.History, [.. answers.Where(finding => !Inferring.Contains(finding.RuleId))]);
 
@@ -87,7 +90,7 @@ internal sealed class Comparison
         for (var i = one.Record.Changes.Count - 1; i >= 0; i--)
         {
             var fewer = RecordGenerator.With(one.Record.Number, one.Record.Changes.Where((_, index) => index != i));
-            if (fewer is not null && Judge(Engine, fewer, [one.RuleId], ref compared) is [var same, ..])
+            if (fewer is not null && Compare(fewer, AnswersTo(Engine, fewer).Findings, [one.RuleId], ref compared) is [var same, ..])
             {
                 one = same;
                 i = Math.Min(i, one.Record.Changes.Count);

@@ -13,7 +13,7 @@ internal static class Examination
 
     /// <summary>A rate timed as it must be, all figures there.</summary>
     public static bool HeatInputExamined(Case one) =>
-        one.Record.GasSupply?.Rate is { CalorificValueMjPerM3: not null } rate && (rate.VolumeM3 ?? rate.VolumeFt3) is > 0
+        MeasuredKw(one, InputBasis.Gross) is not null
         && HeatInputOpinions.IsProperlyTimed(one) == true;
 
     /// <summary>A complete flue reading after the work.</summary>
@@ -36,12 +36,17 @@ internal static class Examination
         one, at, RateIsRight(one) == true,
         one.Record.GasSupply is { } supply && (supply.MeterStandingMbar ?? supply.MeterOperatingMbar ?? supply.ApplianceInletMbar ?? supply.BurnerMbar) is not null);
 
-    /// <summary>Measured heat input in kW on the basis asked for.</summary>
+    /// <summary>
+    /// Measured heat input in kW on the basis asked for. A volume of more than a commercial meter's, or a calorific value that no fuel gas
+    /// has (town gas had 18 MJ/m3, butane has 122; from memory), is a slip of the pen and no measurement.
+    /// </summary>
     public static decimal? MeasuredKw(Case one, InputBasis basis)
     {
         if (one.Record.GasSupply?.Rate is not { Seconds: { } seconds, CalorificValueMjPerM3: { } calorific } rate)
             return null;
         var volume = rate.VolumeM3 ?? (rate.VolumeFt3 * 0.028316846592m);
+        if (volume is not (> 0 and <= 100) || volume / seconds * 3600 > 2000 || calorific is < 10 or > 150)
+            return null;
         var gross = volume / seconds * calorific * 1000;
         return basis == InputBasis.Gross ? gross : gross / Facts.GrossOverNet(one.Record.Appliance.Fuel);
     }

@@ -1,5 +1,6 @@
 using System.Net;
 using System.Text;
+using System.Text.Json.Nodes;
 using Audits;
 
 namespace Api.Tests;
@@ -63,9 +64,51 @@ public sealed class TenantTests(KeyedService service) : IClassFixture<KeyedServi
     [Theory, MemberData(nameof(Lists))]
     public async Task Another_tenants_things_are_in_no_list(string operation)
     {
-        var listed = await (await _a.SendAsync(Requests.Of(Requests.Find(operation), []))).Content.ReadAsStringAsync();
+        var found = Requests.Find(operation);
+        var nobodys = await Listed(await service.ClientOf("who-has-nothing", KeyScope.Admin));
+        var own = await Listed(_b);
 
-        Assert.All(Ids.Values, id => Assert.DoesNotContain(id, listed, StringComparison.Ordinal));
+        Assert.All(Ids.Values, id => Assert.DoesNotContain(id, nobodys, StringComparison.Ordinal));
+        // What is everybody's is the same for all; of what is stored its owner sees more, so that the absence above proves something.
+        Assert.Equal(found.Scope is null, nobodys == own);
+
+        async Task<string> Listed(HttpClient client)
+        {
+            var request = Requests.Of(found, []);
+            if (operation == "listDueDates")
+                request.RequestUri = new($"{request.RequestUri}?from=2026-09-14&to=2031-01-01", UriKind.Relative); // By default the next weeks alone, in which nothing falls due.
+            var answer = await client.SendAsync(request);
+            Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+            return await answer.Content.ReadAsStringAsync();
+        }
+    }
+
+    [Fact]
+    public async Task Another_tenants_visits_are_no_history_and_no_archive()
+    {
+        var earlier = await (await _b.PostRecord(Visit("earlier", 2025))).Read(HttpStatusCode.Created);
+        var own = await (await _b.PostRecord(Visit("later", 2026))).Read(HttpStatusCode.Created);
+        var stranger = await service.ClientOf("who-had-nothing", KeyScope.Admin);
+        var theirs = await (await stranger.PostRecord(Visit("later", 2026))).Read(HttpStatusCode.Created);
+
+        Assert.Equal(earlier["evaluationId"].Text(), own["context"]!["previousEvaluationId"].Text());
+        Assert.Equal("{}", theirs["context"]!.ToJsonString());
+
+        // Of all that is stored, a preview of theirs judges the one record that is their own.
+        var preview = (await stranger.PostAsync("/v1/rule-changes/preview", Calls.Json("""{"asOf":"2026-10-12"}"""))).Headers.Location!;
+        Assert.Equal(1, (await stranger.Completed(preview))["evaluations"]!["judged"]!.GetValue<int>());
+
+        byte[] Visit(string recordId, int year) => service.Inner.ExampleRecord.With(node =>
+        {
+            node["recordId"] = recordId;
+            node["appliance"]!["serialNumber"] = "HISTORY-OF-B";
+            node["startedAt"] = $"{year}-09-10T09:00:00+01:00";
+            node["finishedAt"] = $"{year}-09-10T10:25:00+01:00";
+            if (year == 2025)
+                node["previousVisit"] = JsonNode.Parse("""{"deemedOn":"2020-01-05"}""");
+            else
+                node.AsObject().Remove("previousVisit");
+        });
     }
 
     [Fact]

@@ -1,61 +1,35 @@
-using System.Net.Http.Headers;
+global using System.Net;
+global using System.Net.Http.Headers;
+global using Compliance.Models;
 using Compliance;
-using Compliance.Models;
+using Microsoft.Kiota.Abstractions;
 using Microsoft.Kiota.Abstractions.Authentication;
 using Microsoft.Kiota.Http.HttpClientLibrary;
 
-var client = Client(args[0], _ => { });
-var forwarded = Client(args[0], request => request.Headers.Add("X-Forwarded-For", "127.0.0.1"));
-var unreadable = Client(args[0], request => request.Content = new StringContent("{", new MediaTypeHeaderValue("application/json")));
-var packed = Client(args[0], request => request.Content!.Headers.ContentEncoding.Add("br"));
-var broken = Client(args[1], _ => { });
-var hurried = Client(args[2], _ => { });
-var unknown = Client(args[3], _ => { });
-var keyed = Client(args[3], request => request.Headers.Authorization = new("Bearer", args[4]));
-var visit = new ServiceRecord
+await Every.Error(args, http => new ByKiota(new ComplianceClient(
+    new HttpClientRequestAdapter(new AnonymousAuthenticationProvider(), httpClient: http) { BaseUrl = http.BaseAddress!.ToString().TrimEnd('/') })));
+
+internal sealed class ByKiota(ComplianceClient client) : IClient
 {
-    RecordId = "HB-0009",
-    JobType = JobType.Repair,
-    Jurisdiction = Jurisdiction.GBSCT,
-    FinishedAt = new DateTimeOffset(2026, 9, 14, 10, 25, 0, TimeSpan.Zero),
-    Appliance = new Appliance { Fuel = Fuel.Butane },
-};
+    public Task ListRules(int? limit) => client.V1.Rules.GetAsync(request => request.QueryParameters.Limit = limit);
 
-await Refused(() => client.V1.Rules.GetAsync(request => request.QueryParameters.Limit = 0));
-await Refused(() => unreadable.V1.Evaluations.PostAsync(visit));
-await Refused(() => unknown.V1.Rules.GetAsync());
-await Refused(() => forwarded.V1.Rules.GetAsync());
-await Refused(() => keyed.V1.Evaluations.PostAsync(visit));
-await Refused(() => client.V1.Evaluations["none"].GetAsync());
+    public Task GetEvaluation() => client.V1.Evaluations["none"].GetAsync();
 
-var audit = (await client.V1.Audits.PostAsync([.. Enumerable.Repeat(visit, 4000)], request => request.Headers.Add("Prefer", "respond-async")))!;
-await Refused(() => client.V1.Audits[audit.AuditId!].Report.GetAsync());
-await client.V1.Audits[audit.AuditId!].DeleteAsync();
-await Refused(() => client.V1.Audits.PostAsync([.. Enumerable.Repeat(visit, 5001)]));
-await Refused(() => packed.V1.Evaluations.PostAsync(visit));
-await Refused(() => client.V1.Audits.PostAsync([]));
-await Refused(() => Often(() => keyed.V1.Rules.GetAsync()));
-await Refused(() => broken.V1.Evaluations["none"].GetAsync());
-await Refused(() => hurried.V1.Evaluations.PostAsync(visit));
+    public Task Evaluate(ServiceRecord visit) => client.V1.Evaluations.PostAsync(visit);
 
-static ComplianceClient Client(string url, Action<HttpRequestMessage> change) =>
-    new(new HttpClientRequestAdapter(new AnonymousAuthenticationProvider(), httpClient: new HttpClient(new Changed(change) { InnerHandler = new HttpClientHandler() })) { BaseUrl = url });
+    public Task Audit(IEnumerable<ServiceRecord> visits) => client.V1.Audits.PostAsync([.. visits]);
 
-static async Task Often(Func<Task> call)
-{
-    for (var times = 0; times < 100; times++)
-        await call();
-}
+    public async Task<string> AuditLater(IEnumerable<ServiceRecord> visits) =>
+        (await client.V1.Audits.PostAsync([.. visits], request => request.Headers.Add("Prefer", "respond-async")))!.AuditId!;
 
-static async Task Refused(Func<Task> call)
-{
-    try
+    public Task GetReport(string auditId) => client.V1.Audits[auditId].Report.GetAsync();
+
+    public Task Cancel(string auditId) => client.V1.Audits[auditId].DeleteAsync();
+
+    public Refusal? Read(Exception fault) => fault switch
     {
-        await call();
-        Console.WriteLine("accepted");
-    }
-    catch (Problem refusal) when (refusal.TraceId!.Length == 32 && refusal.Status == refusal.ResponseStatusCode)
-    {
-        Console.WriteLine($"{refusal.ResponseStatusCode} {refusal.Type}");
-    }
+        Problem known => new(known.ResponseStatusCode, known.Status, known.Type, known.TraceId),
+        ApiException other => new(other.ResponseStatusCode),
+        _ => null,
+    };
 }

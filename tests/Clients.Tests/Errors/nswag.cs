@@ -1,67 +1,39 @@
-using System.Net.Http.Headers;
-using Compliance;
+global using System.Net;
+global using System.Net.Http.Headers;
+global using Compliance;
 
-var client = Client(args[0], _ => { });
-var forwarded = Client(args[0], request => request.Headers.Add("X-Forwarded-For", "127.0.0.1"));
-var unreadable = Client(args[0], request => request.Content = new StringContent("{", new MediaTypeHeaderValue("application/json")));
-var packed = Client(args[0], request => request.Content!.Headers.ContentEncoding.Add("br"));
-var broken = Client(args[1], _ => { });
-var hurried = Client(args[2], _ => { });
-var unknown = Client(args[3], _ => { });
-var keyed = Client(args[3], request => request.Headers.Authorization = new("Bearer", args[4]));
-var visit = new ServiceRecord
+await Every.Error(args, http => new ByNSwag(new ComplianceClient(http)));
+
+internal sealed class ByNSwag(ComplianceClient client) : IClient
 {
-    RecordId = "HB-0009",
-    JobType = JobType.Repair,
-    Jurisdiction = Jurisdiction.GBSCT,
-    FinishedAt = new DateTimeOffset(2026, 9, 14, 10, 25, 0, TimeSpan.Zero),
-    Appliance = new Appliance { Fuel = Fuel.Butane },
-};
+    public Task ListRules(int? limit) => client.ListRulesAsync(limit: limit);
 
-await Refused(() => client.ListRulesAsync(limit: 0));
-await Refused(() => unreadable.CreateEvaluationAsync(visit));
-await Refused(() => unknown.ListRulesAsync());
-await Refused(() => forwarded.ListRulesAsync());
-await Refused(() => keyed.CreateEvaluationAsync(visit));
-await Refused(() => client.GetEvaluationAsync("none"));
+    public Task GetEvaluation() => client.GetEvaluationAsync("none");
 
-AuditStatus? audit = null;
-try
-{
-    await client.CreateAuditAsync(Enumerable.Repeat(visit, 4000), prefer: "respond-async");
-}
-catch (ApiException<AuditStatus> accepted)
-{
-    audit = accepted.Result;
-}
+    public Task Evaluate(ServiceRecord visit) => client.CreateEvaluationAsync(visit);
 
-await Refused(() => client.GetAuditReportAsync(audit!.AuditId));
-await client.CancelAuditAsync(audit!.AuditId);
-await Refused(() => client.CreateAuditAsync(Enumerable.Repeat(visit, 5001)));
-await Refused(() => packed.CreateEvaluationAsync(visit));
-await Refused(() => client.CreateAuditAsync([]));
-await Refused(() => Often(() => keyed.ListRulesAsync()));
-await Refused(() => broken.GetEvaluationAsync("none"));
-await Refused(() => hurried.CreateEvaluationAsync(visit));
+    public Task Audit(IEnumerable<ServiceRecord> visits) => client.CreateAuditAsync(visits);
 
-static ComplianceClient Client(string url, Action<HttpRequestMessage> change) =>
-    new(new HttpClient(new Changed(change) { InnerHandler = new HttpClientHandler() }) { BaseAddress = new Uri(url) });
-
-static async Task Often(Func<Task> call)
-{
-    for (var times = 0; times < 100; times++)
-        await call();
-}
-
-static async Task Refused(Func<Task> call)
-{
-    try
+    public async Task<string> AuditLater(IEnumerable<ServiceRecord> visits)
     {
-        await call();
-        Console.WriteLine("accepted");
+        try
+        {
+            throw new InvalidOperationException($"answered at once: {await client.CreateAuditAsync(visits, prefer: "respond-async")}");
+        }
+        catch (ApiException<AuditStatus> accepted)
+        {
+            return accepted.Result.AuditId;
+        }
     }
-    catch (ApiException<Problem> refusal) when (refusal.Result.TraceId.Length == 32 && refusal.Result.Status == refusal.StatusCode)
+
+    public Task GetReport(string auditId) => client.GetAuditReportAsync(auditId);
+
+    public Task Cancel(string auditId) => client.CancelAuditAsync(auditId);
+
+    public Refusal? Read(Exception fault) => fault switch
     {
-        Console.WriteLine($"{refusal.StatusCode} {refusal.Result.Type}");
-    }
+        ApiException<Problem> known => new(known.StatusCode, known.Result.Status, known.Result.Type, known.Result.TraceId),
+        ApiException other => new(other.StatusCode),
+        _ => null,
+    };
 }

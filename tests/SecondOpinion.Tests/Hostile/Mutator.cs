@@ -140,7 +140,8 @@ internal static class Mutator
         }
     }
 
-    private static IEnumerable<(JsonNode Parent, object Key)> Places(JsonNode? node) => node switch
+    /// <summary>Every value of a record: where it stands, and its name or number there.</summary>
+    public static IEnumerable<(JsonNode Parent, object Key)> Places(JsonNode? node) => node switch
     {
         JsonObject members => members.SelectMany(member => Places(member.Value).Prepend((members, member.Key))),
         JsonArray items => items.Index().SelectMany(item => Places(item.Item).Prepend((items, item.Index))),

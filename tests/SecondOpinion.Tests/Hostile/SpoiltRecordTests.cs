@@ -1,7 +1,10 @@
 using System.Collections.Concurrent;
+using System.Diagnostics;
 using System.Globalization;
 using System.Text;
+using System.Text.Json;
 using System.Text.Json.Nodes;
+using Findings;
 using ServiceRecords;
 using Xunit.Abstractions;
 
@@ -9,7 +12,7 @@ namespace SecondOpinion.Tests;
 
 /// <summary>
 /// Spoilt records through the reader and the rules: whatever comes, it is read or its faults are named, and of what is read nothing is
-/// passed that the second opinion does not pass. tests/long/hostile spoils a million; SPOILT_RECORDS says how many.
+/// passed that the second opinion does not pass. tests/long/hostile spoils a million; SPOILT_RECORDS says how many, SPOILT_FROM after how many others.
 /// </summary>
 public sealed class SpoiltRecordTests(ITestOutputHelper output)
 {
@@ -19,11 +22,14 @@ public sealed class SpoiltRecordTests(ITestOutputHelper output)
     [Fact]
     public void No_spoilt_record_breaks_the_reader_or_the_rules_or_is_passed_against_the_second_opinion()
     {
-        var records = int.TryParse(Environment.GetEnvironmentVariable("SPOILT_RECORDS"), CultureInfo.InvariantCulture, out var set) ? set : PlainRun;
+        var records = Setting("SPOILT_RECORDS") ?? PlainRun;
+        var from = Setting("SPOILT_FROM") ?? 0;
+        var outcomes = new ConcurrentDictionary<OverallOutcome, int>();
+        var watch = Stopwatch.StartNew();
         var comparison = new Comparison();
         var broken = new ConcurrentBag<string>();
         var (taken, refused) = (0, 0);
-        Parallel.For(0, records, number =>
+        Parallel.For(from, from + records, number =>
         {
             var bytes = Mutator.Spoil(RecordGenerator.Make(Seed + number).Json, new Dice(Seed + number));
             try
@@ -32,7 +38,8 @@ public sealed class SpoiltRecordTests(ITestOutputHelper output)
                 if (read.Record is { } record)
                 {
                     Interlocked.Increment(ref taken);
-                    comparison.Judge(new GeneratedRecord(number, [new Change("the whole record", JsonValue.Create(Encoding.UTF8.GetString(bytes)))], [], record));
+                    var outcome = comparison.Judge(new GeneratedRecord(number, [new Change("the whole record", JsonValue.Create(Encoding.UTF8.GetString(bytes)))], [], record));
+                    outcomes.AddOrUpdate(outcome, 1, (_, count) => count + 1);
                 }
                 else
                 {
@@ -47,9 +54,49 @@ public sealed class SpoiltRecordTests(ITestOutputHelper output)
             }
         });
 
-        output.WriteLine($"{records} spoilt records: {taken} read, {refused} refused with faults, {broken.Count} broke something; {comparison.Answers} answers compared, {comparison.Disagreements.Count} disagreements");
+        var figures = string.Join(", ", outcomes.OrderBy(outcome => outcome.Key).Select(outcome => $"{outcome.Value} {WireNames.Of(outcome.Key)}"));
+        output.WriteLine($"{records} spoilt records from {from} on: {refused} refused with faults, {taken} read ({figures}), {broken.Count} broke something; {comparison.Answers} answers compared, {comparison.Disagreements.Count} disagreements; {watch.Elapsed.TotalSeconds:F0} s");
         Assert.True(broken.IsEmpty, $"{broken.Count} broke something, such as {broken.FirstOrDefault()}");
         Assert.True(comparison.Disagreements.Count == 0, comparison.Report());
         Assert.True(taken > records / 20 && refused > records / 20, "Nearly all were read, or nearly none: this proves little.");
     }
+
+    /// <summary>A number that the reader takes may be as small as a decimal gets, and something may be divided by it.</summary>
+    [Theory]
+    [InlineData("0")]
+    [InlineData("1e-28")]
+    [InlineData("0.0001")]
+    public void No_number_is_so_small_that_a_rule_fails(string small)
+    {
+        var comparison = new Comparison();
+        Parallel.For(0, 5, number =>
+        {
+            var json = RecordGenerator.Make(Seed + number).Json;
+            foreach (var (parent, key) in Mutator.Places(json).ToList())
+            {
+                var before = At(parent, key);
+                if (before?.GetValueKind() != JsonValueKind.Number)
+                    continue;
+                Put(parent, key, JsonNode.Parse(small));
+                if (RecordReader.Read(JsonSerializer.SerializeToUtf8Bytes(json)).Record is { } record)
+                    comparison.Judge(new GeneratedRecord(number, [new Change($"{key}", JsonNode.Parse(small))], [], record));
+                Put(parent, key, before.DeepClone());
+            }
+        });
+
+        Assert.True(comparison.Records > 100);
+        Assert.True(comparison.Disagreements.Count == 0, comparison.Report());
+
+        static JsonNode? At(JsonNode parent, object key) => key is int index ? parent[index] : parent[(string)key];
+
+        static void Put(JsonNode parent, object key, JsonNode? value)
+        {
+            if (key is int index)
+                parent[index] = value;
+            else
+                parent[(string)key] = value;
+        }
+    }
+
+    private static int? Setting(string name) => int.TryParse(Environment.GetEnvironmentVariable(name), CultureInfo.InvariantCulture, out var number) ? number : null;
 }

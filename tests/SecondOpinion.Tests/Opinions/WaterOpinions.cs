@@ -43,8 +43,9 @@ internal static class WaterOpinions
     private static Outcome InhibitorDosed(Case c, Water water) =>
         water.InhibitorDosedOn is not { } dosed || dosed > c.Day() ? Outcome.Missing : Pass(dosed.AddMonths((int)c.Limit("inhibitor-months")!.Max!) >= c.Day());
 
+    // ISO 4126-1 is for valves that are set at 0.1 bar or more (its scope, from memory): less is no setting.
     private static Outcome ReliefMargin(Case c, Water water) =>
-        water.ReliefSettingBar is not > 0 ? Outcome.Missing : Within(c.Limit("relief-margin"), (water.ReliefSettingBar - water.HotBar) / water.ReliefSettingBar * 100);
+        water.ReliefSettingBar is not >= 0.1m ? Outcome.Missing : Within(c.Limit("relief-margin"), (water.ReliefSettingBar - water.HotBar) / water.ReliefSettingBar * 100);
 
     private static Outcome ReliefValve(ReliefValveState? state) => state switch
     {

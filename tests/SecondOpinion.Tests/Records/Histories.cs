@@ -50,7 +50,7 @@ internal static class Histories
     private static IEnumerable<PastValue> Values(ServiceRecord record, Dice dice, decimal steps)
     {
         var reading = record.Combustion?.Readings?.LastOrDefault(one => one is { Rate: FiringRate.Maximum, Stage: WorkStage.AfterWork });
-        var ratio = reading is { CoPpm: { } co, Co2Percent: > 0 and { } co2 } ? co / co2 / 10_000 : (decimal?)null;
+        var ratio = reading is { CoPpm: { } co, Co2Percent: > 0 and { } co2 } ? co / (co2 * 10_000) : (decimal?)null;
         var supply = record.GasSupply;
         (string Name, decimal? Value, decimal Step, string Serial)[] near =
         [
