@@ -24,7 +24,7 @@ public sealed class HeatInputRule : VisitRule
         if (look.Lacks(visit.Record.Appliance.RatedInputBasis, out var basis) | look.Lacks(visit.Record.Appliance.RatedInputKw, out var rated)
             | look.Lacks(visit.Record.GasSupply?.Rate?.AtMaximum, out _) | look.Lacks(visit.Record.GasSupply?.Rate?.OtherAppliancesOff, out _)
             | look.Lacks(visit.Record.GasSupply?.Rate?.WarmMinutes, out _) | look.Lacks(visit.Record.GasSupply?.Rate?.Seconds, out _)
-            | look.Lacks(visit.Record.GasSupply?.MeterDisplayWorks, out _) | look.Lacks(visit.Record.GasSupply?.Rate?.CalorificValueMjPerM3, out _)
+            | look.Lacks(visit.Record.GasSupply?.MeterDisplayWorks, out _) | look.Lacks(visit.Record.GasSupply?.Rate?.CalorificValueMjPerM3, out var calorificValue)
             | (volumeFt3 is null && look.Lacks(visit.Record.GasSupply?.Rate?.VolumeM3, out _)))
         {
             return look.Missing();
@@ -34,8 +34,11 @@ public sealed class HeatInputRule : VisitRule
             return look.Missing($"the boiler is recorded as range rated to {rangeRated} kW, above the {rated} kW of its plate",
                 "/appliance/rangeRatedInputKw");
         if (visit.DeviationPercent(basis) is not { } deviation)
-            return look.Missing($"no boiler can have the recorded gas rate and calorific value",
-                rate.VolumeM3 is null ? "/gasSupply/rate/volumeFt3" : "/gasSupply/rate/volumeM3", "/gasSupply/rate/calorificValueMjPerM3");
+        {
+            return calorificValue is < 10 or > 150
+                ? look.Missing($"no fuel gas has a calorific value of {calorificValue} MJ/m3", "/gasSupply/rate/calorificValueMjPerM3")
+                : look.Missing($"no boiler can have the recorded gas rate", rate.VolumeM3 is null ? "/gasSupply/rate/volumeFt3" : "/gasSupply/rate/volumeM3");
+        }
 
         var plate = rangeRated ?? rated;
         var measured = plate * (1 + deviation / 100);
