@@ -20,15 +20,19 @@ build() { dotnet build "$root/src/ComplianceApi" --configuration Release --nolog
 # month N FILE: the example record N times with ids of its own; one in ten measured differently, one in 97 unusable.
 month() {
   tr -d '\n' < "$root/rules/example-record.json" | awk -v n="$1" '{
+    gsub(/%/, "%%")
+    licenceFirst = index($0, "\"7001234\"") < index($0, "\"QB-25-004711\"")
+    sub(/"HB-0001"/, "\"M-%07d\""); sub(/"QB-25-004711"/, "\"S-%07d\""); sub(/"7001234"/, "\"70000%02d\"")
+    for (co = 0; co < 3; co++)
+      for (coal = 0; coal < 2; coal++) {
+        r = $0
+        if (co) sub(/"coPpm": *[0-9.]+/, "\"coPpm\": " (co == 1 ? 400 : 2000), r)
+        if (coal) sub(/"naturalGas"/, "\"coal\"", r)
+        form[co, coal] = r "\n"
+      }
     for (i = 1; i <= n; i++) {
-      r = $0
-      sub(/"HB-0001"/, sprintf("\"M-%07d\"", i), r)
-      sub(/"QB-25-004711"/, sprintf("\"S-%07d\"", i), r)
-      sub(/"7001234"/, sprintf("\"70000%02d\"", i % 40), r)
-      if (i % 30 == 10) sub(/"coPpm": *[0-9.]+/, "\"coPpm\": 400", r)
-      if (i % 30 == 20) sub(/"coPpm": *[0-9.]+/, "\"coPpm\": 2000", r)
-      if (i % 97 == 0) sub(/"naturalGas"/, "\"coal\"", r)
-      print r
+      f = form[i % 30 == 10 ? 1 : i % 30 == 20 ? 2 : 0, i % 97 == 0]
+      if (licenceFirst) printf f, i, i % 40, i; else printf f, i, i, i % 40
     } }' > "$2"
 }
 
