@@ -51,6 +51,7 @@ public static class LimitIds
     public const string HotPressure = "hot-pressure";
     public const string PrechargeOverColdFill = "precharge-over-cold-fill";
     public const string ReliefMargin = "relief-margin";
+    public const string LowestReliefSetting = "lowest-relief-setting";
     public const string DomesticScopeInput = "domestic-scope-input";
     public const string CalibrationMonths = "calibration-months";
     public const string CopyToOccupierDays = "copy-to-occupier-days";

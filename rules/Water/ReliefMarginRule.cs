@@ -15,8 +15,7 @@ public sealed class ReliefMarginRule : WaterRule
     {
         if (look.Lacks(visit.Record.Water?.HotBar, out var hot) | look.Lacks(visit.Record.Water?.ReliefSettingBar, out var setting))
             return look.Missing();
-        // ISO 4126-1 is for valves set at 0.1 bar or more (its scope, from memory): what is stated below is a slip of the pen.
-        if (setting < 0.1m)
+        if (!visit.Limits[LimitIds.LowestReliefSetting].Allows(setting))
             return look.Missing($"a relief valve is not set at {setting} bar", "/water/reliefSettingBar");
 
         var limit = visit.Limits[LimitIds.ReliefMargin];

@@ -45,12 +45,7 @@ internal static class ApplianceRoutes
             tenant, serialNumber, Maker.Of(request), KnownAt.Of(request) ?? clock.GetUtcNow(), Next.Of(request), limit + 1, cancel);
         return total == 0
             ? NoSuchAppliance()
-            : TypedResults.Ok(new Page<ApplianceEvaluation>
-            {
-                Items = [.. items.Take(limit)],
-                Next = items.Count > limit ? new EvaluationCursor(items[limit - 1].FinishedAt, items[limit - 1].EvaluationId).ToText() : null,
-                Total = total,
-            });
+            : TypedResults.Ok(Paging.PageOf(items, limit, last => new EvaluationCursor(last.FinishedAt, last.EvaluationId).ToText(), total));
     }
 
     private static ProblemResult NoSuchAppliance() => ProblemResult.NotFound("Nothing had been said of such an appliance.");

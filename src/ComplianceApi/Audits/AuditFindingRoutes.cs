@@ -1,4 +1,3 @@
-using System.Text.Json;
 using Audits;
 using Findings;
 using Microsoft.AspNetCore.Http.HttpResults;
@@ -52,7 +51,7 @@ internal static class AuditFindingRoutes
 
         return Format.Of(request) switch
         {
-            RowFormat.Ndjson => Results.Stream(stream => WriteLinesAsync(stream, findings.AllAsync(tenant, auditId, query, cancel), cancel), AuditAnswer.MediaType),
+            RowFormat.Ndjson => Results.Stream(stream => RowStream.WriteLinesAsync(stream, findings.AllAsync(tenant, auditId, query, cancel), AuditJson.Wire.FindingRow, cancel), AuditAnswer.MediaType),
             RowFormat.Csv => Results.Stream(stream => WriteCsvAsync(stream, findings.AllAsync(tenant, auditId, query, cancel), cancel), "text/csv; charset=utf-8", $"audit-{auditId}.csv"),
             _ => await PageAsync(),
         };
@@ -61,10 +60,10 @@ internal static class AuditFindingRoutes
         {
             var limit = Paging.Limit.Of(request)!.Value;
             var rows = await findings.PageAsync(tenant, auditId, query, after, limit + 1, cancel);
-            var next = rows.Count > limit ? FindingCursor.Of(rows[limit - 1], query.Sort).ToText() : null;
-            if (next is not null)
+            var page = Paging.PageOf(rows, limit, last => FindingCursor.Of(last, query.Sort).ToText(), await findings.CountAsync(tenant, auditId, query, cancel));
+            if (page.Next is { } next)
                 request.HttpContext.Response.Headers.Link = $"<{NextPath(request, next)}>; rel=\"next\"";
-            return TypedResults.Ok(new Page<FindingRow> { Items = [.. rows.Take(limit)], Next = next, Total = await findings.CountAsync(tenant, auditId, query, cancel) });
+            return TypedResults.Ok(page);
         }
     }
 
@@ -103,15 +102,6 @@ internal static class AuditFindingRoutes
     {
         var parameters = request.Query.Where(pair => pair.Key != "next").Select(pair => KeyValuePair.Create<string, string?>(pair.Key, pair.Value.ToString()));
         return request.Path + QueryString.Create([.. parameters, KeyValuePair.Create<string, string?>("next", next)]);
-    }
-
-    private static async Task WriteLinesAsync(Stream stream, IAsyncEnumerable<FindingRow> rows, CancellationToken cancel)
-    {
-        await foreach (var row in rows.WithCancellation(cancel))
-        {
-            await stream.WriteAsync(JsonSerializer.SerializeToUtf8Bytes(row, AuditJson.Wire.FindingRow), cancel);
-            await stream.WriteAsync("\n"u8.ToArray(), cancel);
-        }
     }
 
     private static async Task WriteCsvAsync(Stream stream, IAsyncEnumerable<FindingRow> rows, CancellationToken cancel)

@@ -49,12 +49,7 @@ public static class AuditRoutes
     {
         var limit = Paging.Limit.Of(request)!.Value;
         var (items, total) = await audits.ListAsync(tenant, Before.Of(request), limit + 1, cancel);
-        return TypedResults.Ok(new Page<AuditStatus>
-        {
-            Items = [.. items.Take(limit)],
-            Next = items.Count > limit ? items[limit - 1].AuditId : null,
-            Total = total,
-        });
+        return TypedResults.Ok(Paging.PageOf(items, limit, last => last.AuditId, total));
     }
 
     /// <summary>How far an audit is, and once it is completed, what it shows.</summary>

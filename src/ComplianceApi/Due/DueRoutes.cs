@@ -47,12 +47,7 @@ internal static class DueRoutes
 
         var limit = Paging.Limit.Of(request)!.Value;
         var items = await store.PageAsync(tenant, from, to, Next.Of(request), limit + 1, cancel);
-        return TypedResults.Ok(new Page<DueDate>
-        {
-            Items = [.. items.Take(limit)],
-            Next = items.Count > limit ? DueCursor.Of(items[limit - 1]).ToText() : null,
-            Total = await store.CountAsync(tenant, from, to, cancel),
-        });
+        return TypedResults.Ok(Paging.PageOf(items, limit, last => DueCursor.Of(last).ToText(), await store.CountAsync(tenant, from, to, cancel)));
     }
 
     private static bool AsksForCalendar(HttpRequest request) =>

@@ -29,7 +29,7 @@ internal static class AuditPages
     private static async Task<RazorComponentResult> List(HttpRequest request, AuditStore audits, Tenant tenant, CancellationToken cancel)
     {
         var (items, total) = await audits.ListAsync(tenant, Before.Of(request), AuditsAtOnce + 1, cancel);
-        return PageRoutes.Show<AuditsPage>(new { Audits = PageOf(items, AuditsAtOnce, last => last.AuditId, total) });
+        return PageRoutes.Show<AuditsPage>(new { Audits = Paging.PageOf(items, AuditsAtOnce, last => last.AuditId, total) });
     }
 
     private static async Task<RazorComponentResult> Audit(
@@ -56,7 +56,7 @@ internal static class AuditPages
                 First = first,
                 RatioLimits = audit.Summary is { } summary ? RatioChart.LimitsOf(summary, engine.Catalogue.Limits) : [],
                 Asked = asked,
-                Findings = PageOf(rows, RowsAtOnce, last => FindingCursor.Of(last, asked.Sort).ToText(), total: null),
+                Findings = Paging.PageOf(rows, RowsAtOnce, last => FindingCursor.Of(last, asked.Sort).ToText(), total: null),
             },
         });
     }
@@ -70,11 +70,4 @@ internal static class AuditPages
             ? PageRoutes.Show<EvaluationPage>(new { Evaluation = evaluation, RecordReader.Read(found.Record).Record, Audit = audit, Line = (long?)line })
             : PageRoutes.Show<RejectedPage>(new { Audit = audit, found.Answer });
     }
-
-    private static Page<T> PageOf<T>(IReadOnlyList<T> oneMore, int limit, Func<T, string> next, int? total) => new()
-    {
-        Items = [.. oneMore.Take(limit)],
-        Next = oneMore.Count > limit ? next(oneMore[limit - 1]) : null,
-        Total = total,
-    };
 }

@@ -39,6 +39,14 @@ public static class Paging
         };
     }
 
+    /// <summary>A part of a list that a store holds: it was asked for one item more than are shown, which tells whether another part follows.</summary>
+    public static Page<T> PageOf<T>(IReadOnlyList<T> oneMore, int limit, Func<T, string> next, int? total) => new()
+    {
+        Items = [.. oneMore.Take(limit)],
+        Next = oneMore.Count > limit ? next(oneMore[limit - 1]) : null,
+        Total = total,
+    };
+
     /// <summary>A position as an opaque text.</summary>
     internal static string CursorOf(int position) =>
         Convert.ToBase64String(Encoding.ASCII.GetBytes(position.ToString(CultureInfo.InvariantCulture))).TrimEnd('=');

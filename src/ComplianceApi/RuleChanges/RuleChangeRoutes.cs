@@ -70,12 +70,7 @@ public static class RuleChangeRoutes
     {
         var limit = Paging.Limit.Of(request)!.Value;
         var (items, total) = await previews.ListAsync(tenant, Before.Of(request), limit + 1, cancel);
-        return TypedResults.Ok(new Page<PreviewStatus>
-        {
-            Items = [.. items.Take(limit)],
-            Next = items.Count > limit ? items[limit - 1].PreviewId : null,
-            Total = total,
-        });
+        return TypedResults.Ok(Paging.PageOf(items, limit, last => last.PreviewId, total));
     }
 
     /// <summary>How far a preview is, and once it is completed, what would change.</summary>
@@ -116,8 +111,7 @@ public static class RuleChangeRoutes
         {
             var limit = Paging.Limit.Of(request)!.Value;
             var rows = await previews.PageAsync(tenant, previewId, query, Next.Of(request) is { } place ? (place.Line, place.Ordinal) : default, limit + 1, cancel);
-            var next = rows.Count > limit ? new RowPlace(rows[limit - 1].Line, rows[limit - 1].Ordinal).ToString() : null;
-            return TypedResults.Ok(new Page<ChangeRow> { Items = [.. rows.Take(limit)], Next = next, Total = await previews.CountAsync(tenant, previewId, query, cancel) });
+            return TypedResults.Ok(Paging.PageOf(rows, limit, last => new RowPlace(last.Line, last.Ordinal).ToString(), await previews.CountAsync(tenant, previewId, query, cancel)));
         }
     }
 
