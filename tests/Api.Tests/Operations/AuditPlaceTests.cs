@@ -1,5 +1,7 @@
 using System.Net;
 using Audits;
+using Microsoft.Extensions.DependencyInjection;
+using RuleEngine;
 
 namespace Api.Tests;
 
@@ -8,10 +10,12 @@ public sealed class AuditPlaceTests
     [Fact]
     public async Task One_tenant_has_only_so_many_audits_at_a_time()
     {
-        using var service = new KeyedService();
-        var (one, other) = (await service.KeyOf("a", KeyScope.Admin), await service.KeyOf("b", KeyScope.Admin));
-        await using var small = service.Inner.WithWebHostBuilder(builder => builder.UseSetting("Limits:AuditsAtOnce", "2").UseSetting("Audits:Workers", "0"));
-        var records = AuditCalls.Lines(AuditCalls.Month(service.Inner.ExampleRecord, 2));
+        // No other service is started on this store: its workers would make places free.
+        await using var service = new ServiceInProcess();
+        await using var small = service.WithWebHostBuilder(builder => builder.UseSetting("Limits:AuditsAtOnce", "2").UseSetting("Audits:Workers", "0"));
+        var (one, other) = (await KeyOf("a"), await KeyOf("b"));
+        await KeyedService.Seen();
+        var records = AuditCalls.Lines(AuditCalls.Month(small.Services.GetRequiredService<ComplianceEngine>().Catalogue.ExampleRecord, 2));
 
         var first = (await Post(one)).Headers.Location;
         Assert.Equal(HttpStatusCode.Accepted, (await Post(one)).StatusCode);
@@ -23,6 +27,8 @@ public sealed class AuditPlaceTests
 
         await Client(one).DeleteAsync(first);
         Assert.Equal(HttpStatusCode.OK, (await Post(one, later: false)).StatusCode);
+
+        Task<string> KeyOf(string tenant) => small.Services.GetRequiredService<KeyStore>().AddAsync(new Tenant(tenant), [KeyScope.Admin], "", ServiceInProcess.Now, expiresAt: null, CancellationToken.None);
 
         Task<HttpResponseMessage> Post(string key, bool later = true) => Client(key).PostAudit(records, later: later);
 
