@@ -104,7 +104,22 @@ internal sealed class PostgreSqlKind(string connectionString) : DatabaseKind
 
     private NpgsqlDataSource? _source;
 
-    public override string Name => new NpgsqlConnectionStringBuilder(connectionString) is var parts ? $"{parts.Database} on {parts.Host}" : "";
+    /// <summary>Without the connection string, which may hold a password; it may also be none.</summary>
+    public override string Name
+    {
+        get
+        {
+            try
+            {
+                var parts = new NpgsqlConnectionStringBuilder(connectionString);
+                return $"{parts.Database} on {parts.Host}";
+            }
+            catch (ArgumentException)
+            {
+                return "of the connection string";
+            }
+        }
+    }
 
     public override bool HasOneWriter => false;
 

@@ -8,6 +8,7 @@ internal sealed class AuditService(AuditWorker worker, IConfiguration configurat
 {
     private static readonly TimeSpan Idle = TimeSpan.FromMilliseconds(200);
     private static readonly TimeSpan AfterFailure = TimeSpan.FromSeconds(1);
+    private readonly int _workers = Settings.Whole(configuration, "Audits:Workers", Environment.ProcessorCount, least: 0);
 
     public static void AddTo(IServiceCollection services)
     {
@@ -29,11 +30,12 @@ internal sealed class AuditService(AuditWorker worker, IConfiguration configurat
             provider.GetRequiredService<Database>(),
             provider.GetRequiredService<TimeProvider>(),
             Settings.Seconds(provider.GetRequiredService<IConfiguration>(), "Audits:LeaseSeconds", 60)));
-        services.AddHostedService<AuditService>();
+        services.AddSingleton<AuditService>();
+        services.AddHostedService(provider => provider.GetRequiredService<AuditService>());
     }
 
     protected override Task ExecuteAsync(CancellationToken stoppingToken) => Task.WhenAll(
-        Enumerable.Range(0, Settings.Whole(configuration, "Audits:Workers", Environment.ProcessorCount, least: 0)).Select(_ => Task.Run(() => WorkAsync(stoppingToken), stoppingToken)));
+        Enumerable.Range(0, _workers).Select(_ => Task.Run(() => WorkAsync(stoppingToken), stoppingToken)));
 
     private async Task WorkAsync(CancellationToken stop)
     {

@@ -35,10 +35,10 @@ public static class Startup
     /// <exception cref="StoreException">It cannot be opened.</exception>
     internal static Database OpenStore(IConfiguration configuration) => configuration["Store:ConnectionString"] is { Length: > 0 } connectionString
         ? Database.OpenPostgreSql(connectionString)
-        : Database.Open(configuration["Store:Path"] ?? "data/compliance.db");
+        : Database.Open(configuration["Store:Path"] is { Length: > 0 } path ? path : "data/compliance.db");
 
     /// <summary>Compiles and tries the rules, and opens the store.</summary>
-    /// <exception cref="StartRefusedException">The rule set is not whole or the store cannot be opened.</exception>
+    /// <exception cref="StartRefusedException">The rule set is not whole, the store cannot be opened or a setting is mistyped.</exception>
     public static void Demand(IServiceProvider services)
     {
         // The first record takes its reader as long as the rules take to compile, so it is read beside that.
@@ -49,6 +49,9 @@ public static class Startup
             reading.GetAwaiter().GetResult();
             SelfTest(engine);
             services.GetRequiredService<Database>();
+            // What reads a setting is made now, so that a mistyped one is told before anything listens.
+            services.GetRequiredService<AuditService>();
+            services.GetRequiredService<AuditPlaces>();
         }
         catch (Exception fault) when (fault is CatalogueException or StoreException)
         {
