@@ -69,6 +69,12 @@ completed() {
 
 number() { curl -s "$base/v1/audits/$audit" | grep -o "\"$1\":[0-9.]*" | head -1 | cut -d: -f2; }
 
+# watch_memory PID FILE: writes the resident memory of the process in MiB into the file twice a second, until it ends.
+watch_memory() { while awk '/VmRSS/ { print int($2 / 1024) }' "/proc/$1/status" 2>/dev/null; do sleep 0.5; done > "$2" & }
+
+# typical_mib FILE: the median of what was written there. What grows with the length of the work lifts it; a moment before a collection does not.
+typical_mib() { sort -n "$1" | awk '{ m[NR] = $1 } END { print m[int((NR + 1) / 2)] }'; }
+
 peak_mib() { echo $(($(grep VmHWM "/proc/$1/status" | tr -dc 0-9) / 1024)); }
 
 # A PostgreSQL of this script alone, from the system's package; its connection string is left in $connection.
