@@ -62,6 +62,12 @@ public sealed class Expectation
     /// <summary>Words that the message must contain.</summary>
     public string? Says { get; init; }
 
+    /// <summary>Words that the remedy must contain.</summary>
+    public string? Advises { get; init; }
+
+    /// <summary>Pointers that must stand among the evidence.</summary>
+    public IReadOnlyList<string>? Shows { get; init; }
+
     /// <summary>The distance to the limit: 0 is exactly on it.</summary>
     public decimal? Margin { get; init; }
 }

@@ -43,6 +43,9 @@ public sealed class CasesTests
             Assert.Equal(margin, answer.Margin);
         if (one.Expect.Says is { } words)
             Assert.Contains(words, answer.Message, StringComparison.Ordinal);
+        if (one.Expect.Advises is { } advice)
+            Assert.Contains(advice, answer.Remedy, StringComparison.Ordinal);
+        Assert.All(one.Expect.Shows ?? [], pointer => Assert.Contains(answer.Evidence!, evidence => evidence.Pointer == pointer));
         Assert.All(RuleSet.AnswersOf(ruleId, evaluation).Where(finding => finding.Message is not null), finding => Assert.Null(WordingTests.GapIn(finding)));
         var asked = evaluation.Missing.Where(item => item.NeededBy.Contains(ruleId)).Select(item => item.Pointer).ToList();
         Assert.Equal((one.Expect.Missing ?? []).Order(StringComparer.Ordinal), asked.Order(StringComparer.Ordinal));
