@@ -28,7 +28,7 @@ public sealed class CategoryCoversApplianceRule : VisitRule
         var needed = new NeededCategory(visit.Appliance.Fuel, scope, visit.Date);
         FormattableString demand = $"{visit.Appliance.Fuel} work at {netKw:0.##} kW net asks for a {scope} category";
         if (held.Any(needed.IsMetBy))
-            return look.Pass($"{demand}, and one is in date on {visit.Date}").Against(limit, netKw);
+            return look.Pass($"{demand}, and one is in date on {visit.Date}").Against(limit, scope == CategoryScope.Domestic ? netKw : null);
 
         // A small boiler at a place of work: the maker and the register say which scope serves.
         return scope == CategoryScope.Domestic && visit.Record.Premises?.Use == PremisesUse.Workplace && held.Any(needed.IsMetButForScope)

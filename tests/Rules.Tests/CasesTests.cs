@@ -1,3 +1,4 @@
+using Findings;
 using RuleModel;
 
 namespace Rules.Tests;
@@ -47,6 +48,7 @@ public sealed class CasesTests
             Assert.Contains(advice, answer.Remedy, StringComparison.Ordinal);
         Assert.All(one.Expect.Shows ?? [], pointer => Assert.Contains(answer.Evidence!, evidence => evidence.Pointer == pointer));
         Assert.All(RuleSet.AnswersOf(ruleId, evaluation).Where(finding => finding.Message is not null), finding => Assert.Null(WordingTests.GapIn(finding)));
+        Assert.All(RuleSet.AnswersOf(ruleId, evaluation).Where(finding => finding.Outcome == Outcome.Pass), finding => Assert.False(finding.Margin < 0));
         var asked = evaluation.Missing.Where(item => item.NeededBy.Contains(ruleId)).Select(item => item.Pointer).ToList();
         Assert.Equal((one.Expect.Missing ?? []).Order(StringComparer.Ordinal), asked.Order(StringComparer.Ordinal));
     }
