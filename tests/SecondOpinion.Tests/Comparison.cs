@@ -28,6 +28,9 @@ internal sealed class Comparison
 
     public IReadOnlyCollection<Disagreement> Disagreements => _disagreements;
 
+    /// <summary>Rules that let a value pass outside of the limit that they name, each with one such record.</summary>
+    public ConcurrentDictionary<string, int> PassedOutside { get; } = new(StringComparer.Ordinal);
+
     /// <summary>Judges one record twice, keeps what differs, and gives what the rules say of the whole record.</summary>
     public OverallOutcome Judge(GeneratedRecord generated)
     {
@@ -35,6 +38,8 @@ internal sealed class Comparison
         var answers = AnswersTo(Engine, generated);
         foreach (var disagreement in Compare(generated, answers.Findings, OpinionTable.All.Keys, ref compared))
             _disagreements.Add(disagreement);
+        foreach (var finding in answers.Findings.Where(finding => finding is { Outcome: Outcome.Pass, Margin: < 0 }))
+            PassedOutside.TryAdd(finding.RuleId, generated.Number);
         Interlocked.Add(ref _answers, compared);
         Interlocked.Increment(ref _records);
         return answers.Outcome;

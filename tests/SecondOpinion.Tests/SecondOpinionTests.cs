@@ -55,6 +55,10 @@ public sealed class SecondOpinionTests(JudgedRecords judged, ITestOutputHelper o
     }
 
     [Fact]
+    public void What_passes_is_inside_the_limit_that_it_names() =>
+        Assert.True(judged.Comparison.PassedOutside.IsEmpty, string.Join("; ", judged.Comparison.PassedOutside.Select(one => $"{one.Key} in record {one.Value}")));
+
+    [Fact]
     public void Every_two_states_of_two_members_meet_in_some_record()
     {
         var never = judged.Pairs.NeverMet.ToList();
