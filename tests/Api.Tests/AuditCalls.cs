@@ -56,9 +56,9 @@ internal static class AuditCalls
         throw new TimeoutException("The audit does not end.");
     }
 
-    /// <summary>All that an audit says: its rows, and its summary.</summary>
-    public static async Task<string> Said(this HttpClient client, Uri audit) =>
-        await client.GetStringAsync($"{audit}/findings?format=ndjson") + (await client.GetJson(audit.ToString()))["summary"]!.ToJsonString();
+    /// <summary>All that an audit or a preview says: its rows, and its summary.</summary>
+    public static async Task<string> Said(this HttpClient client, Uri job, string rows = "findings") =>
+        await client.GetStringAsync($"{job}/{rows}?format=ndjson") + (await client.GetJson(job.ToString()))["summary"]!.ToJsonString();
 
     public static int Number(this JsonNode? node) => node!.GetValue<int>();
 

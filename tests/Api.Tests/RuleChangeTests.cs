@@ -6,7 +6,7 @@ namespace Api.Tests;
 /// <summary>What a change of rules would do, asked over HTTP. What is found is tested with the store, in Audits.Tests.</summary>
 public sealed class RuleChangeTests(ServiceInProcess service) : IClassFixture<ServiceInProcess>
 {
-    private const string Path = "/v1/rule-changes/preview";
+    public const string Path = "/v1/rule-changes/preview";
 
     private readonly HttpClient _client = service.CreateClient();
 
@@ -72,9 +72,9 @@ public sealed class RuleChangeTests(ServiceInProcess service) : IClassFixture<Se
     public async Task What_is_not_there_is_not_found(string below) =>
         Assert.Equal(HttpStatusCode.NotFound, (await _client.GetAsync($"{Path}/x{below}")).StatusCode);
 
-    private static string Body(params JsonObject[] lines) => new JsonObject { ["overrides"] = new JsonArray([.. lines]) }.ToJsonString();
+    public static string Body(params JsonObject[] lines) => new JsonObject { ["overrides"] = new JsonArray([.. lines]) }.ToJsonString();
 
-    private static JsonObject Line(decimal min, Action<JsonObject>? change = null)
+    public static JsonObject Line(decimal min, Action<JsonObject>? change = null)
     {
         var line = new JsonObject
         {

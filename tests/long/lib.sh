@@ -49,16 +49,43 @@ ready() {
   echo "the service at $1 does not get ready"; exit 1
 }
 
-# post FILE: stores an audit; its id is left in $audit.
+# post FILE: stores an audit; its path is left in $job, its id in $audit.
 post() {
   audit=$(curl -s --max-time 3000 -X POST -T "$1" -H 'Content-Type: application/x-ndjson' -H 'Prefer: respond-async' "$base/v1/audits" \
     | grep -o '"auditId":"[^"]*"' | cut -d'"' -f4)
   [ -n "$audit" ] || { echo "the audit was not accepted"; exit 1; }
+  job=/v1/audits/$audit
 }
 
-state() { curl -s --max-time 10 "$base/v1/audits/$audit" | grep -o '"state":"[a-z]*"' | cut -d'"' -f4; }
+# keep FILE: stores an evaluation of each record, over a few connections; those that are refused are left out. Needs python3.
+keep() {
+  python3 - "${base#http://}" "$1" <<'PY'
+import concurrent.futures, http.client, sys
+records = open(sys.argv[2], "rb").read().splitlines()
+def post(part):
+    service = http.client.HTTPConnection(sys.argv[1])
+    for record in part:
+        service.request("POST", "/v1/evaluations", record, {"Content-Type": "application/json"})
+        answer = service.getresponse()
+        answer.read()
+        if answer.status not in (201, 422): sys.exit(f"a record was answered with {answer.status}")
+with concurrent.futures.ThreadPoolExecutor() as threads: list(threads.map(post, [records[i::8] for i in range(8)]))
+PY
+}
 
-# completed SECONDS: waits for the end of the audit.
+# low FILE: every third record gets a cold fill pressure that is below the limit of the preview.
+low() { sed -i -E '0~3s/"coldFillBar": *[0-9.]+/"coldFillBar": 1.0/' "$1"; }
+
+# preview: looks at what a tighter limit of the cold fill pressure would change in all that is kept; its path is left in $job.
+preview() {
+  job=$(curl -s --max-time 3000 -o /dev/null -w '%header{location}' -H 'Content-Type: application/json' "$base/v1/rule-changes/preview" \
+    -d '{"overrides":[{"id":"cold-fill","what":"cold fill","min":1.1,"max":1.5,"unit":"bar","resolution":0.1,"origin":"deployer","source":"made up","verified":true,"who":"a test","why":"a test"}]}')
+  [ -n "$job" ] || { echo "the preview was not accepted"; exit 1; }
+}
+
+state() { curl -s --max-time 10 "$base$job" | grep -o '"state":"[a-z]*"' | cut -d'"' -f4; }
+
+# completed SECONDS: waits for the end of the audit or preview.
 completed() {
   local until=$((SECONDS + $1))
   while [ "$(state)" != completed ]; do
@@ -67,7 +94,7 @@ completed() {
   done
 }
 
-number() { curl -s "$base/v1/audits/$audit" | grep -o "\"$1\":[0-9.]*" | head -1 | cut -d: -f2; }
+number() { curl -s "$base$job" | grep -o "\"$1\":[0-9.]*" | head -1 | cut -d: -f2; }
 
 # watch_memory PID FILE: writes the resident memory of the process in MiB into the file twice a second, until it ends.
 watch_memory() { while awk '/VmRSS/ { print int($2 / 1024) }' "/proc/$1/status" 2>/dev/null; do sleep 0.5; done > "$2" & }
