@@ -45,6 +45,12 @@ public sealed record ChangeRow
     /// <summary>Day of the visit.</summary>
     public DateOnly? FinishedOn { get; init; }
 
+    /// <summary>The same as it is stored.</summary>
+    internal string StoredDay
+    {
+        init => FinishedOn = value.Length > 0 ? Database.DayOf(value) : null;
+    }
+
     /// <summary>Maker of the appliance.</summary>
     public required string Maker { get; init; }
 

@@ -24,7 +24,7 @@ public sealed class PreviewStore(Database database, AuditStore audits, TimeProvi
         """;
 
     private const string SelectRows = $"""
-        SELECT line AS Line, ordinal AS Ordinal, change AS Change, evaluation_id AS EvaluationId, record_id AS RecordId, finished_on AS FinishedOn, maker AS Maker,
+        SELECT line AS Line, ordinal AS Ordinal, change AS Change, '/v1/evaluations/' || evaluation_id AS Evaluation, record_id AS RecordId, finished_on AS StoredDay, maker AS Maker,
             model AS Model, serial_number AS SerialNumber, engineer AS Engineer, rule_id AS RuleId, topic AS Topic, subject AS Subject, outcome AS Outcome,
             outcome_before AS OutcomeBefore, message AS Message, message_before AS MessageBefore
         FROM preview_changes WHERE {Matching} AND (line, ordinal) > (@line, @ordinal) ORDER BY line, ordinal LIMIT @limit
@@ -64,7 +64,7 @@ public sealed class PreviewStore(Database database, AuditStore audits, TimeProvi
         asked.Add("line", after.Line);
         asked.Add("ordinal", after.Ordinal);
         asked.Add("limit", limit);
-        return [.. (await database.ReadAsync(connection => connection.QueryAsync<Row>(new CommandDefinition(SelectRows, asked, cancellationToken: cancel)), cancel)).Select(row => row.ToChange())];
+        return (await database.ReadAsync(connection => connection.QueryAsync<ChangeRow>(new CommandDefinition(SelectRows, asked, cancellationToken: cancel)), cancel)).AsList();
     }
 
     /// <summary>How many rows there are.</summary>
@@ -124,62 +124,4 @@ public sealed class PreviewStore(Database database, AuditStore audits, TimeProvi
         ExpectedEnd = job.ExpectedEnd,
         Reason = job.Reason,
     };
-
-    private sealed class Row
-    {
-        public required long Line { get; init; }
-
-        public required int Ordinal { get; init; }
-
-        public required string Change { get; init; }
-
-        public required string EvaluationId { get; init; }
-
-        public required string RecordId { get; init; }
-
-        public required string FinishedOn { get; init; }
-
-        public required string Maker { get; init; }
-
-        public required string Model { get; init; }
-
-        public required string SerialNumber { get; init; }
-
-        public required string Engineer { get; init; }
-
-        public required string RuleId { get; init; }
-
-        public required string Topic { get; init; }
-
-        public required string Subject { get; init; }
-
-        public required string Outcome { get; init; }
-
-        public required string OutcomeBefore { get; init; }
-
-        public required string Message { get; init; }
-
-        public required string MessageBefore { get; init; }
-
-        public ChangeRow ToChange() => new()
-        {
-            Line = Line,
-            Ordinal = Ordinal,
-            Change = Enum.Parse<ChangeKind>(Change, ignoreCase: true),
-            Evaluation = $"/v1/evaluations/{EvaluationId}",
-            RecordId = RecordId,
-            FinishedOn = FinishedOn.Length > 0 ? Database.DayOf(FinishedOn) : null,
-            Maker = Maker,
-            Model = Model,
-            SerialNumber = SerialNumber,
-            Engineer = Engineer,
-            RuleId = RuleId,
-            Topic = Topic,
-            Subject = Subject,
-            Outcome = Outcome,
-            OutcomeBefore = OutcomeBefore,
-            Message = Message,
-            MessageBefore = MessageBefore,
-        };
-    }
 }
