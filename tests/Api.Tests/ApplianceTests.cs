@@ -29,6 +29,21 @@ public sealed class ApplianceTests(ServiceInProcess service) : IClassFixture<Ser
     }
 
     [Fact]
+    public async Task A_record_of_a_stored_audit_is_a_visit_and_what_was_said_of_it_is_read_by_its_id()
+    {
+        var record = service.ExampleRecord.With(node => (node["recordId"], node["appliance"]!["serialNumber"]) = ("r1", "AH-9"));
+        var accepted = await _client.PostAudit([.. record, (byte)'\n'], later: true);
+        await _client.Completed(accepted.Headers.Location!);
+
+        var visit = Assert.Single((await _client.GetJson("/v1/appliances/AH-9?knownAt=2026-09-14T12:00:01Z"))["visits"]!.AsArray())!;
+        var evaluation = await _client.GetJson($"/v1/evaluations/{visit["evaluationId"].Text()}");
+        Assert.Equal(("r1", "pass", visit["evaluationId"].Text()), (evaluation["recordId"].Text(), evaluation["outcome"].Text(), evaluation["evaluationId"].Text()));
+        Assert.Equal(record, await _client.GetByteArrayAsync($"/v1/evaluations/{visit["evaluationId"].Text()}/record"));
+        var line = await _client.GetJson($"{accepted.Headers.Location}/records/1");
+        Assert.Equal(visit["evaluationId"].Text(), line["evaluation"]!["evaluationId"].Text());
+    }
+
+    [Fact]
     public async Task What_had_not_been_said_yet_is_not_shown()
     {
         await Post("AH-2", "r1", "2024-09-10");

@@ -14,7 +14,10 @@ public sealed class RuleChangeTests(ServiceInProcess service) : IClassFixture<Se
     public async Task A_tighter_limit_is_previewed_over_the_archive_and_each_change_leads_to_its_evaluation()
     {
         foreach (var coldFill in new[] { 1.0m, 1.2m, 1.05m })
-            await (await _client.PostRecord(service.ExampleRecord.With(record => record["water"]!["coldFillBar"] = coldFill))).Read(HttpStatusCode.Created);
+        {
+            var record = service.ExampleRecord.With(record => (record["water"]!["coldFillBar"], record["recordId"]) = (coldFill, $"cold fill {coldFill}"));
+            await (await _client.PostRecord(record)).Read(HttpStatusCode.Created);
+        }
 
         var accepted = await _client.PostAsync(Path, Calls.Json(Body(Line(1.1m))));
         Assert.Equal(HttpStatusCode.Accepted, accepted.StatusCode);

@@ -20,7 +20,7 @@ internal sealed class AuditBench : IDisposable
         Intake = new AuditIntake(_database, Clock);
         Audits = new AuditStore(_database, Clock);
         Findings = new FindingStore(_database);
-        Results = new ResultStore(_database);
+        Results = ResultsOn(_database, Clock);
         Chunks = new WaitingChunks(_database, Clock, Lease);
         Worker = WorkerOn(_database);
         AnotherWorker = WorkerOn(_scratch.Open(kind));
@@ -81,12 +81,14 @@ internal sealed class AuditBench : IDisposable
     {
         var all = new StringBuilder();
         foreach (var line in await Audits.LinesAsync(Scratch.A, auditId, default))
-            all.AppendLine(JsonSerializer.Serialize(line, AuditJson.Wire.AuditLine));
+            all.AppendLine(JsonSerializer.Serialize(WithoutId(line), AuditJson.Wire.AuditLine));
         await foreach (var row in Findings.AllAsync(Scratch.A, auditId, AnyRow, default))
             all.AppendLine(JsonSerializer.Serialize(row, AuditJson.Wire.FindingRow));
         all.AppendLine(JsonSerializer.Serialize((await Status(auditId)).Summary!, AuditJson.Wire.AuditSummary));
         return Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(all.ToString())));
     }
+
+    private static AuditLine WithoutId(AuditLine line) => line.Evaluation is { } evaluation ? line with { Evaluation = evaluation with { EvaluationId = null } } : line;
 
     public static FindingQuery AnyRow { get; } = new(null, null, null, null, FindingSort.Line);
 
@@ -95,11 +97,17 @@ internal sealed class AuditBench : IDisposable
     /// <summary>A worker on a store.</summary>
     public static AuditWorker WorkerOn(Database database, TimeProvider clock)
     {
-        var (profiles, results) = (new ProfileStore(database), new ResultStore(database));
+        var (profiles, results) = (new ProfileStore(database), ResultsOn(database, clock));
         return new(
             Scratch.Rules, profiles, new HistoryStore(database), new WaitingChunks(database, clock, Lease), results, new AuditFinish(database, clock), new Corrections(database),
-            new PreviewWork(database, Candidates, profiles, results, new PreviewStore(database, new AuditStore(database, clock), clock)));
+            new PreviewWork(database, Candidates, profiles, results, new PreviewStore(database, new AuditStore(database, clock), clock)),
+            new UnfinishedVisits(database, profiles, VisitsBy(clock)));
     }
+
+    private static ResultStore ResultsOn(Database database, TimeProvider clock) => new(database, VisitsBy(clock));
+
+    /// <summary>What makes visits of records.</summary>
+    public static AuditVisits VisitsBy(TimeProvider clock) => new(Scratch.Rules, Rules.DueDates.Of, clock);
 
     private AuditWorker WorkerOn(Database database) => WorkerOn(database, Clock);
 

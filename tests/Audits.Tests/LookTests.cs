@@ -1,3 +1,4 @@
+using System.Text;
 using Calculations;
 using ServiceRecords;
 
@@ -133,10 +134,11 @@ public sealed class LookTests
         using var scratch = new Scratch();
         var database = scratch.Open(kind);
         var evaluations = new EvaluationStore(database);
-        for (var number = 0; number < 3; number++)
+        for (var number = 0; number < 4; number++)
         {
-            var record = RecordReader.Read(Scratch.Posted).Record!;
-            Assert.True(await evaluations.SaveAsync(number == 2 ? Scratch.B : Scratch.A, record, Scratch.Posted, Scratch.Evaluation(number), Findings.Include.Default, default));
+            // The first comes twice, and is one visit.
+            var posted = Encoding.UTF8.GetBytes(Encoding.UTF8.GetString(Scratch.Posted).Replace("\"HB-0001\"", $"\"L-{Math.Max(number, 1)}\"", StringComparison.Ordinal));
+            Assert.True(await evaluations.SaveAsync(number == 3 ? Scratch.B : Scratch.A, RecordReader.Read(posted).Record!, posted, Scratch.Evaluation(number), Findings.Include.Default, default));
         }
 
         var looks = new LookStore(database);

@@ -36,6 +36,13 @@ public sealed class UpgradeTests : IDisposable
         Assert.Equal(1, (await audits.FindAsync(Tenant.Local, Completed, default))!.Summary!.Outcomes.Unsafe);
         Assert.Equal(3, (await audits.LinesAsync(Tenant.Local, Completed, default)).Count);
 
+        // What was stored before it counted as a visit is one, with its due dates.
+        Assert.True(await new UnfinishedVisits(database, new ProfileStore(database), AuditBench.VisitsBy(TimeProvider.System)).RunAsync(default));
+        var (visits, _) = await new TimelineStore(database, new HistoryStore(database)).EvaluationsAsync(Tenant.Local, "QB-25-004711", null, TimeProvider.System.GetUtcNow(), null, 10, default);
+        Assert.Superset(new HashSet<string>([Evaluation, $"{Completed}.000000001"]), visits.Select(visit => visit.EvaluationId).ToHashSet());
+        var due = await new DueStore(database).PageAsync(Tenant.Local, new(2020, 1, 1), new(2040, 1, 1), null, 500, default);
+        Assert.Contains(due, date => date.Kind == DueKind.AnnualService && date.EvaluationId!.StartsWith(Completed, StringComparison.Ordinal));
+
         var worker = AuditBench.WorkerOn(database, TimeProvider.System);
         while (await worker.RunOneAsync(default))
         {

@@ -1,4 +1,5 @@
 using Findings;
+using RuleModel;
 using ServiceRecords;
 
 namespace Audits;
@@ -43,4 +44,8 @@ public sealed class LineProblem
 /// <param name="Line">The answer, with the whole evaluation.</param>
 /// <param name="Record">The record; null when it was not judged.</param>
 /// <param name="Utf8">Its bytes.</param>
-public sealed record JudgedLine(AuditLine Line, ServiceRecord? Record, ReadOnlyMemory<byte> Utf8);
+public sealed record JudgedLine(AuditLine Line, ServiceRecord? Record, ReadOnlyMemory<byte> Utf8)
+{
+    /// <summary>What was looked up beside the record.</summary>
+    public Lookup Beside { get; init; } = Lookup.None;
+}

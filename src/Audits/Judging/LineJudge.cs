@@ -49,8 +49,9 @@ public sealed class LineJudge(ComplianceEngine engine, ProfileStore profiles, Hi
             if (profile is null && record.Appliance.ProfileId is not null)
                 return Rejected(line, LineProblem.Of(FaultKind.Invalid, [UnknownProfile]));
 
-            var evaluation = engine.Evaluate(record, LookedUp.Beside(record, profile, earlier), lookedAtOn: LookedAtOn);
-            return new JudgedLine(new AuditLine { Line = line.Number, RecordId = record.RecordId, Evaluation = evaluation }, record, line.Utf8);
+            var beside = LookedUp.Beside(record, profile, earlier);
+            var evaluation = engine.Evaluate(record, beside, lookedAtOn: LookedAtOn);
+            return new JudgedLine(new AuditLine { Line = line.Number, RecordId = record.RecordId, Evaluation = evaluation }, record, line.Utf8) { Beside = beside };
         }
         catch (Exception fault) when (fault is not (DbException or OperationCanceledException))
         {

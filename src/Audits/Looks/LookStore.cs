@@ -1,5 +1,4 @@
 using Dapper;
-using ServiceRecords;
 
 namespace Audits;
 
@@ -10,12 +9,12 @@ public sealed class LookStore(Database database)
     public const int MostRecords = 50_000;
 
     private const string Count = """
-        SELECT COUNT(*) FROM evaluations WHERE tenant = @tenant AND superseded_by IS NULL AND finished_at >= @from AND finished_at < @before
+        SELECT COUNT(*) FROM visits WHERE tenant = @tenant AND replaced_at IS NULL AND finished_at >= @from AND finished_at < @before
         """;
 
-    private const string Select = """
-        SELECT evaluation_id AS EvaluationId, record AS Record FROM evaluations
-        WHERE tenant = @tenant AND superseded_by IS NULL AND finished_at >= @from AND finished_at < @before ORDER BY evaluation_id
+    private const string Select = $"""
+        SELECT v.evaluation_id AS EvaluationId, e.record AS Record, l.record AS PackedRecord FROM visits v {StoredVisits.Join}
+        WHERE v.tenant = @tenant AND v.replaced_at IS NULL AND v.finished_at >= @from AND v.finished_at < @before ORDER BY v.evaluation_id
         """;
 
     /// <summary>What is worth a look; null where the period has more than <see cref="MostRecords"/> records.</summary>
@@ -34,9 +33,9 @@ public sealed class LookStore(Database database)
             async connection =>
             {
                 var facts = new List<LookFacts>();
-                await foreach (var row in connection.QueryUnbufferedAsync<Row>(Select, asked).WithCancellation(cancel))
+                await foreach (var row in connection.QueryUnbufferedAsync<StoredVisit>(Select, asked).WithCancellation(cancel))
                 {
-                    if (RecordReader.Read(row.Record).Record is { } record)
+                    if (row.ReadRecord() is { } record)
                         facts.Add(LookFacts.Of(row.EvaluationId, record));
                 }
 
@@ -44,12 +43,5 @@ public sealed class LookStore(Database database)
             },
             cancel);
         return Looks.Report(from, to, rate, all);
-    }
-
-    private sealed class Row
-    {
-        public required string EvaluationId { get; init; }
-
-        public required byte[] Record { get; init; }
     }
 }

@@ -5,8 +5,8 @@ using ServiceRecords;
 namespace Audits;
 
 /// <summary>
-/// Accepts a preview: notes which evaluations are to be judged anew, some hundred to a chunk. Those that come later do not count, nor do
-/// those that a corrected record has superseded.
+/// Accepts a preview: notes which visits are to be judged anew, some hundred to a chunk: of each the evaluation that counts. Those that
+/// come later are no part of it.
 /// </summary>
 public sealed class PreviewIntake(Database database, TimeProvider clock)
 {
@@ -19,8 +19,8 @@ public sealed class PreviewIntake(Database database, TimeProvider clock)
         """;
 
     private const string SelectIds = """
-        SELECT evaluation_id FROM evaluations
-        WHERE tenant = @tenant AND evaluation_id > @after AND superseded_by IS NULL
+        SELECT evaluation_id FROM visits
+        WHERE tenant = @tenant AND evaluation_id > @after AND replaced_at IS NULL
             AND (@from IS NULL OR finished_at >= @from) AND (@before IS NULL OR finished_at < @before)
         ORDER BY evaluation_id LIMIT @most
         """;

@@ -1,9 +1,6 @@
-using System.Collections.Concurrent;
 using System.Data.Common;
 using System.Text;
-using Findings;
 using RuleEngine;
-using RuleModel;
 
 namespace Audits;
 
@@ -29,7 +26,7 @@ public sealed class PreviewWork(Database database, CandidateEngines engines, Pro
 
         var ids = chunk.Lines.Select(line => Encoding.UTF8.GetString(line.Utf8.Span)).ToList();
         var stored = await _visits.FindAsync(chunk.Tenant, ids, cancel);
-        var lookups = new ConcurrentDictionary<(string, int?), Task<ApplianceProfile?>>();
+        var lookups = new StoredLookups(profiles, chunk.Tenant, cancel);
         var (sums, rows) = (new PreviewParts(), new List<object?[]>());
         foreach (var (line, id) in chunk.Lines.Zip(ids))
         {
@@ -54,7 +51,7 @@ public sealed class PreviewWork(Database database, CandidateEngines engines, Pro
                     return "Its record is no longer readable.";
 
                 var (asOf, lookedAtOn, context) = visit.ReadFrame();
-                if (await LookUpAsync(context) is not { } lookup)
+                if (await lookups.OfAsync(context) is not { } lookup)
                     return "The appliance profile by which it was judged is no longer stored.";
 
                 var before = engines.InForce.Answer(record, lookup, asOf, lookedAtOn);
@@ -68,16 +65,6 @@ public sealed class PreviewWork(Database database, CandidateEngines engines, Pro
             {
                 return $"It could not be judged ({fault.GetType().Name}).";
             }
-        }
-
-        async Task<Lookup?> LookUpAsync(EvaluationContext context)
-        {
-            if (context.ProfileId is not { } profileId)
-                return Lookup.Of(context);
-            var profile = await lookups.GetOrAdd((profileId, context.ProfileVersion), key => profiles.FindAsync(chunk.Tenant, key.Item1, key.Item2, cancel));
-            return profile is null
-                ? null
-                : Lookup.Of(context, profile.Limits);
         }
     }
 

@@ -7,12 +7,12 @@ namespace Audits;
 /// <summary>Judges one chunk after the other. Any number of workers may run, in one process or in many.</summary>
 public sealed class AuditWorker(
     ComplianceEngine engine, ProfileStore profiles, HistoryStore histories, WaitingChunks queue, ResultStore results, AuditFinish finish,
-    Corrections corrections, PreviewWork previews)
+    Corrections corrections, PreviewWork previews, UnfinishedVisits unfinished)
 {
     /// <summary>How often a chunk is taken up before it is suspected of ending whoever judges it.</summary>
     public const int MostAttempts = 5;
 
-    /// <summary>Does what there is to do for one chunk; false when there was none.</summary>
+    /// <summary>Does what there is to do for one chunk; false when there was none; then what an older version left is seen to.</summary>
     /// <exception cref="DbException">The store does not answer; the chunk waits for the next try.</exception>
     public async Task<bool> RunOneAsync(CancellationToken cancel)
     {
@@ -21,7 +21,7 @@ public sealed class AuditWorker(
         {
             // An audit that was left between its last chunk and its end.
             await finish.RunAsync(cancel);
-            return false;
+            return await unfinished.RunAsync(cancel);
         }
 
         if (chunk is { Attempts: > MostAttempts, Lines.Count: > 1 })

@@ -6,7 +6,7 @@ using ServiceRecords;
 namespace Audits;
 
 /// <summary>Writes what was judged.</summary>
-public sealed class ResultStore(Database database)
+public sealed class ResultStore(Database database, AuditVisits visits)
 {
     private const string Done = """
         UPDATE audit_chunks SET is_done = 1, claim = NULL, lease_until = NULL, judged = @judged, rejected = @rejected, payload = @nothing, sums = @sums
@@ -32,6 +32,7 @@ public sealed class ResultStore(Database database)
         // All that takes time is done before the transaction begins: in SQLite it keeps every other writer waiting.
         var lineRows = lines.Select(line => LineRow(chunk, line)).ToList();
         var findingRows = lines.SelectMany(line => FindingRowsOf(chunk, line)).ToList();
+        var visitRows = visits.RowsOf(chunk, lines);
         return CompleteAsync(
             chunk,
             sums.Judged,
@@ -41,6 +42,7 @@ public sealed class ResultStore(Database database)
             {
                 await transaction.InsertAsync("audit_lines", LineColumns, lineRows, cancel);
                 await transaction.InsertAsync("audit_findings", FindingColumns, findingRows, cancel);
+                await visitRows.WriteAsync(transaction, cancel);
             },
             cancel);
     }
@@ -73,7 +75,7 @@ public sealed class ResultStore(Database database)
     private static object?[] LineRow(Chunk chunk, JudgedLine judged)
     {
         var (line, record) = (judged.Line, judged.Record);
-        var shown = line with { Evaluation = line.Evaluation?.Show(Include.Problems) };
+        var shown = line with { Evaluation = (line.Evaluation is { } whole ? whole with { EvaluationId = EvaluationIds.Of(chunk.AuditId, line.Line) } : null)?.Show(Include.Problems) };
         return
         [
             chunk.Tenant.Name, chunk.AuditId, line.Line, line.RecordId, record?.Appliance.Maker, record?.Appliance.SerialNumber,

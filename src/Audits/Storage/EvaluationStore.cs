@@ -5,7 +5,7 @@ using ServiceRecords;
 
 namespace Audits;
 
-/// <summary>Evaluations as they were given, with the records they judge.</summary>
+/// <summary>Evaluations as they were given, with the records they judge: those of single records, and what audits say of theirs.</summary>
 public sealed class EvaluationStore(Database database)
 {
     private const string Insert = """
@@ -26,6 +26,22 @@ public sealed class EvaluationStore(Database database)
         """;
 
     private const string SelectRecord = "SELECT record FROM evaluations WHERE tenant = @tenant AND evaluation_id = @evaluationId";
+
+    private const string OfAudit = """
+        audit_lines l WHERE l.tenant = @tenant AND (l.audit_id, l.line) IN (
+            SELECT v.audit_id, v.line FROM visits v WHERE v.tenant = @tenant AND v.evaluation_id = {0} AND v.audit_id IS NOT NULL)
+        """;
+
+    private static readonly string SelectOfAudit =
+        $"SELECT l.answer AS Json, l.audit_id AS AuditId, l.superseded_by AS Line, l.corrected_by AS SupersededBy FROM {OfAudit.Replace("{0}", "@evaluationId", StringComparison.Ordinal)}";
+
+    private static readonly string SelectRecordOfAudit = $"SELECT l.record FROM {OfAudit.Replace("{0}", "@evaluationId", StringComparison.Ordinal)}";
+
+    private const string SupersedeOfAudit = """
+        UPDATE audit_lines SET corrected_by = @evaluationId
+        WHERE tenant = @tenant AND corrected_by IS NULL AND superseded_by IS NULL AND (audit_id, line) IN (
+            SELECT v.audit_id, v.line FROM visits v WHERE v.tenant = @tenant AND v.evaluation_id = @supersedes AND v.audit_id IS NOT NULL)
+        """;
 
     /// <summary>Stores an evaluation.</summary>
     /// <param name="tenant">Whose it is.</param>
@@ -59,12 +75,12 @@ public sealed class EvaluationStore(Database database)
             landlord = record.IsLandlords() ? 1 : 0,
             landlordCheck = record.IsLandlordsCheck() ? 1 : 0,
         };
-        var visit = new VisitRows(tenant, record, evaluation, due ?? []);
+        var visit = new VisitRows(tenant, [new ArrivingVisit(evaluation.EvaluationId!, record, evaluation, due ?? [])], evaluation.EvaluatedAt!.Value);
         return database.WriteAsync(
             async transaction =>
             {
                 Task<int> Execute(string sql) => transaction.Connection!.ExecuteAsync(new CommandDefinition(sql, row, transaction, cancellationToken: cancel));
-                if ((row.supersedes is not null && await Execute(Supersede) != 1) || await Execute(Insert) != 1)
+                if ((row.supersedes is not null && await Execute(Supersede) + await Execute(SupersedeOfAudit) != 1) || await Execute(Insert) != 1)
                     return false;
 
                 await visit.WriteAsync(transaction, cancel);
@@ -78,7 +94,7 @@ public sealed class EvaluationStore(Database database)
     {
         var row = await database.ReadAsync(connection => connection.QuerySingleOrDefaultAsync<Row>(Command(Select, tenant, evaluationId, cancel)), cancel);
         return row is null
-            ? null
+            ? await FindOfAuditAsync(tenant, evaluationId, cancel)
             : new StoredEvaluation(
                 JsonSerializer.Deserialize(Packed.Open(row.Json), EvaluationJson.Wire.Evaluation)!,
                 Enum.Parse<Include>(row.Shown, ignoreCase: true),
@@ -86,8 +102,22 @@ public sealed class EvaluationStore(Database database)
     }
 
     /// <summary>The record as posted; null when this tenant has no such evaluation.</summary>
-    public Task<byte[]?> FindRecordAsync(Tenant tenant, string evaluationId, CancellationToken cancel) =>
-        database.ReadAsync(connection => connection.QuerySingleOrDefaultAsync<byte[]>(Command(SelectRecord, tenant, evaluationId, cancel)), cancel);
+    public Task<byte[]?> FindRecordAsync(Tenant tenant, string evaluationId, CancellationToken cancel) => database.ReadAsync(
+        async connection => await connection.QuerySingleOrDefaultAsync<byte[]>(Command(SelectRecord, tenant, evaluationId, cancel))
+            ?? (await connection.QuerySingleOrDefaultAsync<byte[]>(Command(SelectRecordOfAudit, tenant, evaluationId, cancel)) is { } packed ? Packed.Open(packed) : null),
+        cancel);
+
+    /// <summary>What an audit says of a record: of answers that only pass it keeps the number.</summary>
+    private async Task<StoredEvaluation?> FindOfAuditAsync(Tenant tenant, string evaluationId, CancellationToken cancel)
+    {
+        var row = await database.ReadAsync(connection => connection.QuerySingleOrDefaultAsync<LineRow>(Command(SelectOfAudit, tenant, evaluationId, cancel)), cancel);
+        return row is null
+            ? null
+            : new StoredEvaluation(
+                JsonSerializer.Deserialize(Packed.Open(row.Json), AuditJson.Wire.AuditLine)!.Evaluation!,
+                Include.Problems,
+                row.Line is { } line ? EvaluationIds.Of(row.AuditId, line) : row.SupersededBy);
+    }
 
     private static CommandDefinition Command(string sql, Tenant tenant, string evaluationId, CancellationToken cancel) =>
         new(sql, new { tenant = tenant.Name, evaluationId }, cancellationToken: cancel);
@@ -97,6 +127,17 @@ public sealed class EvaluationStore(Database database)
         public required byte[] Json { get; init; }
 
         public required string Shown { get; init; }
+
+        public string? SupersededBy { get; init; }
+    }
+
+    private sealed class LineRow
+    {
+        public required byte[] Json { get; init; }
+
+        public required string AuditId { get; init; }
+
+        public long? Line { get; init; }
 
         public string? SupersededBy { get; init; }
     }

@@ -8,7 +8,7 @@ using ServiceRecords;
 
 namespace Audits;
 
-/// <summary>Earlier visits to the appliance of a record, out of the stored evaluations. What came only in an audit is no part of it.</summary>
+/// <summary>Earlier visits to the appliance of a record, out of all that is stored.</summary>
 public sealed class HistoryStore(Database database)
 {
     /// <summary>Most earlier visits that are looked at.</summary>
@@ -30,7 +30,7 @@ public sealed class HistoryStore(Database database)
         ORDER BY p.asked, p.is_same DESC, p.place
         """;
 
-    private const string SelectWhole = "SELECT record AS Record, evaluation AS Evaluation FROM evaluations WHERE tenant = @tenant AND evaluation_id = @evaluationId";
+    private readonly StoredVisits _visits = new(database);
 
     /// <summary>
     /// What had been said of earlier visits by the moment <paramref name="knownAt"/>, for each of some records, in their order: of visits
@@ -62,11 +62,9 @@ public sealed class HistoryStore(Database database)
         if (facts is not null)
             return JsonSerializer.Deserialize(Packed.Open(facts), EvaluationJson.Wire.PastVisit)! with { EvaluationId = evaluationId };
 
-        var command = new CommandDefinition(SelectWhole, new { tenant = tenant.Name, evaluationId }, cancellationToken: cancel);
-        var whole = await database.ReadAsync(connection => connection.QuerySingleAsync<Whole>(command), cancel);
-        return VisitFacts.Of(
-            RecordReader.Read(whole.Record).Record ?? throw new InvalidDataException($"The record of evaluation {evaluationId} cannot be read."),
-            JsonSerializer.Deserialize(Packed.Open(whole.Evaluation), EvaluationJson.Wire.Evaluation)!);
+        var whole = (await _visits.FindAsync(tenant, [evaluationId], cancel))[evaluationId];
+        var record = whole.ReadRecord() ?? throw new InvalidDataException($"The record of evaluation {evaluationId} cannot be read.");
+        return VisitFacts.Of(record, whole.ReadEvaluation()) with { EvaluationId = evaluationId };
     }
 
     private static (string Sql, DynamicParameters Values) CommandOf(List<(int Index, ServiceRecord Record)> asked)
@@ -94,12 +92,5 @@ public sealed class HistoryStore(Database database)
         public required string EvaluationId { get; init; }
 
         public byte[]? Facts { get; init; }
-    }
-
-    private sealed class Whole
-    {
-        public required byte[] Record { get; init; }
-
-        public required byte[] Evaluation { get; init; }
     }
 }

@@ -20,7 +20,7 @@ public sealed class Retention(Database database)
     private const string LaterChecks = """
         SELECT COUNT(*) FROM (
             SELECT substr(n.finished_at, 1, 10) AS day FROM evaluations n WHERE {0}
-            UNION SELECT substr(n.finished_at, 1, 10) FROM audit_lines n WHERE {0}) checks
+            UNION SELECT substr(n.finished_at, 1, 10) FROM audit_lines n WHERE {0} AND n.corrected_by IS NULL) checks
         """;
 
     private const string IsLaterCheck = """
@@ -43,8 +43,8 @@ public sealed class Retention(Database database)
         RETURNING audit_id AS Id, line AS Line, record_id AS RecordId, maker AS Maker, serial_number AS SerialNumber, finished_at AS FinishedAt
         """;
 
-    /// <summary>What was worked out from an evaluation, kept beside it.</summary>
-    private static readonly string[] DeleteBeside = [.. new[] { "due_dates", "visits", "preview_changes" }.Select(table => $"DELETE FROM {table} WHERE tenant = @tenant AND evaluation_id = @Id")];
+    /// <summary>What was worked out from a record, kept beside it.</summary>
+    private static readonly string[] DeleteBeside = [.. new[] { "due_dates", "visits", "preview_changes" }.Select(table => $"DELETE FROM {table} WHERE tenant = @tenant AND evaluation_id = @evaluationId")];
 
     private const string DeleteFindings = "DELETE FROM audit_findings WHERE tenant = @tenant AND audit_id = @Id AND line = @Line";
 
@@ -90,8 +90,12 @@ public sealed class Retention(Database database)
                     async transaction =>
                     {
                         gone = (await transaction.Connection!.QueryAsync<RemovedRecord>(Command(delete, transaction))).AsList();
-                        foreach (var sql in isOfAudit ? [DeleteFindings] : DeleteBeside)
-                            await transaction.Connection!.ExecuteAsync(sql, gone.Select(record => new { asked.tenant, record.Id, record.Line }), transaction);
+                        foreach (var sql in isOfAudit ? [DeleteFindings, .. DeleteBeside] : DeleteBeside)
+                        {
+                            await transaction.Connection!.ExecuteAsync(
+                                sql, gone.Select(record => new { asked.tenant, record.Id, record.Line, evaluationId = isOfAudit ? EvaluationIds.Of(record.Id, record.Line) : record.Id }), transaction);
+                        }
+
                         return true;
                     },
                     cancel);

@@ -1,4 +1,3 @@
-using System.Text.Json;
 using Dapper;
 using Findings;
 
@@ -13,10 +12,8 @@ public sealed class TimelineStore(Database database, HistoryStore histories)
         """;
 
     private const string SelectVisits = $"""
-        SELECT v.evaluation_id AS EvaluationId, v.record_id AS RecordId, v.known_at AS KnownAt, v.facts AS Facts, e.evaluation AS Evaluation
-        FROM (SELECT * FROM visits WHERE {OfAppliance} ORDER BY finished_at DESC, evaluation_id DESC LIMIT @limit) v
-        JOIN evaluations e ON e.tenant = v.tenant AND e.evaluation_id = v.evaluation_id
-        ORDER BY v.finished_at DESC, v.evaluation_id DESC
+        SELECT evaluation_id AS EvaluationId, record_id AS RecordId, known_at AS KnownAt, facts AS Facts
+        FROM visits WHERE {OfAppliance} ORDER BY finished_at DESC, evaluation_id DESC LIMIT @limit
         """;
 
     private const string CountVisits = $"SELECT COUNT(*) FROM visits WHERE {OfAppliance}";
@@ -26,26 +23,29 @@ public sealed class TimelineStore(Database database, HistoryStore histories)
         """;
 
     private const string SelectEvaluations = $"""
-        SELECT e.evaluation_id AS EvaluationId, e.record_id AS RecordId, e.maker AS Maker, e.finished_at AS FinishedAt, e.evaluated_at AS EvaluatedAt,
-            e.outcome AS Outcome, s.evaluation_id AS SupersededBy
-        FROM visits v JOIN evaluations e ON e.tenant = v.tenant AND e.evaluation_id = v.evaluation_id
-        LEFT JOIN evaluations s ON s.tenant = e.tenant AND s.evaluation_id = e.superseded_by AND s.evaluated_at <= @knownAt
+        SELECT v.evaluation_id AS EvaluationId, v.record_id AS RecordId, COALESCE(e.maker, l.maker) AS Maker, v.finished_at AS FinishedAt,
+            v.known_at AS EvaluatedAt, COALESCE(e.outcome, l.outcome) AS Outcome, s.evaluation_id AS SupersededBy
+        FROM visits v {StoredVisits.Join}
+        LEFT JOIN visits s ON s.tenant = v.tenant AND s.evaluation_id = COALESCE(e.superseded_by, l.corrected_by) AND s.known_at <= @knownAt
         WHERE {OfEvaluations} AND (@finishedAt IS NULL OR (v.finished_at, v.evaluation_id) < (@finishedAt, @evaluationId))
         ORDER BY v.finished_at DESC, v.evaluation_id DESC LIMIT @limit
         """;
 
     private const string CountEvaluations = $"SELECT COUNT(*) FROM visits v WHERE {OfEvaluations}";
 
+    private readonly StoredVisits _stored = new(database);
+
     /// <summary>The visits, the latest first and at most <paramref name="limit"/>, and how many there are.</summary>
     public async Task<(IReadOnlyList<TimelineVisit> Visits, int Total)> VisitsAsync(
         Tenant tenant, string serialNumber, string? maker, DateTimeOffset knownAt, int limit, CancellationToken cancel)
     {
         var asked = Asked(tenant, serialNumber, maker, knownAt, limit, after: null);
-        var rows = await ReadAsync<VisitRow>(SelectVisits, asked, cancel);
+        var rows = (await ReadAsync<VisitRow>(SelectVisits, asked, cancel)).AsList();
+        var stored = await _stored.FindAsync(tenant, rows.Select(row => row.EvaluationId), cancel);
         var visits = new List<TimelineVisit>();
-        foreach (var row in rows)
+        foreach (var row in rows.Where(row => stored.ContainsKey(row.EvaluationId)))
         {
-            var evaluation = JsonSerializer.Deserialize(Packed.Open(row.Evaluation), EvaluationJson.Wire.Evaluation)!;
+            var evaluation = stored[row.EvaluationId].ReadEvaluation();
             visits.Add(new TimelineVisit
             {
                 EvaluationId = row.EvaluationId,
@@ -108,8 +108,6 @@ public sealed class TimelineStore(Database database, HistoryStore histories)
         public required string KnownAt { get; init; }
 
         public byte[]? Facts { get; init; }
-
-        public required byte[] Evaluation { get; init; }
     }
 
     private sealed class EvaluationRow

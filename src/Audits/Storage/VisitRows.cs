@@ -1,4 +1,6 @@
 using System.Data.Common;
+using System.Globalization;
+using System.Text;
 using System.Text.Json;
 using Dapper;
 using Findings;
@@ -7,86 +9,161 @@ using ServiceRecords;
 
 namespace Audits;
 
-/// <summary>Keeps the history of appliances along with the evaluations.</summary>
+/// <summary>A visit that is to be kept.</summary>
+/// <param name="EvaluationId">The id of what was said of it.</param>
+/// <param name="Record">Its record.</param>
+/// <param name="Evaluation">What was said of it.</param>
+/// <param name="Due">What falls due by it.</param>
+internal sealed record ArrivingVisit(string EvaluationId, ServiceRecord Record, Evaluation Evaluation, IReadOnlyList<DueDate> Due)
+{
+    /// <summary>The audit that it came in; null: it was posted on its own.</summary>
+    public string? AuditId { get; init; }
+
+    /// <summary>Its line there.</summary>
+    public long? Line { get; init; }
+
+    /// <summary>Does another record take its place already?</summary>
+    public bool IsReplaced { get; init; }
+}
+
+/// <summary>
+/// Keeps the visits to appliances along with what was said of them. Of one visit (the same record id, appliance and day) what was said
+/// last counts; of two records of one audit the later line, whichever was judged first.
+/// </summary>
 internal sealed class VisitRows
 {
-    private const string ReplaceSuperseded = """
-        UPDATE visits SET replaced_at = @knownAt WHERE tenant = @tenant AND evaluation_id = @supersedes AND replaced_at IS NULL
+    private const string SelectSame = """
+        SELECT a.place AS Place, v.evaluation_id AS EvaluationId, v.audit_id AS AuditId, v.line AS Line
+        FROM arriving a JOIN visits v ON v.tenant = @tenant AND v.serial_number = a.serial_number AND v.finished_at >= a.day AND v.finished_at < a.day_after
+        WHERE v.maker_key = a.maker_key AND v.record_id = a.record_id AND v.replaced_at IS NULL
         """;
 
-    private const string ReplaceSame = """
-        UPDATE visits SET replaced_at = @knownAt
-        WHERE tenant = @tenant AND serial_number = @serialNumber AND maker_key = @makerKey AND record_id = @recordId AND replaced_at IS NULL
-            AND finished_at >= @day AND finished_at < @dayAfter
-        """;
+    private const string Replace = "UPDATE visits SET replaced_at = @knownAt WHERE tenant = @tenant AND evaluation_id = @evaluationId AND replaced_at IS NULL";
 
-    private const string Insert = """
-        INSERT INTO visits (tenant, evaluation_id, serial_number, maker_key, finished_at, record_id, known_at, facts)
-        VALUES (@tenant, @evaluationId, @serialNumber, @makerKey, @finishedAt, @recordId, @knownAt, @facts)
-        """;
+    /// <summary>Removes what falls due by one visit.</summary>
+    public const string DropDue = "DELETE FROM due_dates WHERE tenant = @tenant AND evaluation_id = @evaluationId";
 
-    private const string DropDueOfSuperseded = "DELETE FROM due_dates WHERE tenant = @tenant AND evaluation_id = @supersedes";
-
-    private const string DropDueOfSame = """
-        DELETE FROM due_dates WHERE tenant = @tenant AND evaluation_id IN (
-            SELECT evaluation_id FROM visits
-            WHERE tenant = @tenant AND serial_number = @serialNumber AND maker_key = @makerKey AND record_id = @recordId AND replaced_at IS NOT NULL
-                AND finished_at >= @day AND finished_at < @dayAfter)
-        """;
+    private static readonly string[] Columns =
+        ["tenant", "evaluation_id", "serial_number", "maker_key", "finished_at", "record_id", "known_at", "replaced_at", "facts", "audit_id", "line"];
 
     private static readonly string[] DueColumns = ["tenant", "evaluation_id", "kind", "subject_key", "finished_at", "due_on", "detail"];
 
-    private readonly object _row;
-    private readonly List<object?[]> _due;
-    private readonly bool _hasSerial;
-    private readonly bool _supersedes;
+    private readonly string _tenant;
+    private readonly string _knownAt;
+    private readonly List<Kept> _visits;
 
     /// <summary>Makes the rows, outside of any transaction.</summary>
-    public VisitRows(Tenant tenant, ServiceRecord record, Evaluation evaluation, IReadOnlyList<DueDate> due)
+    /// <param name="tenant">Whose.</param>
+    /// <param name="visits">In the order in which they were said.</param>
+    /// <param name="knownAt">Since when they are known.</param>
+    public VisitRows(Tenant tenant, IEnumerable<ArrivingVisit> visits, DateTimeOffset knownAt)
     {
-        var day = record.FinishedAt.Value.UtcDateTime.Date;
-        _hasSerial = !string.IsNullOrWhiteSpace(record.Appliance.SerialNumber);
-        _supersedes = record.Supersedes is not null;
-        _due = [.. due.Select(one => Row(tenant, record, evaluation, one))];
-        _row = new
-        {
-            tenant = tenant.Name,
-            evaluationId = evaluation.EvaluationId,
-            supersedes = record.Supersedes,
-            serialNumber = record.Appliance.SerialNumber,
-            makerKey = VisitKey.OfMaker(record.Appliance.Maker),
-            finishedAt = Database.TextOf(record.FinishedAt.Value),
-            day = Database.TextOf(new DateTimeOffset(day, TimeSpan.Zero)),
-            dayAfter = Database.TextOf(new DateTimeOffset(day, TimeSpan.Zero).AddDays(1)),
-            recordId = record.RecordId,
-            knownAt = Database.TextOf(evaluation.EvaluatedAt!.Value),
-            facts = _hasSerial ? Packed.Of(JsonSerializer.SerializeToUtf8Bytes(VisitFacts.Of(record, evaluation), EvaluationJson.Wire.PastVisit)) : null,
-        };
+        _tenant = tenant.Name;
+        _knownAt = Database.TextOf(knownAt);
+        _visits = [.. visits.Select(visit => new Kept(_tenant, visit))];
+        foreach (var earlier in _visits.GroupBy(kept => (kept.SerialNumber, kept.MakerKey, kept.RecordId, kept.Day)).SelectMany(same => same.SkipLast(1)))
+            earlier.IsReplaced = true;
     }
 
-    private static object?[] Row(Tenant tenant, ServiceRecord record, Evaluation evaluation, DueDate due) =>
-    [
-        tenant.Name, evaluation.EvaluationId, WireNames.Of(due.Kind), due.Key, Database.TextOf(record.FinishedAt.Value), Database.TextOf(due.By),
-        JsonSerializer.Serialize(due, EvaluationJson.Wire.DueDate),
-    ];
+    /// <summary>The rows of what falls due by one visit.</summary>
+    public static IEnumerable<object?[]> DueRows(string tenant, string evaluationId, DateTimeOffset finishedAt, IEnumerable<DueDate> due) => due.Select(one => new object?[]
+    {
+        tenant, evaluationId, WireNames.Of(one.Kind), one.Key, Database.TextOf(finishedAt), Database.TextOf(one.By), JsonSerializer.Serialize(one, EvaluationJson.Wire.DueDate),
+    });
+
+    /// <summary>Writes rows of what falls due.</summary>
+    public static Task InsertDueAsync(DbTransaction transaction, IEnumerable<object?[]> rows, CancellationToken cancel) => transaction.InsertAsync("due_dates", DueColumns, rows, cancel);
 
     /// <summary>Writes them.</summary>
     public async Task WriteAsync(DbTransaction transaction, CancellationToken cancel)
     {
-        Task<int> Execute(string sql) => transaction.Connection!.ExecuteAsync(new CommandDefinition(sql, _row, transaction, cancellationToken: cancel));
-        if (_supersedes)
+        if (_visits.Count == 0)
+            return;
+
+        var replaced = _visits.Select(kept => kept.Supersedes).OfType<string>().ToList();
+        foreach (var same in await transaction.Connection!.QueryAsync<Same>(SameOnes(transaction, cancel)))
         {
-            await Execute(ReplaceSuperseded);
-            await Execute(DropDueOfSuperseded);
+            var kept = _visits[same.Place];
+            if (same.AuditId is not null && same.AuditId == kept.AuditId && same.Line > kept.Line)
+                kept.IsReplaced = true;
+            else
+                replaced.Add(same.EvaluationId);
         }
 
-        if (_hasSerial)
+        foreach (var sql in replaced.Count == 0 ? [] : new[] { Replace, DropDue })
+            await transaction.Connection!.ExecuteAsync(new CommandDefinition(sql, replaced.Select(evaluationId => new { tenant = _tenant, evaluationId, knownAt = _knownAt }), transaction, cancellationToken: cancel));
+        await transaction.InsertAsync("visits", Columns, _visits.Select(Row), cancel);
+
+        // Of a subject that many of them are about, such as an engineer, the latest alone counts.
+        var due = _visits.Where(kept => !kept.IsReplaced).SelectMany(kept => kept.DueRows).GroupBy(row => (row[2], row[3])).Select(same => same.MaxBy(row => ((string)row[4]!, (string)row[1]!), Comparer)!);
+        await InsertDueAsync(transaction, due, cancel);
+    }
+
+    private static Comparer<(string FinishedAt, string EvaluationId)> Comparer { get; } = Comparer<(string FinishedAt, string EvaluationId)>.Create((one, other) =>
+        string.CompareOrdinal(one.FinishedAt, other.FinishedAt) is var order and not 0 ? order : string.CompareOrdinal(one.EvaluationId, other.EvaluationId));
+
+    private object?[] Row(Kept kept) =>
+    [
+        _tenant, kept.EvaluationId, kept.SerialNumber, kept.MakerKey, kept.FinishedAt, kept.RecordId, _knownAt, kept.IsReplaced ? _knownAt : null, kept.Facts, kept.AuditId, kept.Line,
+    ];
+
+    private CommandDefinition SameOnes(DbTransaction transaction, CancellationToken cancel)
+    {
+        var values = new DynamicParameters(new { tenant = _tenant });
+        var sql = new StringBuilder("WITH arriving (place, serial_number, maker_key, record_id, day, day_after) AS (VALUES ");
+        foreach (var (place, kept) in _visits.Index())
         {
-            if (await Execute(ReplaceSame) > 0)
-                await Execute(DropDueOfSame);
-            await Execute(Insert);
+            sql.Append(CultureInfo.InvariantCulture, $"{(place == 0 ? "" : ", ")}({place}, @s{place}, @m{place}, @r{place}, @d{place}, @e{place})");
+            values.Add($"s{place}", kept.SerialNumber);
+            values.Add($"m{place}", kept.MakerKey);
+            values.Add($"r{place}", kept.RecordId);
+            values.Add($"d{place}", Database.TextOf(kept.Day));
+            values.Add($"e{place}", Database.TextOf(kept.Day.AddDays(1)));
         }
 
-        await transaction.InsertAsync("due_dates", DueColumns, _due, cancel);
+        return new CommandDefinition(sql.Append(") ").Append(SelectSame).ToString(), values, transaction, cancellationToken: cancel);
+    }
+
+    /// <summary>The columns of one visit.</summary>
+    private sealed class Kept(string tenant, ArrivingVisit visit)
+    {
+        public string EvaluationId => visit.EvaluationId;
+
+        public string? Supersedes => visit.Record.Supersedes;
+
+        public string? AuditId => visit.AuditId;
+
+        public long? Line => visit.Line;
+
+        public string RecordId => visit.Record.RecordId;
+
+        public string SerialNumber { get; } = VisitKey.OfSerial(visit.Record.Appliance.SerialNumber);
+
+        public string MakerKey { get; } = VisitKey.OfMaker(visit.Record.Appliance.Maker);
+
+        public DateOnly Day { get; } = DateOnly.FromDateTime(visit.Record.FinishedAt.Value.UtcDateTime);
+
+        public string FinishedAt { get; } = Database.TextOf(visit.Record.FinishedAt.Value);
+
+        public byte[] Facts { get; } = FactsOf(visit.Record, visit.Evaluation);
+
+        public List<object?[]> DueRows { get; } = [.. VisitRows.DueRows(tenant, visit.EvaluationId, visit.Record.FinishedAt.Value, visit.Due)];
+
+        public bool IsReplaced { get; set; } = visit.IsReplaced;
+    }
+
+    /// <summary>What the rules over history will read, as it is stored.</summary>
+    public static byte[] FactsOf(ServiceRecord record, Evaluation evaluation) =>
+        Packed.Of(JsonSerializer.SerializeToUtf8Bytes(VisitFacts.Of(record, evaluation), EvaluationJson.Wire.PastVisit));
+
+    private sealed class Same
+    {
+        public required int Place { get; init; }
+
+        public required string EvaluationId { get; init; }
+
+        public string? AuditId { get; init; }
+
+        public long? Line { get; init; }
     }
 }

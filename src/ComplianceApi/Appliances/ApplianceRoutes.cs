@@ -24,8 +24,8 @@ internal static class ApplianceRoutes
     /// <summary>The history of an appliance.</summary>
     /// <remarks>
     /// Its visits, the latest first, each with the evaluation that counts: not superseded, and of several of one visit (the same record id
-    /// on the same day) the one that was asked for last. Records that only came in an audit are no part of it. What it shows is what
-    /// records said, and no statement about the boiler as it stands.
+    /// on the same day) the one that was asked for last. Records of stored audits are visits as well. What it shows is what records said,
+    /// and no statement about the boiler as it stands.
     /// </remarks>
     /// <param name="serialNumber">Serial number of the appliance, as the records give it.</param>
     private static async Task<Results<Ok<ApplianceTimeline>, ProblemResult>> Get(

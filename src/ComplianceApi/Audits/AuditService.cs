@@ -1,5 +1,6 @@
 using System.Data.Common;
 using Audits;
+using Rules;
 
 namespace ComplianceApi;
 
@@ -17,6 +18,9 @@ internal sealed class AuditService(AuditWorker worker, IConfiguration configurat
         services.AddSingleton<AuditFinish>();
         services.AddSingleton<Corrections>();
         services.AddSingleton<ResultStore>();
+        services.AddSingleton<AuditVisits>();
+        services.AddSingleton<UnfinishedVisits>();
+        services.AddSingleton<DueDatesOf>(DueDates.Of);
         services.AddSingleton<FindingStore>();
         services.AddSingleton<AuditReception>();
         services.AddSingleton<AuditPlaces>();

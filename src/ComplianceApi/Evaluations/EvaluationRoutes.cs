@@ -72,7 +72,11 @@ public static class EvaluationRoutes
     }
 
     /// <summary>Read an evaluation back.</summary>
-    /// <remarks>Without include, as much as was asked for then: the same bytes as the answer to the POST. Where a corrected record has superseded it, a Link header names the newer evaluation.</remarks>
+    /// <remarks>
+    /// Without include, as much as was asked for then: the same bytes as the answer to the POST. What a stored audit says of a record has an
+    /// id too and is read here as well; of answers that only pass, audits keep the number. Where a corrected record has superseded it, a Link
+    /// header names the newer evaluation.
+    /// </remarks>
     /// <param name="evaluationId">Id of the evaluation.</param>
     private static async Task<Results<EvaluationShown, ProblemResult>> Get(
         string evaluationId, HttpRequest request, EvaluationStore evaluations, Tenant tenant, CancellationToken cancel)

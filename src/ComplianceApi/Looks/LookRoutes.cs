@@ -23,7 +23,7 @@ public static class LookRoutes
     /// last digits that are less even than the display (from 50 readings of one engineer with one instrument on). What rests on chance is
     /// judged over all tests together (Benjamini and Hochberg). No accusation: each of these has innocent causes. It stands apart from an
     /// audit's summary since it speaks of people, needs a whole period of records, and is not for everyone who may read a summary. Up to
-    /// 50,000 stored records; what came only in an audit is not looked at.
+    /// 50,000 stored visits, those of audits included.
     /// </remarks>
     private static async Task<IResult> Get(HttpRequest request, LookStore looks, Tenant tenant, TimeProvider clock, CancellationToken cancel)
     {

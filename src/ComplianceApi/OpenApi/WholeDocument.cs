@@ -19,7 +19,7 @@ internal sealed class WholeDocument : IDocumentFilter
         ["Health"] = "Is the service alive, and can it judge and store?",
         ["Problems"] = "What went wrong, and what to do about it.",
         ["Questions"] = "What to record, before the visit.",
-        ["Rule changes"] = "What other limits, or the law of another day, would make of the stored evaluations.",
+        ["Rule changes"] = "What other limits, or the law of another day, would make of the stored visits.",
         ["Sampling"] = "How many to look at again, which ones, and what that shows of the whole.",
         ["Worth a look"] = "Where in the stored records of a period an auditor may look; no accusation.",
     };

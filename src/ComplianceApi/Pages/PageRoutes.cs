@@ -21,7 +21,6 @@ internal static class PageRoutes
     public static void AddPages(this IServiceCollection services)
     {
         services.AddRazorComponents();
-        services.AddSingleton<ApplianceShelf>();
     }
 
     /// <summary>Maps them.</summary>
@@ -60,9 +59,9 @@ internal static class PageRoutes
         return Show<EvaluationPage>(new { stored.Evaluation, RecordReader.Read(record).Record, stored.SupersededBy });
     }
 
-    private static async Task<RazorComponentResult> Appliance(string serialNumber, ApplianceShelf shelf, Tenant tenant, CancellationToken cancel) =>
-        await shelf.OfAsync(tenant, serialNumber, MostVisits, cancel) is { Count: > 0 } visits
-            ? Show<AppliancePage>(new { SerialNumber = serialNumber, Visits = visits })
+    private static async Task<RazorComponentResult> Appliance(string serialNumber, TimelineStore timelines, Tenant tenant, TimeProvider clock, CancellationToken cancel) =>
+        await timelines.EvaluationsAsync(tenant, serialNumber, maker: null, clock.GetUtcNow(), after: null, MostVisits, cancel) is ({ Count: > 0 } evaluations, var total)
+            ? Show<AppliancePage>(new { SerialNumber = serialNumber, Evaluations = evaluations, Total = total })
             : Nothing("Nothing is kept of an appliance with this serial number.");
 
     /// <summary>

@@ -41,12 +41,12 @@ public static class RuleChangeRoutes
             .Produces<Page<ChangeRow>>(200, "application/json", AuditAnswer.MediaType, "text/csv").Fails(ProblemKind.NotFound).DisableRequestTimeout();
     }
 
-    /// <summary>See what other limits, or the law of another day, would make of the stored evaluations.</summary>
+    /// <summary>See what other limits, or the law of another day, would make of the stored visits.</summary>
     /// <remarks>
-    /// Every stored evaluation that no later one has superseded is judged anew, once by the rules in force and once by the candidate, with
-    /// what stood beside the record when it was first judged and as seen from the same day. Nothing that was said is changed. It runs as an
-    /// audit does: 202 with its path in Location; ask there how far it is. What came only in an audit is not looked at. Findings count as
-    /// the same when outcome, subject, the numbers of the limit and what was looked at are: new words, names and sources change nothing.
+    /// Every stored visit, those of audits included, is judged anew, once by the rules in force and once by the candidate, with what stood
+    /// beside the record when it was judged and as seen from the same day. Of several evaluations of one visit the last one counts. Nothing
+    /// that was said is changed. It runs as an audit does: 202 with its path in Location; ask there how far it is. Findings count as the
+    /// same when outcome, subject, the numbers of the limit and what was looked at are: new words, names and sources change nothing.
     /// </remarks>
     private static async Task<Results<Accepted<PreviewStatus>, ProblemResult>> Create(
         HttpRequest request, PreviewIntake intake, CandidateEngines engines, Tenant tenant, CancellationToken cancel)

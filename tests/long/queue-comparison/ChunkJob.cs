@@ -63,7 +63,7 @@ public sealed class ChunkJob(Database database, ComplianceEngine engine)
             judged.Add(one);
         }
 
-        await new ResultStore(database).CompleteAsync(chunk, judged, sums.Parts, default);
+        await new ResultStore(database, new AuditVisits(engine, Rules.DueDates.Of, TimeProvider.System)).CompleteAsync(chunk, judged, sums.Parts, default);
     }
 
     private sealed class Taken
