@@ -29,7 +29,7 @@ internal sealed class CarriedNumbers
         [RuleIds.RatioDrift] = [40m / (10_000 * 9.2m)],
 
         // Steps of the gauges in the cases: one of several accuracies of one of several instruments, which no pointer names.
-        [RuleIds.PressureFinerThanGauge] = [0.01m, 0.5m],
+        [RuleIds.PressureFinerThanGauge] = [0.01m, 0.2m, 0.5m],
     };
 
     /// <summary>The day on which paragraph (ca) of regulation 26(9) came into force: SI 2018/139.</summary>
