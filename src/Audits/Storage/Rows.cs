@@ -23,11 +23,7 @@ internal static class Rows
                 sql.Append(index == 0 ? "(" : ", (");
                 foreach (var (column, value) in row.Index())
                 {
-                    var parameter = command.CreateParameter();
-                    parameter.ParameterName = string.Create(CultureInfo.InvariantCulture, $"p{number++}");
-                    parameter.Value = value ?? DBNull.Value;
-                    command.Parameters.Add(parameter);
-                    sql.Append(column == 0 ? "@" : ", @").Append(parameter.ParameterName);
+                    sql.Append(column == 0 ? "" : ", ").Append(command.Add(string.Create(CultureInfo.InvariantCulture, $"p{number++}"), value));
                 }
 
                 sql.Append(')');
@@ -36,5 +32,15 @@ internal static class Rows
             command.CommandText = sql.ToString();
             await command.ExecuteNonQueryAsync(cancel);
         }
+    }
+
+    /// <summary>Gives a command a value; what stands for it in SQL comes back.</summary>
+    public static string Add(this DbCommand command, string name, object? value)
+    {
+        var parameter = command.CreateParameter();
+        parameter.ParameterName = name;
+        parameter.Value = value ?? DBNull.Value;
+        command.Parameters.Add(parameter);
+        return $"@{name}";
     }
 }

@@ -1,6 +1,5 @@
 using System.Data.Common;
-using System.Globalization;
-using System.Text;
+using System.Runtime.CompilerServices;
 using System.Text.Json;
 using Dapper;
 using Findings;
@@ -32,12 +31,6 @@ internal sealed record ArrivingVisit(string EvaluationId, ServiceRecord Record, 
 /// </summary>
 internal sealed class VisitRows
 {
-    private const string SelectSame = """
-        SELECT a.place AS Place, v.evaluation_id AS EvaluationId, v.audit_id AS AuditId, v.line AS Line
-        FROM arriving a JOIN visits v ON v.tenant = @tenant AND v.serial_number = a.serial_number AND v.finished_at >= a.day AND v.finished_at < a.day_after
-        WHERE v.maker_key = a.maker_key AND v.record_id = a.record_id AND v.replaced_at IS NULL
-        """;
-
     private const string Replace = "UPDATE visits SET replaced_at = @knownAt WHERE tenant = @tenant AND evaluation_id = @evaluationId AND replaced_at IS NULL";
 
     /// <summary>Removes what falls due by one visit.</summary>
@@ -81,13 +74,12 @@ internal sealed class VisitRows
             return;
 
         var replaced = _visits.Select(kept => kept.Supersedes).OfType<string>().ToList();
-        foreach (var same in await transaction.Connection!.QueryAsync<Same>(SameOnes(transaction, cancel)))
+        await foreach (var (same, evaluationId, line) in SameOnesAsync(transaction, cancel))
         {
-            var kept = _visits[same.Place];
-            if (same.AuditId is not null && same.AuditId == kept.AuditId && same.Line > kept.Line)
-                kept.IsReplaced = true;
+            if (line > same.Line)
+                same.IsReplaced = true;
             else
-                replaced.Add(same.EvaluationId);
+                replaced.Add(evaluationId);
         }
 
         foreach (var sql in replaced.Count == 0 ? [] : new[] { Replace, DropDue })
@@ -107,21 +99,30 @@ internal sealed class VisitRows
         _tenant, kept.EvaluationId, kept.SerialNumber, kept.MakerKey, kept.FinishedAt, kept.RecordId, _knownAt, kept.IsReplaced ? _knownAt : null, kept.Facts, kept.AuditId, kept.Line,
     ];
 
-    private CommandDefinition SameOnes(DbTransaction transaction, CancellationToken cancel)
+    /// <summary>The stored visits whose place is taken, with their lines where they came in the same audit. Written by hand, since it is asked for each chunk.</summary>
+    private async IAsyncEnumerable<(Kept Kept, string EvaluationId, long? Line)> SameOnesAsync(DbTransaction transaction, [EnumeratorCancellation] CancellationToken cancel)
     {
-        var values = new DynamicParameters(new { tenant = _tenant });
-        var sql = new StringBuilder("WITH arriving (place, serial_number, maker_key, record_id, day, day_after) AS (VALUES ");
-        foreach (var (place, kept) in _visits.Index())
+        var arriving = _visits.Where(kept => !kept.IsReplaced).ToDictionary(kept => (kept.SerialNumber, kept.MakerKey, kept.RecordId, kept.Day));
+        await using var command = transaction.Connection!.CreateCommand();
+        command.Transaction = transaction;
+        command.CommandText = $"""
+            SELECT evaluation_id, serial_number, maker_key, record_id, finished_at, audit_id, line FROM visits
+            WHERE tenant = @tenant AND serial_number IN ({Named("s", kept => kept.SerialNumber)}) AND finished_at >= @first AND finished_at < @last
+                AND record_id IN ({Named("r", kept => kept.RecordId)}) AND replaced_at IS NULL
+            """;
+        command.Add("tenant", _tenant);
+        command.Add("first", Database.TextOf(_visits.Min(kept => kept.Day)));
+        command.Add("last", Database.TextOf(_visits.Max(kept => kept.Day).AddDays(1)));
+        await using var rows = await command.ExecuteReaderAsync(cancel);
+        while (await rows.ReadAsync(cancel))
         {
-            sql.Append(CultureInfo.InvariantCulture, $"{(place == 0 ? "" : ", ")}({place}, @s{place}, @m{place}, @r{place}, @d{place}, @e{place})");
-            values.Add($"s{place}", kept.SerialNumber);
-            values.Add($"m{place}", kept.MakerKey);
-            values.Add($"r{place}", kept.RecordId);
-            values.Add($"d{place}", Database.TextOf(kept.Day));
-            values.Add($"e{place}", Database.TextOf(kept.Day.AddDays(1)));
+            var day = Database.DayOf(rows.GetString(4)[..10]);
+            if (arriving.TryGetValue((rows.GetString(1), rows.GetString(2), rows.GetString(3), day), out var kept))
+                yield return (kept, rows.GetString(0), !rows.IsDBNull(5) && rows.GetString(5) == kept.AuditId ? rows.GetInt64(6) : null);
         }
 
-        return new CommandDefinition(sql.Append(") ").Append(SelectSame).ToString(), values, transaction, cancellationToken: cancel);
+        string Named(string prefix, Func<Kept, string> value) =>
+            string.Join(", ", _visits.Select(value).Distinct(StringComparer.Ordinal).Select((text, place) => command.Add($"{prefix}{place}", text)));
     }
 
     /// <summary>The columns of one visit.</summary>
@@ -155,15 +156,4 @@ internal sealed class VisitRows
     /// <summary>What the rules over history will read, as it is stored.</summary>
     public static byte[] FactsOf(ServiceRecord record, Evaluation evaluation) =>
         Packed.Of(JsonSerializer.SerializeToUtf8Bytes(VisitFacts.Of(record, evaluation), EvaluationJson.Wire.PastVisit));
-
-    private sealed class Same
-    {
-        public required int Place { get; init; }
-
-        public required string EvaluationId { get; init; }
-
-        public string? AuditId { get; init; }
-
-        public long? Line { get; init; }
-    }
 }

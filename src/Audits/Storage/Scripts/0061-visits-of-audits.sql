@@ -31,7 +31,4 @@ WHERE replaced_at IS NULL;
 
 CREATE INDEX visits_unfinished ON visits (tenant, evaluation_id) WHERE is_whole = 0;
 
--- The visits that count, without reading their facts.
-CREATE INDEX visits_current ON visits (tenant, evaluation_id, finished_at) WHERE replaced_at IS NULL;
-
 DROP INDEX evaluations_current;
