@@ -53,17 +53,12 @@ public sealed class ChunkJob(Database database, ComplianceEngine engine)
     /// <summary>As the product's own worker does.</summary>
     public async Task JudgeAsync(Chunk chunk)
     {
-        var judge = new LineJudge(engine, new ProfileStore(database), chunk.Tenant, chunk.AuditStartedAt);
+        var judge = new LineJudge(engine, new ProfileStore(database), new HistoryStore(database), chunk.Tenant, chunk.AuditStartedAt);
+        var judged = IsEmpty ? [] : await judge.JudgeAsync(chunk.Lines, default);
         var sums = new SummaryBuilder(judge.LookedAtOn);
-        var judged = new List<JudgedLine>();
-        foreach (var line in IsEmpty ? [] : chunk.Lines)
-        {
-            var one = await judge.JudgeAsync(line, default);
-            sums.Add(one);
-            judged.Add(one);
-        }
-
-        await new ResultStore(database, new AuditVisits(engine, Rules.DueDates.Of, TimeProvider.System)).CompleteAsync(chunk, judged, sums.Parts, default);
+        foreach (var line in judged)
+            sums.Add(line);
+        await new ResultStore(database, new AuditVisits(engine, DueDates.Of, TimeProvider.System)).CompleteAsync(chunk, judged, sums.Parts, default);
     }
 
     private sealed class Taken
