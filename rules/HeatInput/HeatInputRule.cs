@@ -46,7 +46,7 @@ public sealed class HeatInputRule : VisitRule
         var limit = visit.Limits[LimitIds.HeatInputDeviation];
         var wide = visit.Limits[LimitIds.HeatInputDeviationWide];
         if (limit.Allows(deviation))
-            return look.Pass(found).Against(limit, deviation);
+            return look.Pass($"{found}").Against(limit, deviation);
         if (wide.Allows(deviation))
             return look.Advisory($"{found}, outside {limit.Min} to +{limit.Max} %").Against(limit, deviation).Advise(Cause);
 

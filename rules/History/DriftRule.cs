@@ -27,7 +27,7 @@ public abstract class DriftRule(Drift drift, string what) : VisitRule
         FormattableString said = $"{seen}; without a drift this much of one is seen with a probability of {probability.Beside(limit, 3)} (told below {limit.Min})";
         return isDrift
             ? look.Advisory(said).Against(limit).Advise("Look for the cause before the next visit is due: the value moves, whether or not it is within its limit today.")
-            : look.Pass(said).Against(limit);
+            : look.Pass($"{said}").Against(limit);
     }
 
     /// <summary>Notes the members of the record that the value of this visit comes from.</summary>

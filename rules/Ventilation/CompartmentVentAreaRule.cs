@@ -40,7 +40,7 @@ public sealed class CompartmentVentAreaRule : VisitRule
         var (limit, area) = highNeed.Allows(high) ? (lowNeed, low) : (highNeed, high);
         FormattableString message = $"the compartment's vents ({to}) have {high} cm2 high (at least {highNeed.Min}) and {low} cm2 low (at least {lowNeed.Min})";
 
-        return (limit.Allows(area) ? look.Pass(message)
+        return (limit.Allows(area) ? look.Pass($"{message}")
             : isOpenFlued ? look.Unsafe(message, look.ClassOfEscapingProducts(visit))
                 .Warn(Cautions.CarbonMonoxide).Advise("Fit vents of the missing area, both into the same space.")
             : look.Advisory(message).Warn(Cautions.MakerDecides).Advise("Fit vents of the missing area, unless the maker's instructions ask for less.")).Against(limit, area);

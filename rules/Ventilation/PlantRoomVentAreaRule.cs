@@ -29,7 +29,7 @@ public sealed class PlantRoomVentAreaRule : VisitRule
 
         // These figures stand from memory: a shortfall is told, and is a danger where the record shows products in the room.
         var expected = look.ClassOfEscapingProducts(visit);
-        return (limit.Allows(area) ? look.Pass(message)
+        return (limit.Allows(area) ? look.Pass($"{message}")
             : (expected == ExpectedClass.ImmediatelyDangerous ? look.Unsafe(message, expected) : look.Advisory(message))
                 .Warn(Cautions.CarbonMonoxide).Advise("Look the areas up in the standard for plant rooms, and fit what is missing.")).Against(limit, area);
     }

@@ -131,37 +131,3 @@ public sealed class DueItem
     /// <summary>The clause it rests on.</summary>
     public Reference? Reference { get; init; }
 }
-
-/// <summary>A number that the service worked out, with its working.</summary>
-public sealed class Figure
-{
-    /// <summary>What it is.</summary>
-    public required string Name { get; init; }
-
-    /// <summary>JSON Pointer of what it is a figure of, empty for the visit.</summary>
-    public required string Subject { get; init; }
-
-    /// <summary>The number, unrounded as far as a decimal holds it.</summary>
-    public decimal? Value { get; init; }
-
-    /// <summary>Or the date.</summary>
-    public DateOnly? Date { get; init; }
-
-    /// <summary>Unit of the number (UCUM).</summary>
-    public string? Unit { get; init; }
-
-    /// <summary>Standard uncertainty in the same unit, where the instruments' accuracy is stated.</summary>
-    public decimal? Uncertainty { get; init; }
-
-    /// <summary>The formula in words.</summary>
-    public required string Formula { get; init; }
-
-    /// <summary>JSON Pointers of the values that went in.</summary>
-    public required IReadOnlyList<string> Inputs { get; init; }
-
-    /// <summary>Constants that went in, each as "name = value unit".</summary>
-    public IReadOnlyList<string>? Constants { get; init; }
-
-    /// <summary>Where the formula stands.</summary>
-    public required string Source { get; init; }
-}

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Serialization;
 
 namespace Findings;
@@ -6,28 +7,58 @@ namespace Findings;
 /// <remarks>Most answers are passes, of which little is ever shown: what a rule says beyond its outcome is worked out when it is read.</remarks>
 public sealed class Finding
 {
+    private readonly bool _isShort;
+    private IRuleText? _rule;
     private IStatement? _said;
+    private Func<Finding, IStatement>? _inFull;
+
+    /// <summary>A finding that is given part by part.</summary>
+    [JsonConstructor]
+    public Finding()
+    {
+    }
+
+#pragma warning disable CS8618 // The rule has id, topic and title.
+    /// <summary>A finding of which the parts are known.</summary>
+    /// <param name="rule">What it shares with the others of its rule.</param>
+    /// <param name="subject">JSON Pointer of what is judged.</param>
+    /// <param name="outcome">What the rule says.</param>
+    /// <param name="said">The rest of it: at least the limit and what belongs to it.</param>
+    /// <param name="inFull">Gives the rest with message and evidence, asked only when one of them is read; null where <paramref name="said"/> has them.</param>
+    [SetsRequiredMembers]
+    public Finding(IRuleText rule, string subject, Outcome outcome, IStatement said, Func<Finding, IStatement>? inFull = null)
+    {
+        _rule = rule;
+        Subject = subject;
+        Outcome = outcome;
+        _said = said;
+        _inFull = inFull;
+    }
+
+    [SetsRequiredMembers]
+    private Finding(IRuleText rule, string subject, Outcome outcome) => (_rule, Subject, Outcome, _isShort) = (rule, subject, outcome, true);
+#pragma warning restore CS8618
 
     /// <summary>The rule that answers.</summary>
-    public required string RuleId { get; init; }
+    public required string RuleId { get => Rule.RuleId; init => GivenRule.RuleId = value; }
 
     /// <summary>The subject area, one of a published list (combustion, tightness, joints, ...).</summary>
-    public required string Topic { get; init; }
+    public required string Topic { get => Rule.Topic; init => GivenRule.Topic = value; }
 
     /// <summary>What the rule says.</summary>
     public required Outcome Outcome { get; init; }
 
     /// <summary>The rule's demand in words.</summary>
-    public required string Title { get; init; }
+    public required string Title { get => Rule.Title; init => GivenRule.Title = value; }
 
     /// <summary>One sentence with the measured value and the limit.</summary>
-    public string? Message { get => _said?.Message; init => Given.Message = value; }
+    public string? Message { get => _said?.Message ?? Full?.Message; init => Given.Message = value; }
 
     /// <summary>JSON Pointer (RFC 6901) of what is judged; empty for the whole visit.</summary>
     public required string Subject { get; init; }
 
     /// <summary>What the rule looked at.</summary>
-    public IReadOnlyList<Evidence>? Evidence { get => _said?.Evidence; init => Given.Evidence = value; }
+    public IReadOnlyList<Evidence>? Evidence { get => Full?.Evidence; init => Given.Evidence = value; }
 
     /// <summary>The limit that decided.</summary>
     public Limit? Limit { get => _said?.Limit; init => Given.Limit = value; }
@@ -51,20 +82,53 @@ public sealed class Finding
     public string? Remedy { get => _said?.Remedy; init => Given.Remedy = value; }
 
     /// <summary>The laws and standards that the rule rests on.</summary>
-    public IReadOnlyList<Reference>? References { get; init; }
+    public IReadOnlyList<Reference>? References { get => _isShort ? null : Rule.References; init => GivenRule.References = value; }
 
     /// <summary>Path of the rule's page.</summary>
-    public string? Documentation { get; init; }
+    public string? Documentation { get => _isShort ? null : Rule.Documentation; init => GivenRule.Documentation = value; }
 
-    /// <summary>Where message, evidence, limit and what belongs to them come from.</summary>
+    /// <summary>What it shares with the others of its rule.</summary>
     [JsonIgnore]
-    public IStatement? Statement { get => _said; init => _said = value; }
+    public IRuleText Rule => _rule!;
 
     /// <summary>Is there anything to report?</summary>
     [JsonIgnore]
     public bool IsProblem => Outcome is not (Outcome.Pass or Outcome.NotApplicable);
 
+    /// <summary>The row of a list: what is judged and the outcome.</summary>
+    public Finding InShort() => new(Rule, Subject, Outcome);
+
+    private IStatement? Full
+    {
+        get
+        {
+            if (_inFull is { } say)
+            {
+                _said = say(this);
+                _inFull = null;
+            }
+
+            return _said;
+        }
+    }
+
+    private GivenRuleText GivenRule => (GivenRuleText)(_rule ??= new GivenRuleText());
+
     private GivenStatement Given => (GivenStatement)(_said ??= new GivenStatement());
+
+    /// <summary>The rule of a finding that was read back, part by part.</summary>
+    private sealed class GivenRuleText : IRuleText
+    {
+        public string RuleId { get; set; } = "";
+
+        public string Topic { get; set; } = "";
+
+        public string Title { get; set; } = "";
+
+        public IReadOnlyList<Reference>? References { get; set; }
+
+        public string? Documentation { get; set; }
+    }
 
     /// <summary>A statement that was read back, part by part.</summary>
     private sealed class GivenStatement : IStatement

@@ -36,18 +36,9 @@ public static class EvaluationView
             if (finding.IsProblem)
                 cut.Add(finding);
             else if (withPasses && finding.Outcome == Outcome.Pass)
-                cut.Add(finding.Loosened == true ? finding : Short(finding));
+                cut.Add(finding.Loosened == true ? finding : finding.InShort());
         }
 
         return cut;
     }
-
-    private static Finding Short(Finding finding) => new()
-    {
-        RuleId = finding.RuleId,
-        Topic = finding.Topic,
-        Outcome = finding.Outcome,
-        Title = finding.Title,
-        Subject = finding.Subject,
-    };
 }

@@ -8,11 +8,21 @@ namespace RuleEngine;
 /// Turns what the engine fired into answers, one for each rule in force and each of its subjects. Silence is not an answer: a rule that
 /// threw, that the engine never asked, or whose problem it did not report ends as an error.
 /// </summary>
-internal sealed class CompletenessPass(RuleCatalogue catalogue, Visit visit)
+internal sealed class CompletenessPass
 {
-    private readonly List<Settled> _settled = new(catalogue.Rules.Count * 5 / 4);
+    private readonly RuleCatalogue _catalogue;
+    private readonly Visit _visit;
+    private readonly Func<Finding, IStatement> _inFull;
+    private readonly List<Finding> _findings;
+    private readonly List<OpenAnswer> _open = [];
 
-    public IReadOnlyList<Settled> Settled => _settled;
+    public CompletenessPass(RuleCatalogue catalogue, Visit visit)
+    {
+        (_catalogue, _visit, _inFull) = (catalogue, visit, InFull);
+        _findings = new List<Finding>(catalogue.Rules.Count * 5 / 4);
+    }
+
+    public IReadOnlyList<Finding> Findings => _findings;
 
     public void Settle(IReadOnlyList<IComplianceRule> rules, IReadOnlyDictionary<IComplianceRule, Exception> failed)
     {
@@ -22,12 +32,12 @@ internal sealed class CompletenessPass(RuleCatalogue catalogue, Visit visit)
                 continue;
             if (failed.TryGetValue(rule, out var exception))
                 Add(rule, Failed(exception.GetType().Name));
-            else if (visit.Judgements.Of(rule) is not { } judgement)
+            else if (_visit.Judgements.Of(rule) is not { } judgement)
                 Add(rule, Failed("it was never asked"));
             else if (judgement.Concerns && !judgement.Reported)
                 Add(rule, Failed("its findings were not reported"));
             else
-                AddAll(rule, judgement.Answers);
+                AddAll(rule, judgement.Answers, _inFull);
         }
     }
 
@@ -39,48 +49,56 @@ internal sealed class CompletenessPass(RuleCatalogue catalogue, Visit visit)
                 continue;
             if (failed.TryGetValue(rule, out var exception))
                 Add(rule, Failed(exception.GetType().Name));
-            else if (visit.Judgements.Of(rule) is { } judgement)
+            else if (_visit.Judgements.Of(rule) is { } judgement)
                 AddAll(rule, InOrder(judgement.Answers));
             else
                 Add(rule, isCalledFor ? NoCause : NothingToJudge);
         }
     }
 
-    public Evaluation ToEvaluation(string engineVersion) => new EvaluationBuilder(catalogue, visit, _settled).Build(engineVersion);
+    public Evaluation ToEvaluation(string engineVersion) => new EvaluationBuilder(_catalogue, _visit, _findings, _open).Build(engineVersion);
 
-    public Answers ToAnswers()
-    {
-        List<Finding> findings = [.. _settled.Select(settled => settled.Finding)];
-        return new Answers(findings, Outcomes.Combine(OutcomeCounts.Of(findings), _settled.Exists(settled => settled.Verdict.Missing.Count > 0)));
-    }
+    public Answers ToAnswers() =>
+        new(_findings, Outcomes.Combine(OutcomeCounts.Of(_findings), _open.Exists(open => open.Verdict.Missing.Count > 0)));
 
     private static Answer NoCause { get; } = new("", new Look("").Pass($"the findings and recorded defects give no cause"));
 
     private static Answer NothingToJudge { get; } = new("", new Look("").NotApplicable($"there is no finding and no recorded defect to judge"));
 
-    private bool IsInForce(IComplianceRule rule) => rule.Info.IsInForce(visit.AsOf);
+    private bool IsInForce(IComplianceRule rule) => rule.Info.IsInForce(_visit.AsOf);
 
     /// <summary>The engine concludes in no order that could be relied on.</summary>
     private static ImmutableArray<Answer> InOrder(ImmutableArray<Answer> conclusions) => [.. conclusions
         .OrderBy(conclusion => conclusion.Subject, PointerOrder.Instance)
         .ThenBy(conclusion => conclusion.Verdict.Message is { } message ? WireText.Sentence(message) : "", StringComparer.Ordinal)];
 
-    private void AddAll(IComplianceRule rule, ImmutableArray<Answer> answers)
+    private void AddAll(IComplianceRule rule, ImmutableArray<Answer> answers, Func<Finding, IStatement>? inFull = null)
     {
         foreach (var answer in answers)
-            Add(rule, answer);
+            Add(rule, answer, inFull);
     }
 
-    private void Add(IComplianceRule rule, Answer answer)
+    private void Add(IComplianceRule rule, Answer answer, Func<Finding, IStatement>? inFull = null)
     {
-        if (visit.Judgements.LoosenedFor(rule) is { } loosened)
-            answer = answer with { Verdict = answer.Verdict.JudgedWith(loosened) };
-        var face = catalogue.FaceOf(rule);
-        _settled.Add(new Settled(face, answer.Verdict, face.FindingOf(answer)));
+        var verdict = Shown(rule, answer.Verdict);
+        var finding = _catalogue.FaceOf(rule).FindingOf(answer.Subject, verdict, inFull);
+        _findings.Add(finding);
+        if (verdict.Missing.Count > 0 || verdict.Due is not null)
+            _open.Add(new OpenAnswer(finding, verdict));
     }
+
+    /// <summary>What a rule of the first pass says of the finding's subject, with evidence and sentence.</summary>
+    private Verdict InFull(Finding finding)
+    {
+        var rule = (FirstPassRule)((RuleFace)finding.Rule).Rule;
+        return Shown(rule, _visit.Judgements.InFull(rule).Answers.First(answer => answer.Subject == finding.Subject).Verdict);
+    }
+
+    private Verdict Shown(IComplianceRule rule, Verdict verdict) =>
+        _visit.Judgements.LoosenedFor(rule) is { } loosened ? verdict.JudgedWith(loosened) : verdict;
 
     private static Answer Failed(string why) => new("", Verdict.Error($"the rule could not be judged ({why}); this is no pass"));
 }
 
-/// <summary>An answer as it stands in the end.</summary>
-internal readonly record struct Settled(RuleFace Face, Verdict Verdict, Finding Finding);
+/// <summary>An answer that asks for something, or that sets a day.</summary>
+internal readonly record struct OpenAnswer(Finding Finding, Verdict Verdict);

@@ -53,7 +53,7 @@ public sealed class ComplianceEngine
 
     /// <summary>The answers alone, in no order, without figures and hashes, by other limits if given: for tests that judge by the hundred thousand.</summary>
     internal IReadOnlyList<Finding> AnswersTo(ServiceRecord record, LimitBook? limits = null, Lookup? lookup = null) =>
-        [.. Judge(new Visit(record, limits ?? Catalogue.Limits, lookup)).Settled.Select(settled => settled.Finding)];
+        Judge(new Visit(record, limits ?? Catalogue.Limits, lookup)).Findings;
 
     private CompletenessPass Judge(Visit visit)
     {
@@ -84,11 +84,7 @@ public sealed class ComplianceEngine
     private void Infer(Visit visit, CompletenessPass answers)
     {
         var facts = new List<object> { visit };
-        foreach (var settled in answers.Settled)
-        {
-            if (settled.Finding.Outcome is Outcome.Unsafe or Outcome.Advisory)
-                facts.Add(settled.Finding);
-        }
+        facts.AddRange(answers.Findings.Where(finding => finding.Outcome is Outcome.Unsafe or Outcome.Advisory));
 
         facts.AddRange(visit.RecordedDefects);
         var isCalledFor = facts.Count > 1;

@@ -1,10 +1,16 @@
+using System.Buffers;
+using System.Runtime.InteropServices;
 using Findings;
 using RuleModel;
 
 namespace RuleEngine;
 
 /// <summary>Puts the answers about one visit together: sorted findings, questions, duties not yet due, closing, hashes.</summary>
-internal sealed class EvaluationBuilder(RuleCatalogue catalogue, Visit visit, IReadOnlyList<Settled> answers)
+/// <param name="catalogue">The rules.</param>
+/// <param name="visit">What was judged.</param>
+/// <param name="answers">Every answer.</param>
+/// <param name="open">Those of them that ask for something or set a day.</param>
+internal sealed class EvaluationBuilder(RuleCatalogue catalogue, Visit visit, List<Finding> answers, List<OpenAnswer> open)
 {
     public Evaluation Build(string engineVersion)
     {
@@ -33,27 +39,25 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, Visit visit, IR
     }
 
     /// <summary>Gravest first, then by topic and rule, then as the rule gave them, which is their order in the record.</summary>
-    private Finding[] InOrder()
+    private List<Finding> InOrder()
     {
-        var findings = new Finding[answers.Count];
-        var places = new long[answers.Count];
+        var findings = CollectionsMarshal.AsSpan(answers);
+        var places = ArrayPool<long>.Shared.Rent(findings.Length);
         for (var i = 0; i < findings.Length; i++)
-        {
-            findings[i] = answers[i].Finding;
-            places[i] = ((long)findings[i].Outcome << 48) + ((long)answers[i].Face.Rank << 24) + i;
-        }
+            places[i] = ((long)findings[i].Outcome << 48) + ((long)((RuleFace)findings[i].Rule).Rank << 24) + i;
 
-        Array.Sort(places, findings);
-        return findings;
+        places.AsSpan(0, findings.Length).Sort(findings);
+        ArrayPool<long>.Shared.Return(places);
+        return answers;
     }
 
     private IReadOnlyList<MissingItem> Questions()
     {
         List<(string, string)>? asked = null;
-        foreach (var (face, verdict, _) in answers)
+        foreach (var (finding, verdict) in open)
         {
             foreach (var pointer in verdict.Missing)
-                (asked ??= []).Add((pointer, face.Info.Id));
+                (asked ??= []).Add((pointer, finding.RuleId));
         }
 
         return asked is null ? [] : MissingList.Of(asked);
@@ -62,10 +66,10 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, Visit visit, IR
     private IReadOnlyList<DueItem> Due()
     {
         List<DueItem>? due = null;
-        foreach (var (face, verdict, _) in answers)
+        foreach (var (finding, verdict) in open)
         {
             if (verdict.Due is var (what, by))
-                (due ??= []).Add(new DueItem { What = what, By = by, RuleId = face.Info.Id, Reference = face.References is [var first, ..] ? first : null });
+                (due ??= []).Add(new DueItem { What = what, By = by, RuleId = finding.RuleId, Reference = finding.References is [var first, ..] ? first : null });
         }
 
         return due is null ? [] : [.. due.OrderBy(item => item.By).ThenBy(item => item.RuleId, StringComparer.Ordinal)];
@@ -79,17 +83,22 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, Visit visit, IR
     {
         var isMadeSafe = visit.IsLeftOutOfUse && visit.RecordedDefects.Any(defect => defect.IsDangerous && defect.IsDealtWith);
         var blocking = new SortedSet<string>(StringComparer.Ordinal);
-        foreach (var (_, verdict, finding) in answers)
+        foreach (var finding in answers)
         {
-            var isWaitedFor = !(isMadeSafe && Topics.NeedAnApplianceInUse.Contains(finding.Topic));
-            if (finding.Outcome is Outcome.Error
-                || (finding.Outcome is Outcome.Unsafe && !visit.RecordedDefects.Any(defect => defect.Settles(finding)))
-                || ((finding.Outcome is Outcome.Missing || verdict.Missing.Count > 0) && isWaitedFor))
-            {
+            if (finding.Outcome is Outcome.Error || (finding.Outcome is Outcome.Unsafe && !IsSettled(finding)) || (finding.Outcome is Outcome.Missing && IsWaitedFor(finding)))
                 blocking.Add(finding.RuleId);
-            }
+        }
+
+        foreach (var (finding, verdict) in open)
+        {
+            if (verdict.Missing.Count > 0 && IsWaitedFor(finding))
+                blocking.Add(finding.RuleId);
         }
 
         return new Closing { Allowed = blocking.Count == 0, BlockedBy = [.. blocking] };
+
+        bool IsWaitedFor(Finding finding) => !(isMadeSafe && Topics.NeedAnApplianceInUse.Contains(finding.Topic));
     }
+
+    private bool IsSettled(Finding finding) => visit.RecordedDefects.Any(defect => defect.Settles(finding));
 }

@@ -27,7 +27,7 @@ public sealed class RuleCatalogue
         ExampleRecord = source.ReadResource("example-record.json");
         Rules = [.. rules.OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
         _faces = Rules.OrderBy(rule => Topics.All.IndexOf(rule.Info.Topic)).Index()
-            .ToDictionary(entry => entry.Item, entry => new RuleFace(entry.Item.Info, entry.Index, References));
+            .ToDictionary(entry => entry.Item, entry => new RuleFace(entry.Item, entry.Index, References));
         Cases = Rules.ToDictionary(rule => rule, rule => RuleCases.Of(rule.Info.Type), EqualityComparer<IComplianceRule>.Default);
         Info = new RuleSetInfo
         {

@@ -16,18 +16,14 @@ public abstract class FirstPassRule : IComplianceRule
     protected virtual bool? Applies(Visit visit) => true;
 
     /// <summary>An answer about each subject; null when the record does not carry what they are taken from.</summary>
-    private protected abstract ImmutableArray<Answer>? AnswersAbout(Visit visit);
+    private protected abstract Judgement? JudgementOn(Visit visit, Look look);
 
-    internal Judgement Judge(Visit visit) => Applies(visit) switch
+    internal Judgement Judge(Visit visit, Look look) => Applies(visit) switch
     {
         false => Judgement.NotConcerned,
-        null => Only("", new Look("").Missing($"the record does not say whether this concerns the visit", [.. Info.AppliesBy.Where(visit.Lacks)])),
-        true => AnswersAbout(visit) is { } answers
-            ? new Judgement(answers)
-            : Only(Info.Expects!, new Look("").Missing($"the record does not say anything here", Info.Expects!)),
+        null => new Judgement("", new Look("").Missing($"the record does not say whether this concerns the visit", [.. Info.AppliesBy.Where(visit.Lacks)])),
+        true => JudgementOn(visit, look) ?? new Judgement(Info.Expects!, new Look("").Missing($"the record does not say anything here", Info.Expects!)),
     };
-
-    private static Judgement Only(string subject, Verdict verdict) => new([new Answer(subject, verdict)]);
 
     internal bool Concerns(Visit visit) => Info.IsInForce(visit.AsOf) && visit.Judgements.Of(this).Concerns;
 
@@ -37,6 +33,8 @@ public abstract class FirstPassRule : IComplianceRule
 /// <summary>A rule that judges subjects of type <typeparamref name="T"/>: a reading, a joint, a test.</summary>
 public abstract class ComplianceRule<T> : FirstPassRule
 {
+    private readonly UsualJudgements _whenNone = new();
+
     /// <summary>What is to be judged, each with its pointer; null when the record does not carry the list at all.</summary>
     protected abstract IEnumerable<Subject<T>>? Subjects(Visit visit);
 
@@ -46,7 +44,7 @@ public abstract class ComplianceRule<T> : FirstPassRule
     /// <summary>The verdict when the record states that there is nothing to judge. An empty list is a statement: none.</summary>
     protected virtual Verdict WhenNone(Visit visit, Look look) => look.NotApplicable($"none recorded");
 
-    private protected sealed override ImmutableArray<Answer>? AnswersAbout(Visit visit)
+    private protected sealed override Judgement? JudgementOn(Visit visit, Look look)
     {
         if (Subjects(visit) is not { } subjects)
             return null;
@@ -54,20 +52,37 @@ public abstract class ComplianceRule<T> : FirstPassRule
         _ = subjects.TryGetNonEnumeratedCount(out var count);
         var answers = ImmutableArray.CreateBuilder<Answer>(count);
         foreach (var (pointer, value) in subjects)
-            answers.Add(new Answer(pointer, Assess(value, visit, new Look(pointer))));
-        return answers.Count > 0 ? answers.DrainToImmutable() : [new Answer("", WhenNone(visit, new Look("")))];
+            answers.Add(new Answer(pointer, Assess(value, visit, look.At(pointer))));
+        return answers.Count > 0 ? new Judgement(answers.DrainToImmutable()) : _whenNone.Of("", WhenNone(visit, look.At("")));
     }
 }
 
 /// <summary>A rule whose one subject is the whole visit.</summary>
 public abstract class VisitRule : FirstPassRule
 {
+    private readonly UsualJudgements _ofVisit = new();
+
     /// <summary>Pointer of what the rule is about; empty for the visit as a whole.</summary>
     protected virtual string SubjectPointer => "";
 
     /// <summary>Judges the visit.</summary>
     protected abstract Verdict Assess(Visit visit, Look look);
 
-    private protected sealed override ImmutableArray<Answer>? AnswersAbout(Visit visit) =>
-        [new Answer(SubjectPointer, Assess(visit, new Look(SubjectPointer)))];
+    private protected sealed override Judgement? JudgementOn(Visit visit, Look look) => _ofVisit.Of(SubjectPointer, Assess(visit, look.At(SubjectPointer)));
+}
+
+/// <summary>Judgements on one and the same subject: a plain pass, and "not applicable", are the same object for every visit.</summary>
+internal sealed class UsualJudgements
+{
+    private Judgement? _pass;
+    private Judgement? _notApplicable;
+
+    public Judgement Of(string subject, Verdict verdict)
+    {
+        if (verdict == Verdict.QuietPass)
+            return _pass ??= new Judgement(subject, verdict);
+        if (verdict == Verdict.QuietlyNotApplicable)
+            return _notApplicable ??= new Judgement(subject, verdict);
+        return new Judgement(subject, verdict);
+    }
 }

@@ -10,8 +10,14 @@ public readonly record struct Answer(string Subject, Verdict Verdict);
 /// <summary>What one rule said of one visit, judged once and read by condition, report and completeness pass alike.</summary>
 public sealed class Judgement(ImmutableArray<Answer> answers)
 {
+    /// <summary>A judgement on one subject.</summary>
+    public Judgement(string subject, Verdict verdict)
+        : this([new Answer(subject, verdict)])
+    {
+    }
+
     /// <summary>What every rule says that does not concern a visit.</summary>
-    public static Judgement NotConcerned { get; } = new([new Answer("", new Look("").NotApplicable($"the rule does not concern this visit"))]);
+    public static Judgement NotConcerned { get; } = new("", new Look("").NotApplicable($"the rule does not concern this visit"));
 
     /// <summary>An answer for each subject; never empty.</summary>
     public ImmutableArray<Answer> Answers { get; } = answers;
@@ -23,17 +29,29 @@ public sealed class Judgement(ImmutableArray<Answer> answers)
     public bool Reported { get; internal set; }
 }
 
-/// <summary>The judgements of one visit. Lives and dies with it, on one thread.</summary>
+/// <summary>The judgements of one visit. Lives and dies with it, on one thread at a time.</summary>
 public sealed class Judgements(Visit visit)
 {
     private Judgement?[] _byRule = new Judgement?[RuleInfo.HighestNumber + 1];
     private Dictionary<IComplianceRule, IReadOnlyList<LimitDefinition>>? _loosened;
+    private Dictionary<FirstPassRule, Judgement>? _inFull;
+    private Look? _idleLook;
 
     /// <summary>What <paramref name="rule"/> said, or null when it was never asked.</summary>
     public Judgement? Of(IComplianceRule rule) => Place(rule);
 
     /// <summary>The limits that <paramref name="rule"/> read and that the deployer has loosened; null when there was none.</summary>
     public IReadOnlyList<LimitDefinition>? LoosenedFor(IComplianceRule rule) => _loosened?.GetValueOrDefault(rule);
+
+    /// <summary>What a rule of the first pass said, judged once more with all its evidence and sentences.</summary>
+    public Judgement InFull(FirstPassRule rule)
+    {
+        ArgumentNullException.ThrowIfNull(rule);
+        if (_inFull?.TryGetValue(rule, out var known) == true)
+            return known;
+
+        return (_inFull ??= [])[rule] = visit.Limits.Unwatched(() => rule.Judge(visit, new Look("")));
+    }
 
     /// <summary>What <paramref name="rule"/> says, for another that rests on it, and so on the limits that were read for it.</summary>
     public ImmutableArray<Answer> ReliedOn(FirstPassRule rule)
@@ -67,7 +85,10 @@ public sealed class Judgements(Visit visit)
 
         // Another rule may be at work and rest on this one.
         var readBefore = visit.Limits.TakeLoosened();
-        var judgement = rule.Judge(visit);
+        var look = _idleLook ?? Look.Quiet();
+        _idleLook = null;
+        var judgement = rule.Judge(visit, look);
+        _idleLook = look;
         NoteLoosened(rule);
         visit.Limits.AddLoosened(readBefore);
         return Place(rule) = judgement;

@@ -10,15 +10,40 @@ namespace RuleModel;
 /// <c>/disturbedJoints/0/renewed</c>. Expressions that begin with <c>visit.Record.</c> name a member of the record; in any other, what
 /// stands before the first dot is the subject itself.
 /// </summary>
-public sealed class Look(string subject)
+/// <remarks>
+/// Most answers are passes of which nobody reads more than the outcome. So a rule judges with a quiet look first, which keeps no evidence
+/// and no sentence of a pass, and once more with one that does where somebody reads them (<see cref="Judgements.InFull"/>).
+/// </remarks>
+public sealed class Look
 {
-    private const int UsuallyNoted = 2;
-
+    private readonly bool _isQuiet;
     private List<Noted>? _noted;
     private List<string>? _missing;
 
+    /// <summary>A look that keeps all it sees.</summary>
+    /// <param name="subject">JSON Pointer of the subject.</param>
+    public Look(string subject)
+        : this(subject, isQuiet: false)
+    {
+    }
+
+    private Look(string subject, bool isQuiet) => (Subject, _isQuiet) = (subject, isQuiet);
+
     /// <summary>JSON Pointer of the subject.</summary>
-    public string Subject => subject;
+    public string Subject { get; private set; }
+
+    /// <summary>A look that keeps only what decides. It serves one subject after the other.</summary>
+    internal static Look Quiet() => new("", isQuiet: true);
+
+    /// <summary>The look for the next subject.</summary>
+    internal Look At(string subject)
+    {
+        if (!_isQuiet)
+            return new Look(subject);
+
+        (Subject, _missing) = (subject, null);
+        return this;
+    }
 
     /// <summary>
     /// True when <paramref name="value"/> is absent. Join several with <c>|</c>, not <c>||</c>, so that everything absent is asked for at once.
@@ -27,21 +52,21 @@ public sealed class Look(string subject)
         where T : struct
     {
         known = value.GetValueOrDefault();
-        return Absent(value, path);
+        return value is null ? AskFor(path) : Keep(known, path);
     }
 
     /// <inheritdoc cref="Lacks{T}(T?, out T, string)" />
     public bool Lacks(string? value, out string known, [CallerArgumentExpression(nameof(value))] string path = "")
     {
         known = value ?? "";
-        return Absent(string.IsNullOrWhiteSpace(value) ? null : value, path);
+        return string.IsNullOrWhiteSpace(value) ? AskFor(path) : Keep(value, path);
     }
 
     /// <summary>Notes a value as evidence without asking for it; gives it back.</summary>
     public T? Note<T>(T? value, [CallerArgumentExpression(nameof(value))] string path = "")
     {
         if (value is not null)
-            Keep(MemberPath.Of(path), value);
+            Keep(value, path);
 
         return value;
     }
@@ -50,7 +75,7 @@ public sealed class Look(string subject)
     public Doubt? DoubtOf(Visit visit, decimal? value, [CallerArgumentExpression(nameof(value))] string path = "")
     {
         ArgumentNullException.ThrowIfNull(visit);
-        return value is { } number ? visit.DoubtOf(StatedAccuracy.UncertaintyOf(visit, MemberPath.Of(path).Below(subject), number)) : null;
+        return value is { } number ? visit.DoubtOf(StatedAccuracy.UncertaintyOf(visit, MemberPath.Of(path).Below(Subject), number)) : null;
     }
 
     /// <summary>How sure the figure of <paramref name="computation"/> for this subject is; null where it has no uncertainty.</summary>
@@ -61,12 +86,13 @@ public sealed class Look(string subject)
         if (!visit.StatesAccuracy)
             return null;
 
-        var figure = visit.Figures.FirstOrDefault(figure => figure.Name == computation.Name && figure.Subject == subject);
+        var figure = visit.Figures.FirstOrDefault(figure => figure.Name == computation.Name && figure.Subject == Subject);
         return visit.DoubtOf((double?)figure?.Uncertainty);
     }
 
     /// <summary>The record shows what the rule demands.</summary>
-    public Verdict Pass(FormattableString message) => new(Outcome.Pass, message, this);
+    public Verdict Pass([InterpolatedStringHandlerArgument("")] SentenceIfHeard message) =>
+        _isQuiet ? Verdict.QuietPass : new(Outcome.Pass, message.Said, this);
 
     /// <summary>Not as it should be, and no danger on its own.</summary>
     public Verdict Advisory(FormattableString message) => new(Outcome.Advisory, message, this);
@@ -83,25 +109,29 @@ public sealed class Look(string subject)
         new Verdict(Outcome.Missing, message, this, _missing ?? []).AndMissing(pointers);
 
     /// <summary>The rule does not concern this subject.</summary>
-    public Verdict NotApplicable(FormattableString reason) => new(Outcome.NotApplicable, reason, this);
+    public Verdict NotApplicable([InterpolatedStringHandlerArgument("")] SentenceIfHeard reason) =>
+        _isQuiet ? Verdict.QuietlyNotApplicable : new(Outcome.NotApplicable, reason.Said, this);
+
+    /// <summary>Does it keep only what decides?</summary>
+    internal bool IsQuiet => _isQuiet;
 
     /// <summary>What was looked at, for whoever reads it; null when nothing was.</summary>
-    internal IReadOnlyList<Evidence>? Evidence => _noted?.ConvertAll(noted => noted.Below(subject));
+    internal IReadOnlyList<Evidence>? Evidence => _noted?.ConvertAll(noted => noted.Below(Subject));
 
-    private bool Absent(object? value, string path)
+    private bool AskFor(string path)
     {
-        var member = MemberPath.Of(path);
-        if (value is null)
-            (_missing ??= []).Add(member.Below(subject));
-        else
-            Keep(member, value);
-
-        return value is null;
+        (_missing ??= []).Add(MemberPath.Of(path).Below(Subject));
+        return true;
     }
 
-    private void Keep(MemberPath member, object value) => (_noted ??= new List<Noted>(UsuallyNoted)).Add(new Noted(member, value));
+    private bool Keep<T>(T value, string path)
+    {
+        if (!_isQuiet)
+            (_noted ??= []).Add(new Noted(MemberPath.Of(path), value!));
+        return false;
+    }
 
-    /// <summary>A value as it was read; most are never shown, so it becomes evidence only when it is.</summary>
+    /// <summary>A value as it was read.</summary>
     private readonly record struct Noted(MemberPath Member, object Value)
     {
         public Evidence Below(string subject)

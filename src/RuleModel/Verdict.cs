@@ -17,17 +17,25 @@ public sealed class Verdict : IStatement
         Missing = missing ?? [];
     }
 
+    /// <summary>All that a quiet look says of most subjects.</summary>
+    internal static Verdict QuietPass { get; } = new(Outcome.Pass, null) { IsShared = true };
+
+    /// <summary>As <see cref="QuietPass"/>.</summary>
+    internal static Verdict QuietlyNotApplicable { get; } = new(Outcome.NotApplicable, null) { IsShared = true };
+
     /// <summary>The rule failed to run; never a pass.</summary>
     public static Verdict Error(FormattableString message) => new(Outcome.Error, message);
 
     /// <summary>The outcome.</summary>
     public Outcome Outcome { get; private set; }
 
-    /// <summary>One sentence; put together only when it is read, as a statement's message.</summary>
+    /// <summary>One sentence; put together only when it is read, as a statement's message. Null where a quiet look did not keep it.</summary>
     public FormattableString? Message { get; private set; }
 
     /// <summary>What was looked at; null when nothing was.</summary>
     public IReadOnlyList<Evidence>? Evidence => _look?.Evidence;
+
+    private bool IsShared { get; init; }
 
     /// <summary>Pointers of what the rule would need to see.</summary>
     public IReadOnlyList<string> Missing { get; private set; }
@@ -69,9 +77,10 @@ public sealed class Verdict : IStatement
     public Verdict Against(Limit limit, decimal? value = null)
     {
         ArgumentNullException.ThrowIfNull(limit);
-        Limit = limit;
-        Margin = value is { } number ? limit.MarginOf(number) : null;
-        return this;
+        var own = Own;
+        own.Limit = limit;
+        own.Margin = value is { } number ? limit.MarginOf(number) : null;
+        return own;
     }
 
     /// <summary>
@@ -80,30 +89,34 @@ public sealed class Verdict : IStatement
     /// </summary>
     public Verdict Against(Limit limit, decimal value, Doubt? doubt)
     {
-        Against(limit, value);
-        Conformity = doubt?.ConformityOf(limit, value);
-        if (Outcome == Outcome.Pass && Conformity is { } sure && !doubt!.Guard.Allows(sure))
+        var own = Against(limit, value);
+        own.Conformity = doubt?.ConformityOf(limit, value);
+        if (own is { Outcome: Outcome.Pass, Conformity: { } sure } && !doubt!.Guard.Allows(sure))
         {
-            Outcome = Outcome.Advisory;
-            Message = $"{Message}; by the stated accuracy of the instrument the true value is within the limit with a probability of {sure.Beside(doubt.Guard, 2)} only (a plain pass asks for {doubt.Guard.Min})";
-            Remedy ??= "Measure again with an instrument of better stated accuracy; while the value stays this close, treat it as being on its limit.";
+            own.Outcome = Outcome.Advisory;
+            own.Message = Message is null
+                ? null
+                : (FormattableString)$"{Message}; by the stated accuracy of the instrument the true value is within the limit with a probability of {sure.Beside(doubt.Guard, 2)} only (a plain pass asks for {doubt.Guard.Min})";
+            own.Remedy ??= "Measure again with an instrument of better stated accuracy; while the value stays this close, treat it as being on its limit.";
         }
 
-        return this;
+        return own;
     }
 
     /// <summary>Adds the caution.</summary>
     public Verdict Warn(string caution)
     {
-        Caution = caution;
-        return this;
+        var own = Own;
+        own.Caution = caution;
+        return own;
     }
 
     /// <summary>Adds the remedy.</summary>
     public Verdict Advise(string remedy)
     {
-        Remedy = remedy;
-        return this;
+        var own = Own;
+        own.Remedy = remedy;
+        return own;
     }
 
     /// <summary>Adds what is missing besides: where a missing thing is itself dangerous, the verdict is unsafe and asks for it too.</summary>
@@ -113,8 +126,9 @@ public sealed class Verdict : IStatement
         ArgumentNullException.ThrowIfNull(pointers);
         foreach (var pointer in pointers)
             _ = RecordMembers.At(pointer);
-        Missing = [.. Missing, .. pointers];
-        return this;
+        var own = Own;
+        own.Missing = [.. Missing, .. pointers];
+        return own;
     }
 
     /// <summary>The same with the limits that were read and that the deployer has loosened: whoever reads the verdict must see them.</summary>
@@ -128,7 +142,10 @@ public sealed class Verdict : IStatement
     /// <summary>Adds a duty that is not yet due.</summary>
     public Verdict DueBy(DateOnly day, string what)
     {
-        Due = (what, day);
-        return this;
+        var own = Own;
+        own.Due = (what, day);
+        return own;
     }
+
+    private Verdict Own => IsShared ? new Verdict(Outcome, Message) : this;
 }

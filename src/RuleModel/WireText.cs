@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Globalization;
+using System.Runtime.CompilerServices;
 using ServiceRecords;
 
 namespace RuleModel;
@@ -28,6 +29,9 @@ public static class WireText
         ArgumentNullException.ThrowIfNull(message);
         return message.ToString(Words.Instance);
     }
+
+    /// <summary>A sentence that is put together piece by piece, as <see cref="Sentence"/> would.</summary>
+    internal static DefaultInterpolatedStringHandler Begin(int literalLength, int formattedCount) => new(literalLength, formattedCount, Words.Instance);
 
     /// <summary>gasValveInlet is said as "gas valve inlet", diaphragmU6 as "diaphragm U6"; codes such as GB-ENG stay.</summary>
     private static string Spoken(string wireName) => SpokenNames.GetOrAdd(wireName, static name => Speak(name));

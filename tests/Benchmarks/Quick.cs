@@ -58,7 +58,8 @@ internal static class Quick
     public static int RunRules()
     {
         var visits = Month.Records.Select(record => new Visit(record, Month.Catalogue.Limits)).ToList();
-        var rules = Month.Catalogue.Rules.OfType<FirstPassRule>().Select(rule => new Timed(rule.Info.Id, i => rule.Judge(visits[i]))).ToList();
+        var look = Look.Quiet();
+        var rules = Month.Catalogue.Rules.OfType<FirstPassRule>().Select(rule => new Timed(rule.Info.Id, i => rule.Judge(visits[i], look))).ToList();
         Timed.InTurns(Rounds, rules);
         Console.WriteLine($"all rules of the first pass, one by one: {rules.Sum(rule => rule.Microseconds):0.0} us, {rules.Sum(rule => rule.Kilobytes):0.0} KB");
         Timed.Print([.. rules.OrderByDescending(rule => rule.Microseconds).Take(40)]);

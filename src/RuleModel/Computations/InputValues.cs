@@ -1,30 +1,33 @@
 using Calculations;
+using Findings;
 
 namespace RuleModel;
 
-/// <summary>The values of a computation's inputs by name. They are few, so that a list is searched faster than a table.</summary>
-public sealed class InputValues
+/// <summary>
+/// The values of a computation's inputs by name, and its defaults for those that nobody gave. They are few, so that a list is searched
+/// faster than a table.
+/// </summary>
+public sealed class InputValues : IWorking
 {
-    private readonly List<Known> _values;
+    private readonly Computation _computation;
+    private readonly Given[] _givens;
 
-    private InputValues(List<Known> values) => _values = values;
+    private InputValues(Computation computation, Given[] givens) => (_computation, _givens) = (computation, givens);
 
     /// <summary><paramref name="given"/> with the defaults of what was not given.</summary>
     internal static InputValues Of(Computation computation, IReadOnlyDictionary<string, object> given) =>
-        new InputValues([.. given.Select(one => new Known(one.Key, one.Value, IsGiven: true))]).WithDefaultsOf(computation);
+        new(computation, [.. given.Select(one => new Given(one.Key, one.Value) { IsStated = true })]);
 
     /// <summary>The same for a figure; null while one of <paramref name="givens"/> has no value.</summary>
     internal static InputValues? Of(Computation computation, Given[] givens)
     {
-        var values = new List<Known>(computation.Inputs.Length);
         foreach (var given in givens)
         {
             if (given.Value is null)
                 return null;
-            values.Add(new Known(given.Name, given.Value, given.Pointers.Count > 0));
         }
 
-        return new InputValues(values).WithDefaultsOf(computation);
+        return new InputValues(computation, givens);
     }
 
     /// <summary>Is there a value?</summary>
@@ -33,10 +36,16 @@ public sealed class InputValues
     /// <summary>The value itself, or null.</summary>
     public object? Find(string name)
     {
-        foreach (var known in _values)
+        foreach (var given in _givens)
         {
-            if (known.Name == name)
-                return known.Value;
+            if (given.Name == name)
+                return given.Value;
+        }
+
+        foreach (var input in _computation.Inputs)
+        {
+            if (input.Name == name)
+                return input.BoxedDefault;
         }
 
         return null;
@@ -45,17 +54,17 @@ public sealed class InputValues
     /// <summary>Is there a value that somebody gave, and neither a default nor a constant of the service?</summary>
     internal bool IsGiven(string name)
     {
-        foreach (var known in _values)
+        foreach (var given in _givens)
         {
-            if (known.Name == name)
-                return known.IsGiven;
+            if (given.Name == name)
+                return given.IsStated;
         }
 
         return false;
     }
 
     /// <summary>A number as it was given.</summary>
-    public decimal Exact(string name) => (decimal)Given(name);
+    public decimal Exact(string name) => (decimal)ValueOf(name);
 
     /// <summary>
     /// A number for a scientific function: the nearest double. The framework's own conversion can end a step beyond it, which would
@@ -64,32 +73,33 @@ public sealed class InputValues
     public double Real(string name) => Digits.Nearest(Exact(name));
 
     /// <summary>A fuel.</summary>
-    public GasFamily Gas(string name = "fuel") => (GasFamily)Given(name);
+    public GasFamily Gas(string name = "fuel") => (GasFamily)ValueOf(name);
 
     /// <summary>A day.</summary>
-    public DateOnly Day(string name) => (DateOnly)Given(name);
+    public DateOnly Day(string name) => (DateOnly)ValueOf(name);
 
     /// <summary>The same with other numbers for some.</summary>
     internal InputValues With(IReadOnlyList<string> names, IReadOnlyList<double> numbers)
     {
-        var moved = _values.ToList();
+        var moved = _givens.ToArray();
         for (var i = 0; i < names.Count; i++)
-            moved[moved.FindIndex(value => value.Name == names[i])] = new Known(names[i], (decimal)numbers[i], IsGiven: true);
-        return new InputValues(moved);
-    }
-
-    private object Given(string name) => Find(name) ?? throw new KeyNotFoundException($"There is no value '{name}'.");
-
-    private InputValues WithDefaultsOf(Computation computation)
-    {
-        foreach (var input in computation.Inputs)
         {
-            if (input.BoxedDefault is { } standard && !Has(input.Name))
-                _values.Add(new Known(input.Name, standard, IsGiven: false));
+            var at = Array.FindIndex(moved, given => given.Name == names[i]);
+            moved[at] = moved[at] with { Value = (decimal)numbers[i] };
         }
 
-        return this;
+        return new InputValues(_computation, moved);
     }
 
-    private readonly record struct Known(string Name, object Value, bool IsGiven);
+    string? IWorking.Unit => _computation.Unit;
+
+    string IWorking.Formula => _computation.Formula;
+
+    IReadOnlyList<string> IWorking.Inputs => [.. _givens.SelectMany(given => given.Pointers).Distinct(StringComparer.Ordinal)];
+
+    IReadOnlyList<string>? IWorking.Constants => _computation.ConstantsOf(this) is { Count: > 0 } constants ? constants : null;
+
+    string IWorking.Source => _computation.Source;
+
+    private object ValueOf(string name) => Find(name) ?? throw new KeyNotFoundException($"There is no value '{name}'.");
 }

@@ -17,7 +17,7 @@ internal static class VentilationFigures
         string[] pointers = ["/appliance/ratedInputKw", "/appliance/ratedInputBasis", "/ventilation/otherOpenFluedNetKw", "/ventilation/throughInnerRooms"];
         sheet.Add(AirComputations.OpenFlueVentArea, "/ventilation",
         [
-            new Given("openFluedNetKw", visit.RatedInputNetKw + air.OtherOpenFluedNetKw, pointers) { IsExact = true },
+            Given.Made("openFluedNetKw", visit.RatedInputNetKw + air.OtherOpenFluedNetKw, pointers),
             Given.Constant("cm2PerKw", visit.Limits.Find(PerKw)?.Min),
             Given.Constant("leakageKw", visit.Limits.Find(Leakage)?.Max),
             Given.Constant("sharePercent", through ? visit.Limits.Find(InnerRooms)?.Min : 100m),

@@ -18,12 +18,8 @@ internal sealed class Worksheet(Visit visit)
     /// </summary>
     public Given Read(decimal? value, string subject = "", [CallerArgumentExpression(nameof(value))] string path = "")
     {
-        var member = MemberPath.Of(path);
-        var pointer = member.Below(subject);
-        return new Given(member.Name, value, [pointer])
-        {
-            Uncertainty = value is { } number ? StatedAccuracy.UncertaintyOf(visit, pointer, number) : null,
-        };
+        var given = Given.Of(MemberPath.Of(path), subject, value);
+        return visit.StatesAccuracy && value is { } number ? given with { Uncertainty = StatedAccuracy.UncertaintyOf(visit, given.Pointers[0], number) } : given;
     }
 
     /// <summary>Keeps a figure that was looked up, not worked out.</summary>
@@ -38,36 +34,13 @@ internal sealed class Worksheet(Visit visit)
         if (InputValues.Of(computation, givens) is not { } values || !computation.Accepts(values))
             return null;
 
-        var constants = computation.ConstantsOf(values);
-        var figure = new Figure
+        var figure = new Figure(name ?? computation.Name, subject, values)
         {
-            Name = name ?? computation.Name,
-            Subject = subject,
             Value = computation.NumberOf(values),
             Date = computation.DayOf(values),
-            Unit = computation.Unit,
             Uncertainty = Propagation.UncertaintyOf(computation, values, givens),
-            Formula = computation.Formula,
-            Inputs = PointersOf(givens),
-            Constants = constants.Count > 0 ? constants : null,
-            Source = computation.Source,
         };
         _figures.Add(figure);
         return figure;
-    }
-
-    private static List<string> PointersOf(Given[] givens)
-    {
-        var pointers = new List<string>(givens.Length);
-        foreach (var given in givens)
-        {
-            for (var i = 0; i < given.Pointers.Count; i++)
-            {
-                if (!pointers.Contains(given.Pointers[i]))
-                    pointers.Add(given.Pointers[i]);
-            }
-        }
-
-        return pointers;
     }
 }

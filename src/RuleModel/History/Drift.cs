@@ -44,11 +44,12 @@ public sealed record Drift(string Name, string Subject, string Unit, DriftDirect
     /// <summary>Every quantity that is followed.</summary>
     public static IReadOnlyList<Drift> All { get; } = [Ratio, Co2, FlueAboveReturn, Precharge, FlameCurrent];
 
-    /// <summary>Its comparable values; null where this visit has none.</summary>
+    /// <summary>Its comparable values; null where this visit has none, or no other is known.</summary>
     public Series? SeriesOf(Visit visit)
     {
         ArgumentNullException.ThrowIfNull(visit);
-        return Series.Of(visit, Name, visit.Limits[LoadLimit].Max!.Value);
+        var tolerance = visit.Limits[LoadLimit].Max!.Value;
+        return visit.Earlier.Count > 0 ? Series.Of(visit, Name, tolerance) : null;
     }
 
     /// <summary>

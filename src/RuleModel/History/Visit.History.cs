@@ -47,6 +47,12 @@ public static class PastVisitWords
     public static PastValue? Value(this PastVisit visit, string name)
     {
         ArgumentNullException.ThrowIfNull(visit);
-        return visit.Values.FirstOrDefault(value => value.Name == name);
+        foreach (var value in visit.Values)
+        {
+            if (value.Name == name)
+                return value;
+        }
+
+        return null;
     }
 }

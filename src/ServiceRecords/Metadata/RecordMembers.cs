@@ -8,7 +8,7 @@ public static class RecordMembers
     /// <summary>Every rule asks for the same few hundred places; what hostile records ask for beyond that is searched each time.</summary>
     private const int MostKept = 10_000;
 
-    private static readonly ConcurrentDictionary<string, RecordMember> Found = new(StringComparer.Ordinal);
+    private static readonly ConcurrentDictionary<string, RecordMember?> Found = new(StringComparer.Ordinal);
 
     /// <summary>Members of the record itself, in schema order.</summary>
     public static IReadOnlyList<RecordMember> Root => Record.Members;
@@ -22,7 +22,7 @@ public static class RecordMembers
     /// The member at a JSON Pointer such as <c>/combustion/readings/0/coPpm</c>; an index may be any number or <c>*</c>.
     /// A pointer to a list item gives the list. Null when the record has no such place.
     /// </summary>
-    public static RecordMember? Find(string jsonPointer) => Found.GetValueOrDefault(jsonPointer) ?? Keep(jsonPointer, Search(jsonPointer));
+    public static RecordMember? Find(string jsonPointer) => Found.TryGetValue(jsonPointer, out var known) ? known : Keep(jsonPointer, Search(jsonPointer));
 
     /// <summary>The member at a JSON Pointer, which must exist.</summary>
     /// <exception cref="ArgumentException">The record has no such place.</exception>
@@ -34,7 +34,7 @@ public static class RecordMembers
 
     private static RecordMember? Keep(string jsonPointer, RecordMember? member)
     {
-        if (member is not null && Found.Count < MostKept)
+        if (Found.Count < MostKept)
         {
             Found[jsonPointer] = member;
         }
