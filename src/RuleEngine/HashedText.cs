@@ -7,7 +7,7 @@ using ServiceRecords;
 namespace RuleEngine;
 
 /// <summary>Text on its way into a hash: bytes as they are, or fields and lines. Held in a pooled buffer until it is hashed.</summary>
-internal sealed class HashedText : IDisposable
+internal sealed class HashedText : IBufferWriter<byte>, IDisposable
 {
     private const int FirstSize = 32 * 1024;
     private const byte EndOfField = 0x1F;
@@ -16,11 +16,15 @@ internal sealed class HashedText : IDisposable
     private byte[] _bytes = ArrayPool<byte>.Shared.Rent(FirstSize);
     private int _length;
 
-    public void Append(ReadOnlySpan<byte> bytes)
+    void IBufferWriter<byte>.Advance(int count) => _length += count;
+
+    Memory<byte> IBufferWriter<byte>.GetMemory(int sizeHint)
     {
-        bytes.CopyTo(Room(bytes.Length));
-        _length += bytes.Length;
+        Room(Math.Max(sizeHint, 1));
+        return _bytes.AsMemory(_length);
     }
+
+    Span<byte> IBufferWriter<byte>.GetSpan(int sizeHint) => Room(Math.Max(sizeHint, 1));
 
     public HashedText Field(string? text)
     {

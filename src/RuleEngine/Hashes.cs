@@ -1,4 +1,4 @@
-using System.Text.Json;
+using System.Buffers;
 using Findings;
 using RuleModel;
 using ServiceRecords;
@@ -12,9 +12,9 @@ internal static class Hashes
     public static string OfInput(Visit visit)
     {
         using var text = new HashedText();
-        text.Append(CanonicalForm.Write(visit.Record));
-        text.Append("\n"u8);
-        text.Append(JsonSerializer.SerializeToUtf8Bytes(visit.Lookup.ToContext(), EvaluationJson.Wire.EvaluationContext));
+        CanonicalForm.Write(visit.Record, text);
+        text.Write("\n"u8);
+        WireJson.Write(text, visit.Lookup.ToContext(), EvaluationJson.Default.EvaluationContext);
         return text.ToHash();
     }
 

@@ -1,4 +1,6 @@
+using System.Buffers;
 using System.Text.Json;
+using ComplianceApi;
 using Findings;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.Extensions.Logging;
@@ -8,7 +10,7 @@ namespace Benchmarks;
 
 /// <summary>
 /// The floor of any service on this web server: <c>/echo</c> reads the record and writes a held evaluation, both as JSON, and judges
-/// nothing; <c>/bytes</c> takes bytes and answers as many, and looks at none.
+/// nothing; <c>/lines</c> does it with NDJSON, a line at a time, and writes each record as it was read; <c>/bytes</c> takes bytes and answers as many, and looks at none.
 /// </summary>
 internal static class Echo
 {
@@ -24,6 +26,18 @@ internal static class Echo
             _ = await JsonSerializer.DeserializeAsync(context.Request.Body, RecordJson.Default.ServiceRecord);
             context.Response.ContentType = "application/json";
             await JsonSerializer.SerializeAsync(context.Response.Body, evaluation.Value, EvaluationJson.Wire.Evaluation);
+        });
+        app.MapPost("/lines", async context =>
+        {
+            context.Response.ContentType = "application/x-ndjson";
+            var output = context.Response.BodyWriter;
+            await foreach (var line in NdjsonReader.ReadAsync(context.Request.Body, JsonBody.MaxBytes, context.RequestAborted))
+            {
+                WireJson.Write(output, RecordReader.Read(line.Utf8).Record!, RecordJson.Default.ServiceRecord);
+                output.Write("\n"u8);
+                if (output.UnflushedBytes > 64 * 1024)
+                    await output.FlushAsync(context.RequestAborted);
+            }
         });
         app.MapPost("/bytes", async context =>
         {

@@ -49,6 +49,7 @@ internal static class Quick
             new("  of it: input hash", i => Hashes.OfInput(visits[i])),
             new("  of it: result hash", i => Hashes.OfResult(evaluations[i])),
             new("write, as asked for by default", i => WireJson.ToBytes(evaluations[i].Show(Include.Default), EvaluationJson.Default.Evaluation)),
+            new("evaluate and write, as asked for by default", i => WireJson.ToBytes(Month.Engine.Evaluate(records[i]).Show(Include.Default), EvaluationJson.Default.Evaluation)),
             new("write, every answer", i => WireJson.ToBytes(evaluations[i], EvaluationJson.Default.Evaluation)),
             new("write, problems", i => WireJson.ToBytes(evaluations[i].Show(Include.Problems), EvaluationJson.Default.Evaluation)),
         ];

@@ -11,6 +11,7 @@ public sealed class InputValues : IWorking
 {
     private readonly Computation _computation;
     private readonly Given[] _givens;
+    private IReadOnlyList<string>? _constants;
 
     private InputValues(Computation computation, Given[] givens) => (_computation, _givens) = (computation, givens);
 
@@ -95,11 +96,26 @@ public sealed class InputValues : IWorking
 
     string IWorking.Formula => _computation.Formula;
 
-    IReadOnlyList<string> IWorking.Inputs => [.. _givens.SelectMany(given => given.Pointers).Distinct(StringComparer.Ordinal)];
+    IReadOnlyList<string> IWorking.Inputs => field ??= Pointers();
 
-    IReadOnlyList<string>? IWorking.Constants => _computation.ConstantsOf(this) is { Count: > 0 } constants ? constants : null;
+    IReadOnlyList<string>? IWorking.Constants => (_constants ??= _computation.ConstantsOf(this)) is { Count: > 0 } constants ? constants : null;
 
     string IWorking.Source => _computation.Source;
+
+    private List<string> Pointers()
+    {
+        var pointers = new List<string>(_givens.Length);
+        foreach (var given in _givens)
+        {
+            foreach (var pointer in given.Pointers)
+            {
+                if (!pointers.Contains(pointer))
+                    pointers.Add(pointer);
+            }
+        }
+
+        return pointers;
+    }
 
     private object ValueOf(string name) => Find(name) ?? throw new KeyNotFoundException($"There is no value '{name}'.");
 }

@@ -17,7 +17,7 @@ internal sealed record Given(string Name, object? Value)
     private IReadOnlyList<string> At { get; init; } = [];
 
     /// <summary>Where it stands in the record; none for a constant.</summary>
-    public IReadOnlyList<string> Pointers => Member is not null ? [Member.Below(Subject)] : Figure?.Inputs ?? At;
+    public IReadOnlyList<string> Pointers => field ??= Member is not null ? [Member.Below(Subject)] : Figure?.Inputs ?? At;
 
     /// <summary>Does somebody give it, so that it is neither a default nor a constant of the service?</summary>
     public bool IsStated { get => field || Member is not null || Pointers.Count > 0; init; }

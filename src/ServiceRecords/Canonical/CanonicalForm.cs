@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
@@ -31,9 +32,17 @@ public static class CanonicalForm
     public const int LongestNumber = 32;
 
     private static readonly JsonTypeInfo<ServiceRecord> Sorted = MakeSorted();
+    private static readonly JsonWriterOptions Plain = new() { Encoder = Sorted.Options.Encoder, SkipValidation = true };
 
     /// <summary>The canonical bytes of a record.</summary>
     public static byte[] Write(ServiceRecord record) => JsonSerializer.SerializeToUtf8Bytes(record, Sorted);
+
+    /// <summary>Writes the canonical bytes of a record to <paramref name="output"/>.</summary>
+    public static void Write(ServiceRecord record, IBufferWriter<byte> output)
+    {
+        using var writer = new Utf8JsonWriter(output, Plain);
+        JsonSerializer.Serialize(writer, record, Sorted);
+    }
 
     /// <summary>Writes a number; <paramref name="utf8"/> has room for <see cref="LongestNumber"/> bytes.</summary>
     /// <returns>How many bytes it took.</returns>
