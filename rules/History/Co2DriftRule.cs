@@ -7,4 +7,4 @@ namespace Rules;
 [Name(RuleIds.Co2Drift), Topic(Topics.Combustion), CommonPractice]
 [Description("The CO2 at maximum rate does not drift from visit to visit")]
 [Coverage(Coverage.MayOverReport, "one steady history in twenty looks like a drift by chance, and an adjustment of the burner is no member")]
-public sealed class Co2DriftRule() : DriftRule(Drift.Co2, "CO2 at maximum rate");
+public sealed class Co2DriftRule() : DriftRule(Drift.Co2);

@@ -6,7 +6,7 @@ namespace Rules;
 /// A quantity has not drifted over the visits: four or more with one instrument by their order, two by the accuracies that their instruments
 /// state. Fewer say nothing. A drift is advice: the value itself is judged by the rule on it.
 /// </summary>
-public abstract class DriftRule(Drift drift, string what) : VisitRule
+public abstract class DriftRule(Drift drift) : VisitRule
 {
     protected sealed override string SubjectPointer => drift.Subject;
 
@@ -17,9 +17,9 @@ public abstract class DriftRule(Drift drift, string what) : VisitRule
         if (drift.IsOfFlueGas && visit.ProductsReachTheAirInlet())
             return look.NotApplicable($"while products reach the air inlet the flue readings of this visit compare with nothing");
         if (drift.SeriesOf(visit) is not { Points.Count: > 1 } series)
-            return look.NotApplicable($"too few visits: the {what} was not measured on this visit and on an earlier one that could be compared");
+            return look.NotApplicable($"too few visits: the {drift.What} was not measured on this visit and on an earlier one that could be compared");
         if (drift.ProbabilityOf(series) is not { } probability)
-            return look.NotApplicable($"too few visits: a trend of the {what} takes four with one instrument, and two cannot be told apart without stated accuracies");
+            return look.NotApplicable($"too few visits: a trend of the {drift.What} takes four with one instrument, and two cannot be told apart without stated accuracies");
 
         var limit = visit.Limits[LimitIds.DriftProbability];
         var isDrift = !limit.Allows(probability);
@@ -39,8 +39,8 @@ public abstract class DriftRule(Drift drift, string what) : VisitRule
     {
         var (visits, since) = (series.OfOneInstrument.Count, DateOnly.FromDateTime(series.OfOneInstrument[0].At.DateTime));
         return isDrift
-            ? $"the {what} has drifted by {drift.SlopePerYearOf(series)}{Unit} a year over {visits} visits since {since}"
-            : (FormattableString)$"the {what} shows no trend over {visits} visits since {since}";
+            ? $"the {drift.What} has drifted by {drift.SlopePerYearOf(series)}{Unit} a year over {visits} visits since {since}"
+            : (FormattableString)$"the {drift.What} shows no trend over {visits} visits since {since}";
     }
 
     private FormattableString Pair(Series series, Visit visit, bool isDrift)
@@ -50,8 +50,8 @@ public abstract class DriftRule(Drift drift, string what) : VisitRule
         var asWell = (before.Value.Instrument == now.Instrument ? "" : ", by another instrument")
             + (earlier.ExchangerCleaned == visit.Facts.ExchangerCleaned ? "" : ", the heat exchanger cleaned on one of the two only");
         return isDrift
-            ? $"the {what} is {now.Value:0.#####}{Unit} and was {before.Value.Value:0.#####}{Unit} on {earlier.Date}{asWell}"
-            : (FormattableString)$"too few visits for a trend; the {what} is {now.Value:0.#####}{Unit}, not told apart from {before.Value.Value:0.#####}{Unit} on {earlier.Date}{asWell}";
+            ? $"the {drift.What} is {now.Value:0.#####}{Unit} and was {before.Value.Value:0.#####}{Unit} on {earlier.Date}{asWell}"
+            : (FormattableString)$"too few visits for a trend; the {drift.What} is {now.Value:0.#####}{Unit}, not told apart from {before.Value.Value:0.#####}{Unit} on {earlier.Date}{asWell}";
     }
 
     private string Unit => drift.Unit == "1" ? "" : $" {drift.Unit}";

@@ -7,7 +7,7 @@ namespace Rules;
 [Name(RuleIds.FlueAboveReturnDrift), Topic(Topics.HeatExchanger), CommonPractice]
 [Description("The flue gas temperature above the return, at one load, does not rise from visit to visit")]
 [Coverage(Coverage.MayOverReport, "one steady history in twenty looks like a drift by chance")]
-public sealed class FlueAboveReturnDriftRule() : DriftRule(Drift.FlueAboveReturn, "flue gas temperature above the return")
+public sealed class FlueAboveReturnDriftRule() : DriftRule(Drift.FlueAboveReturn)
 {
     protected override void Note(Visit visit, Look look) => look.Note(visit.Record.Water?.ReturnTemperatureC);
 }

@@ -1,6 +1,7 @@
 using System.Net;
 using System.Text;
 using System.Text.Json.Nodes;
+using Microsoft.AspNetCore.Mvc.Testing;
 
 namespace Api.Tests;
 
@@ -26,6 +27,33 @@ public sealed class ApplianceTests(ServiceInProcess service) : IClassFixture<Ser
         var shown = all["items"]!.AsArray().Concat(rest["items"]!.AsArray()).ToList();
         Assert.Equal(3, shown.Select(item => item!["evaluationId"].Text()).Distinct().Count());
         Assert.Equal(right["evaluationId"].Text(), shown.Single(item => item!["evaluationId"].Text() == wrong["evaluationId"].Text())!["supersededBy"].Text());
+    }
+
+    /// <summary>Of five values each above the one before, one order in 5! = 120 is as strict (Kendall 1938); the slope is that of equal steps.</summary>
+    [Fact]
+    public async Task Readings_that_rise_from_visit_to_visit_are_shown_with_slope_and_chance()
+    {
+        for (var year = 2022; year <= 2026; year++)
+        {
+            var co = 46 * (year - 2020);
+            await Post("AH-10", $"r{year}", $"{year}-07-10", node =>
+            {
+                node["combustion"]!["readings"]![0]!["coPpm"] = co;
+                node["partsFitted"] = new JsonArray();
+            });
+        }
+
+        var trends = (await _client.GetJson("/v1/appliances/AH-10?limit=1"))["trends"]!.AsArray();
+        var ratio = trends.Single(trend => trend!["quantity"].Text() == "coCo2Ratio")!;
+        Assert.Equal((5, 5, "2022-07-10", "2026-07-10"), (ratio["visits"].Number(), ratio["ofOneInstrument"].Number(), ratio["firstOn"].Text(), ratio["lastOn"].Text()));
+        Assert.Equal(0.008333m, ratio["chance"]!.GetValue<decimal>());
+        Assert.Equal(46 / 92_000m, ratio["slopePerYear"]!.GetValue<decimal>(), 6);
+        Assert.Contains("data-quantity=\"coCo2Ratio\"", await ((WebApplicationFactory<Program>)service).CreateClient().GetStringAsync("/appliances/AH-10"), StringComparison.Ordinal);
+
+        await Post("AH-11", "r1", "2025-07-10");
+        await Post("AH-11", "r2", "2026-07-10");
+        var few = (await _client.GetJson("/v1/appliances/AH-11"))["trends"]!.AsArray().First(trend => trend!["quantity"].Text() == "coCo2Ratio")!;
+        Assert.Equal((2, null), (few["visits"].Number(), few["slopePerYear"]));
     }
 
     [Fact]

@@ -3,7 +3,7 @@ using ServiceRecords;
 namespace Audits;
 
 /// <summary>By what the history of an appliance is found.</summary>
-internal static class VisitKey
+public static class VisitKey
 {
     /// <summary>A maker as it is compared: however it is spaced or capitalised.</summary>
     public static string OfMaker(string? maker) => (maker ?? "").Trim().ToUpperInvariant();
@@ -12,5 +12,9 @@ internal static class VisitKey
     public static string OfSerial(string? serialNumber) => string.IsNullOrWhiteSpace(serialNumber) ? "" : serialNumber;
 
     /// <summary>Is history to be looked up for this record? What a record says of its previous visit itself goes before the store.</summary>
-    public static bool IsAskedFor(ServiceRecord record) => record.PreviousVisit is null && !string.IsNullOrWhiteSpace(record.Appliance.SerialNumber);
+    public static bool IsAskedFor(ServiceRecord record)
+    {
+        ArgumentNullException.ThrowIfNull(record);
+        return record.PreviousVisit is null && !string.IsNullOrWhiteSpace(record.Appliance.SerialNumber);
+    }
 }

@@ -1,10 +1,15 @@
 using Audits;
+using RuleEngine;
+using RuleModel;
 
 namespace ComplianceApi;
 
 /// <summary>The history of one appliance, as routes and pages show it.</summary>
-public sealed class ApplianceHistory(TimelineStore timelines, TimeProvider clock)
+public sealed class ApplianceHistory(TimelineStore timelines, ComplianceEngine engine, TimeProvider clock)
 {
+    /// <summary>How many visits a trend may reach over: as many as the rules see.</summary>
+    private const int VisitsOfTrend = HistoryStore.MostVisits + 1;
+
     /// <summary>What had been said of an appliance by a moment; null when nothing had.</summary>
     /// <param name="tenant">Whose data.</param>
     /// <param name="serialNumber">Its serial number.</param>
@@ -15,7 +20,7 @@ public sealed class ApplianceHistory(TimelineStore timelines, TimeProvider clock
     public async Task<ApplianceTimeline?> FindAsync(
         Tenant tenant, string serialNumber, string? maker, DateTimeOffset? knownAt, int limit, CancellationToken cancel)
     {
-        var (visits, total) = await timelines.VisitsAsync(tenant, serialNumber, maker, knownAt ?? clock.GetUtcNow(), limit, cancel);
+        var (visits, total) = await timelines.VisitsAsync(tenant, serialNumber, maker, knownAt ?? clock.GetUtcNow(), Math.Max(limit, VisitsOfTrend), cancel);
         return visits is [var latest, ..]
             ? new ApplianceTimeline
             {
@@ -25,7 +30,10 @@ public sealed class ApplianceHistory(TimelineStore timelines, TimeProvider clock
                 Fuel = latest.Facts.Fuel,
                 KnownAt = knownAt,
                 Total = total,
-                Visits = visits,
+                Trends = ReadingTrend.Of(
+                    [.. visits.Select(visit => visit.Facts).Where(facts => VisitKey.OfMaker(facts.Maker) == VisitKey.OfMaker(latest.Facts.Maker)).Take(VisitsOfTrend)],
+                    engine.Catalogue.Limits),
+                Visits = [.. visits.Take(limit)],
             }
             : null;
     }
@@ -51,6 +59,9 @@ public sealed class ApplianceTimeline
 
     /// <summary>How many visits there are.</summary>
     public required int Total { get; init; }
+
+    /// <summary>How the readings of the latest visit's appliance have moved, over the last 13 visits at most. A trend is no verdict: the rules judge each value.</summary>
+    public required IReadOnlyList<ReadingTrend> Trends { get; init; }
 
     /// <summary>The visits, the latest first.</summary>
     public required IReadOnlyList<TimelineVisit> Visits { get; init; }

@@ -59,10 +59,16 @@ internal static class PageRoutes
         return Show<EvaluationPage>(new { stored.Evaluation, RecordReader.Read(record).Record, stored.SupersededBy });
     }
 
-    private static async Task<RazorComponentResult> Appliance(string serialNumber, TimelineStore timelines, Tenant tenant, TimeProvider clock, CancellationToken cancel) =>
-        await timelines.EvaluationsAsync(tenant, serialNumber, maker: null, clock.GetUtcNow(), after: null, MostVisits, cancel) is ({ Count: > 0 } evaluations, var total)
-            ? Show<AppliancePage>(new { SerialNumber = serialNumber, Evaluations = evaluations, Total = total })
-            : Nothing("Nothing is kept of an appliance with this serial number.");
+    private static async Task<RazorComponentResult> Appliance(
+        string serialNumber, ApplianceHistory history, TimelineStore timelines, Tenant tenant, TimeProvider clock, CancellationToken cancel)
+    {
+        var (evaluations, total) = await timelines.EvaluationsAsync(tenant, serialNumber, maker: null, clock.GetUtcNow(), after: null, MostVisits, cancel);
+        if (evaluations.Count == 0)
+            return Nothing("Nothing is kept of an appliance with this serial number.");
+
+        var timeline = await history.FindAsync(tenant, serialNumber, maker: null, knownAt: null, limit: 1, cancel);
+        return Show<AppliancePage>(new { SerialNumber = serialNumber, Evaluations = evaluations, Total = total, Trends = timeline?.Trends ?? [] });
+    }
 
     /// <summary>
     /// A mistyped filter would show everything under an address that promises less, so it is refused. A form sends the fields that were

@@ -15,28 +15,29 @@ public enum DriftDirection
 
 /// <summary>A quantity that is followed over the years.</summary>
 /// <param name="Name">What is measured, by its name in the facts of a visit.</param>
+/// <param name="What">The same in words.</param>
 /// <param name="Subject">Where it stands in the record.</param>
 /// <param name="Unit">Its unit (UCUM).</param>
 /// <param name="Direction">Which way it must not go.</param>
-public sealed record Drift(string Name, string Subject, string Unit, DriftDirection Direction)
+public sealed record Drift(string Name, string What, string Subject, string Unit, DriftDirection Direction)
 {
     /// <summary>Id of the limit on how far two loads may differ.</summary>
     public const string LoadLimit = "drift-load-difference";
 
     /// <summary>CO/CO2 ratio at maximum rate.</summary>
-    public static readonly Drift Ratio = new(MeasuredNames.CoCo2Ratio, "/combustion", "1", DriftDirection.Up);
+    public static readonly Drift Ratio = new(MeasuredNames.CoCo2Ratio, "CO/CO2 ratio at maximum rate", "/combustion", "1", DriftDirection.Up);
 
     /// <summary>CO2 at maximum rate.</summary>
-    public static readonly Drift Co2 = new(MeasuredNames.Co2Percent, "/combustion", "%", DriftDirection.Either);
+    public static readonly Drift Co2 = new(MeasuredNames.Co2Percent, "CO2 at maximum rate", "/combustion", "%", DriftDirection.Either);
 
     /// <summary>Flue gas temperature above the return at one load.</summary>
-    public static readonly Drift FlueAboveReturn = new(MeasuredNames.FlueAboveReturnK, "/water/returnTemperatureC", "K", DriftDirection.Up);
+    public static readonly Drift FlueAboveReturn = new(MeasuredNames.FlueAboveReturnK, "flue gas temperature above the return", "/water/returnTemperatureC", "K", DriftDirection.Up);
 
     /// <summary>Precharge of the expansion vessel.</summary>
-    public static readonly Drift Precharge = new(MeasuredNames.VesselPrechargeBar, "/water/vesselPrechargeBar", "bar", DriftDirection.Down);
+    public static readonly Drift Precharge = new(MeasuredNames.VesselPrechargeBar, "precharge of the expansion vessel", "/water/vesselPrechargeBar", "bar", DriftDirection.Down);
 
     /// <summary>Flame current.</summary>
-    public static readonly Drift FlameCurrent = new(MeasuredNames.FlameCurrentMicroamps, "/burner/flameCurrentMicroamps", "uA", DriftDirection.Down);
+    public static readonly Drift FlameCurrent = new(MeasuredNames.FlameCurrentMicroamps, "flame current", "/burner/flameCurrentMicroamps", "uA", DriftDirection.Down);
 
     /// <summary>Is it read from the flue gas?</summary>
     public bool IsOfFlueGas => this == Ratio || this == Co2 || this == FlueAboveReturn;
@@ -49,7 +50,7 @@ public sealed record Drift(string Name, string Subject, string Unit, DriftDirect
     {
         ArgumentNullException.ThrowIfNull(visit);
         var tolerance = visit.Limits[LoadLimit].Max!.Value;
-        return visit.Earlier.Count > 0 ? Series.Of(visit, Name, tolerance) : null;
+        return visit.Earlier.Count > 0 ? Series.Of(visit.Facts, visit.Earlier, Name, tolerance) : null;
     }
 
     /// <summary>

@@ -33,19 +33,21 @@ public sealed class Series
 
     /// <summary>The values of a visit under a name, from this visit back; null where this visit has none.</summary>
     /// <param name="visit">This visit.</param>
+    /// <param name="before">The visits before it, the latest first.</param>
     /// <param name="name">What was measured.</param>
     /// <param name="loadTolerance">How far two loads may differ, in points of the rated input.</param>
-    public static Series? Of(Visit visit, string name, decimal loadTolerance)
+    public static Series? Of(PastVisit visit, IEnumerable<PastVisit> before, string name, decimal loadTolerance)
     {
         ArgumentNullException.ThrowIfNull(visit);
-        if (visit.Facts.Value(name) is not { } today)
+        ArgumentNullException.ThrowIfNull(before);
+        if (visit.Value(name) is not { } today)
             return null;
 
-        List<(DateTimeOffset, PastValue)> points = [(visit.Facts.FinishedAt, today)];
-        var (ofOneInstrument, isOne, later, day) = (1, today.Instrument is not null, visit.Facts, visit.Facts.Date);
-        foreach (var earlier in visit.Earlier)
+        List<(DateTimeOffset, PastValue)> points = [(visit.FinishedAt, today)];
+        var (ofOneInstrument, isOne, later, day) = (1, today.Instrument is not null, visit, visit.Date);
+        foreach (var earlier in before)
         {
-            if (later.PartsFitted == true || (earlier.Fuel is { } fuel && fuel != visit.Facts.Fuel))
+            if (later.PartsFitted == true || (earlier.Fuel is { } fuel && fuel != visit.Fuel))
                 break;
             later = earlier;
             if (earlier.Date == day || earlier.Value(name) is not { } value || (today.LoadPercent is { } load && !(Math.Abs(load - (value.LoadPercent ?? -1000)) <= loadTolerance)))
