@@ -98,6 +98,20 @@ public sealed class AuditVisitTests
         Assert.Equal(3, all);
     }
 
+    /// <summary>Many write the same visit at once, as several instances may.</summary>
+    [Theory]
+    [InlineData("sqlite")]
+    [PostgreSql]
+    public async Task Of_one_visit_said_many_times_at_once_one_counts(string kind)
+    {
+        using var bench = new AuditBench(kind);
+        for (var round = 0; round < 5; round++)
+        {
+            await Task.WhenAll(Enumerable.Range(0, 8).Select(_ => Task.Run(() => Save(bench, "V-1", "2026-09-10"))));
+            Assert.Single(await Visits(bench));
+        }
+    }
+
     /// <summary>The chunk of the first lines is done last.</summary>
     [Theory]
     [InlineData("sqlite")]

@@ -11,7 +11,7 @@ namespace Audits;
 public sealed class PreviewIntake(Database database, TimeProvider clock)
 {
     private const int ChunkSize = 200;
-    private const int ChunksAtOnce = 100;
+    private const int ChunksAtOnce = 10;
 
     private const string Insert = """
         INSERT INTO audits (tenant, audit_id, kind, candidate, state, created_at, heard_at, looked_at_on, records_read)
