@@ -32,6 +32,8 @@ internal static class Compare
             new("by hand, all rules: outcomes only", i => ByHand(new Case(records[i], [], firstPass[i]))),
             new($"ours, {same.Count} rules: answers", i => same.Ours.AnswersTo(records[i])),
             new($"the other .NET library, {same.Count} rules", i => same.Other(records[i])),
+            new($"ours, {same.Count} rules, on all cores", i => same.Ours.AnswersTo(records[i]), onAllCores: true),
+            new($"the other .NET library, {same.Count} rules, on all cores", i => same.Other(records[i]), onAllCores: true),
         ];
         Timed.InTurns(Rounds, all);
         Timed.Print(all);

@@ -33,7 +33,10 @@ internal static class Echo
             var output = context.Response.BodyWriter;
             await foreach (var line in NdjsonReader.ReadAsync(context.Request.Body, JsonBody.MaxBytes, context.RequestAborted))
             {
-                WireJson.Write(output, RecordReader.Read(line.Utf8).Record!, RecordJson.Default.ServiceRecord);
+                if (RecordReader.Read(line.Utf8).Record is { } record)
+                    WireJson.Write(output, record, RecordJson.Default.ServiceRecord);
+                else
+                    output.Write(line.Utf8.Span);
                 output.Write("\n"u8);
                 if (output.UnflushedBytes > 64 * 1024)
                     await output.FlushAsync(context.RequestAborted);

@@ -8,8 +8,7 @@ return args switch
     ["--quick", "rules"] => Quick.RunRules(),
     ["--loop", var part, var seconds] => Quick.Loop(part, int.Parse(seconds, CultureInfo.InvariantCulture)),
     ["--compare", var folder] => Compare.Run(folder),
-    ["--growth", "rules"] => Growth.Rules(),
-    ["--growth", "records"] => await Growth.RecordsAsync(),
+    ["--growth"] => Growth.Run(),
     ["--echo", var url, var answer] => Echo.Run(url, answer),
     _ => Switch(args),
 };

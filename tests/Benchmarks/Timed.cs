@@ -6,7 +6,8 @@ namespace Benchmarks;
 /// <summary>One thing that is done with each record of the month, and how long it takes.</summary>
 /// <param name="name">What it is.</param>
 /// <param name="run">Does it with the record of an index.</param>
-internal sealed class Timed(string name, Func<int, object?> run)
+/// <param name="onAllCores">Whether the records are done on all cores, as in an audit, and not one after the other.</param>
+internal sealed class Timed(string name, Func<int, object?> run, bool onAllCores = false)
 {
     private readonly List<double> _times = [];
 
@@ -37,16 +38,24 @@ internal sealed class Timed(string name, Func<int, object?> run)
     private void Round(bool isCounted)
     {
         var count = Month.Records.Count;
-        var bytes = GC.GetAllocatedBytesForCurrentThread();
+        var bytes = GC.GetTotalAllocatedBytes(precise: true);
         var began = Stopwatch.GetTimestamp();
-        for (var i = 0; i < count; i++)
-            run(i);
+        if (onAllCores)
+            Parallel.For(0, count, i => run(i));
+        else
+            OneAfterTheOther(count);
 
         var took = Stopwatch.GetElapsedTime(began);
         if (!isCounted)
             return;
 
         _times.Add(took.TotalMicroseconds / count);
-        Kilobytes = (GC.GetAllocatedBytesForCurrentThread() - bytes) / 1024.0 / count;
+        Kilobytes = (GC.GetTotalAllocatedBytes(precise: true) - bytes) / 1024.0 / count;
+    }
+
+    private void OneAfterTheOther(int count)
+    {
+        for (var i = 0; i < count; i++)
+            run(i);
     }
 }
