@@ -42,7 +42,15 @@ internal sealed class PostgreSqlServer
         Start();
         AppDomain.CurrentDomain.ProcessExit += (_, _) =>
         {
-            Stop();
+            try
+            {
+                Stop();
+            }
+            catch (InvalidOperationException)
+            {
+                // A test has stopped it already. An exception here would leave the servers of others running.
+            }
+
             Directory.Delete(folder, recursive: true);
         };
     }
