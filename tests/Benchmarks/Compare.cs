@@ -6,7 +6,7 @@ namespace Benchmarks;
 /// <summary>Our rules beside the same ones by hand, in another library, and (through files) in another language; every verdict compared.</summary>
 internal static class Compare
 {
-    private const int Rounds = 24;
+    private const int Rounds = 60;
 
     /// <summary>Writes the month to a folder for the other language, times, and compares with the verdicts that it left there.</summary>
     public static int Run(string folder)

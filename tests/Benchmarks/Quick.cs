@@ -10,7 +10,7 @@ namespace Benchmarks;
 /// <summary>The parts of the road of one record by the stopwatch. Seconds, not minutes.</summary>
 internal static class Quick
 {
-    private const int Rounds = 40;
+    private const int Rounds = 60;
 
     public static int Run()
     {
