@@ -3,6 +3,7 @@ using System.Text.Json;
 using ComplianceApi;
 using Findings;
 using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Hosting;
 using Microsoft.Extensions.Logging;
 using ServiceRecords;
 
@@ -20,6 +21,7 @@ internal static class Echo
         var evaluation = new Lazy<Evaluation>(() => JsonSerializer.Deserialize(answer, EvaluationJson.Wire.Evaluation)!);
         var builder = WebApplication.CreateSlimBuilder();
         builder.Logging.ClearProviders();
+        builder.WebHost.ConfigureKestrel(kestrel => kestrel.Limits.MaxRequestBodySize = null);
         var app = builder.Build();
         app.MapPost("/echo", async context =>
         {
