@@ -4,10 +4,11 @@ using ServiceRecords;
 
 namespace Audits;
 
-/// <summary>Takes the records of an audit in as they arrive, some hundred at a time, so that its length does not matter.</summary>
+/// <summary>Takes the records of an audit in as they arrive, some dozen at a time, so that its length does not matter.</summary>
 public sealed class AuditIntake(Database database, TimeProvider clock)
 {
-    private const int MostRecords = 200;
+    // All that is said of a chunk is held until it is written: of 200 records a worker held four times as much, and was little quicker.
+    private const int MostRecords = 50;
     private const int MostBytes = 4 * RecordLine.MaxBytes;
 
     /// <summary>An intake of which nothing was heard for so long has ended without saying so.</summary>
