@@ -42,9 +42,9 @@ public sealed class AuditTests
     public async Task A_chunk_that_its_holder_left_is_done_by_the_next_and_the_holder_cannot_write_it_again(string kind)
     {
         using var bench = new AuditBench(kind);
-        var undisturbed = await bench.Post(AuditBench.Month(450));
+        var undisturbed = await bench.Post(AuditBench.Month(150));
         await bench.WorkOff();
-        var audit = await bench.Post(AuditBench.Month(450));
+        var audit = await bench.Post(AuditBench.Month(150));
 
         var left = (await bench.Chunks.TakeAsync(default))!;
         await bench.WorkOff();
@@ -131,7 +131,7 @@ public sealed class AuditTests
     public async Task Cancelled_it_is_not_gone_on_with(string kind)
     {
         using var bench = new AuditBench(kind);
-        var audit = await bench.Post(AuditBench.Month(450));
+        var audit = await bench.Post(AuditBench.Month(150));
         Assert.True(await bench.Worker.RunOneAsync(default));
         var held = (await bench.Chunks.TakeAsync(default))!;
 
@@ -140,7 +140,7 @@ public sealed class AuditTests
         Assert.False(await bench.Results.CompleteAsync(held, [], new SummaryParts(), default));
         Assert.False(await bench.Worker.RunOneAsync(default));
         var status = await bench.Status(audit);
-        Assert.Equal((AuditState.Cancelled, 200), (status.State, status.Records.Judged + status.Records.Rejected));
+        Assert.Equal((AuditState.Cancelled, 50), (status.State, status.Records.Judged + status.Records.Rejected));
         Assert.False(await bench.Audits.CancelAsync(Scratch.B, audit, default));
     }
 

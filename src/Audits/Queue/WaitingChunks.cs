@@ -10,13 +10,20 @@ namespace Audits;
 /// </summary>
 public sealed class WaitingChunks(Database database, TimeProvider clock, TimeSpan lease)
 {
-    private const string Take = """
+    // First the oldest audit that has one to take, then its first: all that wait need not be looked at, however long the audit is.
+    internal const string Take = """
         UPDATE audit_chunks SET claim = @claim, lease_until = @until, attempts = attempts + 1
         WHERE (tenant, audit_id, chunk) = (
             SELECT c.tenant, c.audit_id, c.chunk
-            FROM audits a JOIN audit_chunks c ON c.tenant = a.tenant AND c.audit_id = a.audit_id
-            WHERE a.state IN ('queued', 'running') AND c.is_done = 0 AND (c.lease_until IS NULL OR c.lease_until < @now)
-            ORDER BY a.created_at, c.chunk LIMIT 1 {0})
+            FROM audit_chunks c
+            WHERE (c.tenant, c.audit_id) = (
+                    SELECT a.tenant, a.audit_id FROM audits a
+                    WHERE a.state IN ('queued', 'running') AND EXISTS (
+                        SELECT 1 FROM audit_chunks o
+                        WHERE o.tenant = a.tenant AND o.audit_id = a.audit_id AND o.is_done = 0 AND (o.lease_until IS NULL OR o.lease_until < @now))
+                    ORDER BY a.created_at LIMIT 1)
+                AND c.is_done = 0 AND (c.lease_until IS NULL OR c.lease_until < @now)
+            ORDER BY c.chunk LIMIT 1 {0})
         RETURNING tenant AS Tenant, audit_id AS AuditId, chunk AS Chunk, attempts AS Attempts, payload AS Payload
         """;
 

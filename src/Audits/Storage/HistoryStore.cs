@@ -17,15 +17,14 @@ public sealed class HistoryStore(Database database)
     // One row of asked for each record; the same visit asked about again, and the one that the record corrects, are no earlier visits.
     // Of another maker's appliance with the same serial number the latest visit is enough.
     private const string SelectOf = """
-        SELECT p.asked AS Asked, v.evaluation_id AS EvaluationId, v.facts AS Facts
+        SELECT p.asked AS Asked, p.evaluation_id AS EvaluationId, p.facts AS Facts
         FROM (
-            SELECT a.asked, v.evaluation_id, CASE WHEN v.maker_key = a.maker_key THEN 1 ELSE 0 END AS is_same,
+            SELECT a.asked, v.evaluation_id, v.facts, CASE WHEN v.maker_key = a.maker_key THEN 1 ELSE 0 END AS is_same,
                 ROW_NUMBER() OVER (PARTITION BY a.asked, v.maker_key = a.maker_key ORDER BY v.finished_at DESC, v.evaluation_id DESC) AS place
             FROM asked a JOIN visits v ON v.tenant = @tenant AND v.serial_number = a.serial_number AND v.finished_at < a.finished_at
             WHERE v.known_at <= @knownAt AND (v.replaced_at IS NULL OR v.replaced_at > @knownAt)
                 AND NOT (v.record_id = a.record_id AND SUBSTR(v.finished_at, 1, 10) = SUBSTR(a.finished_at, 1, 10))
                 AND v.evaluation_id <> a.supersedes) p
-        JOIN visits v ON v.tenant = @tenant AND v.evaluation_id = p.evaluation_id
         WHERE p.place <= CASE WHEN p.is_same = 1 THEN @MostVisits ELSE 1 END
         ORDER BY p.asked, p.is_same DESC, p.place
         """;
@@ -67,7 +66,7 @@ public sealed class HistoryStore(Database database)
         return VisitFacts.Of(record, whole.ReadEvaluation()) with { EvaluationId = evaluationId };
     }
 
-    private static (string Sql, DynamicParameters Values) CommandOf(List<(int Index, ServiceRecord Record)> asked)
+    internal static (string Sql, DynamicParameters Values) CommandOf(List<(int Index, ServiceRecord Record)> asked)
     {
         var values = new DynamicParameters();
         var sql = new StringBuilder("WITH asked (asked, serial_number, maker_key, finished_at, record_id, supersedes) AS (VALUES ");
