@@ -19,6 +19,10 @@ public class InspectionTests
             Assert.True(size == allowed + 1 || Inspection.UpperBound(population, size - 1, allowed, confidence) >= tolerable);
         });
 
+    /// <summary>
+    /// Of the two distributions the hypergeometric has the thinner lower tail up to (n - 1) p (Uhlmann 1966, from memory). Where more is allowed, as at
+    /// a confidence below a half, a great population may need a little more than one without end.
+    /// </summary>
     [Fact]
     public void A_great_population_needs_no_more_than_one_without_end() =>
         Gen.Select(Gen.Int[1, 1000], Gen.Int[50, 999], Gen.Int[0, 10]).Sample((tenths, confidenceTenths, allowed) =>
@@ -26,7 +30,8 @@ public class InspectionTests
             var (share, confidence) = (tenths / 10m, confidenceTenths / 10m);
             var unlimited = Inspection.SampleSizeOfUnlimited(share, confidence, allowed);
             var limited = Inspection.SampleSize(1_000_000, Inspection.CountOfShare(1_000_000, share), confidence, allowed);
-            Assert.InRange(limited, unlimited * 0.98 - 1, unlimited);
+            var isInLowerTail = allowed <= (unlimited - 1) * share / 100;
+            Assert.InRange(limited, unlimited * 0.98 - 1, isInLowerTail ? unlimited : unlimited * 1.02 + 1);
         }, iter: 300);
 
     /// <summary>Of sampling theory: the bound covers the truth with at least the stated confidence, whatever the truth is.</summary>
