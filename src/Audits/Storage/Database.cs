@@ -93,14 +93,6 @@ public sealed class Database : IDisposable
         }
     }
 
-    /// <summary>
-    /// Waits until nobody else writes visits of this tenant, and keeps others waiting until the transaction ends: which of two counts is settled by
-    /// looking for the other. SQLite lets one write at a time anyway.
-    /// </summary>
-    internal static Task WriteVisitsAloneAsync(DbTransaction transaction, string tenant, CancellationToken cancel) => transaction is Npgsql.NpgsqlTransaction
-        ? transaction.Connection!.ExecuteAsync(new CommandDefinition("SELECT pg_advisory_xact_lock(hashtextextended(@tenant, 0))", new { tenant }, transaction, cancellationToken: cancel))
-        : Task.CompletedTask;
-
     internal static bool IsDuplicate(DbException fault) =>
         fault is Npgsql.PostgresException { SqlState: Npgsql.PostgresErrorCodes.UniqueViolation } or Microsoft.Data.Sqlite.SqliteException { SqliteErrorCode: 19 };
 

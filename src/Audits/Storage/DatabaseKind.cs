@@ -26,6 +26,20 @@ internal abstract class DatabaseKind : IDisposable
 
     public abstract void Dispose();
 
+    /// <summary>
+    /// How many rows one statement writes. What goes over a network goes better together; SQLite is in this process, and looks the names of a
+    /// statement's parameters up one by one.
+    /// </summary>
+    public static int RowsAtOnce(DbTransaction transaction) => transaction is SqliteTransaction ? 1 : 50;
+
+    /// <summary>
+    /// Waits until nobody else writes visits of this tenant, and keeps others waiting until the transaction ends: which of two counts is settled by
+    /// looking for the other. SQLite lets one write at a time anyway.
+    /// </summary>
+    public static Task WriteVisitsAloneAsync(DbTransaction transaction, string tenant, CancellationToken cancel) => transaction is NpgsqlTransaction
+        ? transaction.Connection!.ExecuteAsync(new CommandDefinition("SELECT pg_advisory_xact_lock(hashtextextended(@tenant, 0))", new { tenant }, transaction, cancellationToken: cancel))
+        : Task.CompletedTask;
+
     /// <summary>The scripts are one set for both; the names of two types differ.</summary>
     protected void Upgrade(UpgradeEngineBuilder builder, string blob, string text)
     {

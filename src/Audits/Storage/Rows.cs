@@ -1,23 +1,18 @@
 using System.Data.Common;
 using System.Globalization;
-using Microsoft.Data.Sqlite;
 
 namespace Audits;
 
 /// <summary>Writes many rows with one statement over and over, in the one SQL that both databases read.</summary>
 internal static class Rows
 {
-    // What goes over a network goes better together. SQLite is in this process, and looks the names of a statement's parameters up one by one.
-    private const int RowsAtOnce = 50;
-    private const int RowsAtOnceInProcess = 1;
-
     public static async Task InsertAsync(
         this DbTransaction transaction, string table, IReadOnlyList<string> columns, IEnumerable<object?[]> rows, CancellationToken cancel)
     {
         DbCommand? command = null;
         try
         {
-            foreach (var part in rows.Chunk(transaction is SqliteTransaction ? RowsAtOnceInProcess : RowsAtOnce))
+            foreach (var part in rows.Chunk(DatabaseKind.RowsAtOnce(transaction)))
             {
                 if (command?.Parameters.Count != part.Length * columns.Count)
                 {

@@ -73,7 +73,7 @@ internal sealed class VisitRows
         if (_visits.Count == 0)
             return;
 
-        await Database.WriteVisitsAloneAsync(transaction, _tenant, cancel);
+        await DatabaseKind.WriteVisitsAloneAsync(transaction, _tenant, cancel);
         var replaced = _visits.Select(kept => kept.Supersedes).OfType<string>().ToList();
         await foreach (var (same, evaluationId, line) in SameOnesAsync(transaction, cancel))
         {

@@ -11,10 +11,6 @@ public static class FlueLossComputations
     private const string Balance = "energy balance over the flue gas (NASA polynomials, ISO 6976:2016 calorific values at 25 Cel), saturated where it condenses, no casing loss: an upper bound";
     private const string AtFlue = ", from {fuel:}, {o2Percent:}, {co2Percent:}, {flueTemperatureC:} and {airTemperatureC:}";
 
-    // One reading gives several figures, which ask for its balance one after the other.
-    [ThreadStatic]
-    private static ((GasFamily, double, double, double) Point, FlueEfficiency Balance)? _latest;
-
     private static readonly CombustionAir Air = CombustionAir.Of((double)OxygenInAir.PhysicalPercent);
 
     private static readonly ComputationInput O2 =
@@ -132,13 +128,8 @@ public static class FlueLossComputations
     private static ImmutableArray<(string, string, Func<InputValues, bool>)> Limited(ImmutableArray<(string Input, string Demand, Func<InputValues, bool> Holds)> demands) =>
         [.. demands, ("o2Percent", "or 'co2Percent' means more than ten times the air needed", v => demands.Any(demand => !demand.Holds(v)) || Ratio(v) <= HighestRatio)];
 
-    private static FlueEfficiency BalanceOf(InputValues v)
-    {
-        var point = (v.Gas(), Ratio(v), v.Real("flueTemperatureC"), v.Real("airTemperatureC"));
-        if (_latest is not { } latest || latest.Point != point)
-            _latest = latest = (point, FlueBalance.Of(FuelGas.Of(point.Item1), Air, point.Item2, point.Item3, point.Item4));
-        return latest.Balance;
-    }
+    private static FlueEfficiency BalanceOf(InputValues v) =>
+        FlueBalance.Of(FuelGas.Of(v.Gas()), Air, Ratio(v), v.Real("flueTemperatureC"), v.Real("airTemperatureC"));
 
     private static double Ratio(InputValues v) => v.Has("o2Percent")
         ? Stoichiometry.ExcessAirRatioFromO2(FuelGas.Of(v.Gas()), Air, v.Real("o2Percent"))
