@@ -6,28 +6,24 @@ namespace Audits;
 /// <summary>The records of one chunk as they wait: number, fault and bytes of each, packed together.</summary>
 internal static class ChunkPayload
 {
-    public static byte[] Write(IReadOnlyList<RecordLine> lines)
+    public static byte[] Write(IReadOnlyList<RecordLine> lines) => Packed.Written(packed =>
     {
-        using var bytes = new MemoryStream();
-        using (var writer = new BinaryWriter(bytes, Encoding.UTF8, leaveOpen: true))
+        using var writer = new BinaryWriter(packed, Encoding.UTF8);
+        writer.Write(lines.Count);
+        foreach (var line in lines)
         {
-            writer.Write(lines.Count);
-            foreach (var line in lines)
-            {
-                writer.Write(line.Number);
-                writer.Write(line.Fault?.Code ?? "");
-                writer.Write(line.Fault?.Detail ?? "");
-                writer.Write(line.Utf8.Length);
-                writer.Write(line.Utf8.Span);
-            }
+            writer.Write(line.Number);
+            writer.Write(line.Fault?.Code ?? "");
+            writer.Write(line.Fault?.Detail ?? "");
+            writer.Write(line.Utf8.Length);
+            writer.Write(line.Utf8.Span);
         }
+    });
 
-        return Packed.Of(bytes.GetBuffer().AsSpan(0, (int)bytes.Length));
-    }
-
+    // Record by record: the bytes of a whole chunk in one piece would be a large object, which only a full collection frees.
     public static List<RecordLine> Read(byte[] payload)
     {
-        using var reader = new BinaryReader(new MemoryStream(Packed.Open(payload)), Encoding.UTF8);
+        using var reader = new BinaryReader(Packed.Reader(payload), Encoding.UTF8);
         var lines = new List<RecordLine>(reader.ReadInt32());
         for (var left = lines.Capacity; left > 0; left--)
         {

@@ -5,11 +5,22 @@ namespace Audits;
 /// <summary>Bytes as they are stored: packed (zlib), the fast way.</summary>
 internal static class Packed
 {
+    private const int BufferSize = 16 * 1024;
+
     public static byte[] Of(ReadOnlySpan<byte> bytes)
     {
         using var packed = new MemoryStream();
-        using (var zlib = new ZLibStream(packed, CompressionLevel.Fastest, leaveOpen: true))
+        using (var zlib = Packing(packed))
             zlib.Write(bytes);
+        return packed.ToArray();
+    }
+
+    /// <summary>What <paramref name="write"/> writes, packed; it may close what it writes to.</summary>
+    public static byte[] Written(Action<Stream> write)
+    {
+        using var packed = new MemoryStream();
+        using (var zlib = new BufferedStream(Packing(packed), BufferSize))
+            write(zlib);
         return packed.ToArray();
     }
 
@@ -19,9 +30,14 @@ internal static class Packed
         if (stored is [(byte)'{', ..])
             return stored;
 
-        using var zlib = new ZLibStream(new MemoryStream(stored), CompressionMode.Decompress);
+        using var zlib = Reader(stored);
         using var bytes = new MemoryStream();
         zlib.CopyTo(bytes);
         return bytes.ToArray();
     }
+
+    /// <summary>Reads packed bytes piece by piece.</summary>
+    public static Stream Reader(byte[] packed) => new BufferedStream(new ZLibStream(new MemoryStream(packed), CompressionMode.Decompress), BufferSize);
+
+    private static ZLibStream Packing(MemoryStream packed) => new(packed, CompressionLevel.Fastest, leaveOpen: true);
 }
