@@ -45,10 +45,11 @@ internal static class Rows
     /// <summary>Gives a command a value; what stands for it in SQL comes back.</summary>
     public static string Add(this DbCommand command, string name, object? value)
     {
+        // With its mark: SQLite would try one mark after the other, at each execution anew.
         var parameter = command.CreateParameter();
-        parameter.ParameterName = name;
+        parameter.ParameterName = $"@{name}";
         parameter.Value = value ?? DBNull.Value;
         command.Parameters.Add(parameter);
-        return $"@{name}";
+        return parameter.ParameterName;
     }
 }
