@@ -4,10 +4,11 @@ namespace ComplianceApi;
 internal static class Service
 {
     /// <summary>Builds the service; it judges and stores, and does not listen yet.</summary>
-    /// <exception cref="StartRefusedException">The rule set is not whole or the store cannot be opened.</exception>
+    /// <exception cref="StartRefusedException">A setting cannot be read, the rule set is not whole, or the store cannot be opened.</exception>
     public static WebApplication Build(string[] args)
     {
         var builder = WebApplication.CreateBuilder(args);
+        Settings.DemandKnown(builder.Configuration);
         builder.ListenGuarded();
         builder.Logging.AddFilter("Microsoft.AspNetCore", LogLevel.Warning);
         var listens = builder.Logging.StartQuietly();
@@ -23,6 +24,7 @@ internal static class Service
         var app = builder.Build();
         Startup.Demand(app.Services);
         app.Lifetime.ApplicationStarted.Register(listens);
+        app.UseHead();
         app.UseRequestLog();
         app.UseSecurityHeaders();
         app.UseProblems();

@@ -45,16 +45,15 @@ public static class Overrides
         var lines = new List<LimitDefinition>();
         foreach (var (element, number) in Elements(json).Select((element, index) => (element, index + 1)))
         {
-            try
+            var misfits = OverrideShape.FaultsOf(element);
+            if (misfits.Count == 0)
             {
-                var line = element.Deserialize<LimitDefinition>(CatalogueJson.Options) ?? throw new JsonException("it is null");
+                var line = element.Deserialize<LimitDefinition>(CatalogueJson.Options)!;
                 lines.Add(line);
                 faults.AddRange(FaultsOf(line, shipped).Select(fault => $"{Opening}{number} ('{line.Id}') {fault}"));
             }
-            catch (JsonException fault)
-            {
-                faults.Add($"{Opening}{number}: {fault.Message}");
-            }
+
+            faults.AddRange(misfits.Select(fault => $"{Opening}{number} {fault}"));
         }
 
         return faults.Count == 0 ? lines : throw new CatalogueException(faults);
@@ -62,9 +61,13 @@ public static class Overrides
 
     private static List<JsonElement> Elements(byte[]? json)
     {
+        if (json is null)
+            return [];
+
         try
         {
-            return json is null ? [] : JsonSerializer.Deserialize<List<JsonElement>>(json, CatalogueJson.Options) ?? throw new JsonException("it is null");
+            var all = JsonElement.Parse(json);
+            return all.ValueKind == JsonValueKind.Array ? [.. all.EnumerateArray()] : throw new JsonException("they begin otherwise.");
         }
         catch (JsonException fault)
         {

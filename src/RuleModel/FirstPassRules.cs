@@ -21,8 +21,8 @@ public abstract class FirstPassRule : IComplianceRule
     internal Judgement Judge(Visit visit, Look look) => Applies(visit) switch
     {
         false => Judgement.NotConcerned,
-        null => new Judgement("", new Look("").Missing($"the record does not say whether this concerns the visit", [.. Info.AppliesBy.Where(visit.Lacks)])),
-        true => JudgementOn(visit, look) ?? new Judgement(Info.Expects!, new Look("").Missing($"the record does not say anything here", Info.Expects!)),
+        null => new Judgement("", new Look("").Missing($"the record does not say whether this is asked of the visit: {Info.Title}", [.. Info.AppliesBy.Where(visit.Lacks)])),
+        true => JudgementOn(visit, look) ?? new Judgement(Info.Expects!, new Look("").Missing($"the record does not say anything of what is asked here: {Info.Title}", Info.Expects!)),
     };
 
     internal bool Concerns(Visit visit) => Info.IsInForce(visit.AsOf) && visit.Judgements.Of(this).Concerns;

@@ -100,11 +100,15 @@ public sealed class CalculationsTests(ServiceInProcess service) : IClassFixture<
     }
 
     [Theory]
-    [InlineData("")]
-    [InlineData("{")]
-    [InlineData("""{"coPpm":1,"coPpm":2,"co2Percent":9}""")]
-    public async Task A_body_without_one_meaning_is_400(string body) =>
-        Assert.Equal(HttpStatusCode.BadRequest, (await _client.PostAsync("/v1/calculations/coCo2Ratio", Calls.Json(body))).StatusCode);
+    [InlineData("", "# emptyBody")]
+    [InlineData("{", "# notJson")]
+    [InlineData("""{"coPpm":1,"coPpm":2,"colour":3}""", "#/coPpm duplicateMember", "#/colour unknownMember", "#/co2Percent requiredMember")]
+    public async Task A_body_without_one_meaning_is_400_with_every_fault(string body, params string[] faults)
+    {
+        var problem = await (await _client.PostAsync("/v1/calculations/coCo2Ratio", Calls.Json(body))).Read(HttpStatusCode.BadRequest);
+
+        Assert.Equal(faults, problem["errors"]!.AsArray().Select(error => $"{error!["pointer"].Text()} {error["code"].Text()}"));
+    }
 
     [Fact]
     public async Task Unknown_names_queries_and_media_types_are_refused()

@@ -71,8 +71,11 @@ public sealed class ProblemTests(ServiceInProcess service) : IClassFixture<Servi
     {
         var content = Calls.Json("{}");
         content.Headers.ContentEncoding.Add("gzip");
+        var response = await _client.PostAsync("/v1/evaluations", content);
 
-        await Refused(_client.PostAsync("/v1/evaluations", content), 415, "unsupported-media-type");
+        var problem = await Refused(Task.FromResult(response), 415, "unsupported-media-type");
+        Assert.Equal("Expected Content-Encoding identity.", problem["detail"].Text());
+        Assert.Equal(["identity"], response.Headers.GetValues("Accept-Encoding"));
     }
 
     [Theory]
@@ -102,6 +105,39 @@ public sealed class ProblemTests(ServiceInProcess service) : IClassFixture<Servi
         var problem = await Refused(_client.PostAsync(path, Calls.Json(service.ExampleRecord)), 400, "invalid-parameter");
 
         Assert.Equal((parameter, code), (problem["errors"]![0]!["parameter"].Text(), problem["errors"]![0]!["code"].Text()));
+    }
+
+    [Theory]
+    [InlineData("/v1/audits?next=garbage")]
+    [InlineData("/v1/rule-changes/preview?next=garbage")]
+    [InlineData("/v1/rule-changes/preview/x/changes?month=2026-13")]
+    [InlineData("/v1/worth-a-look?from=2026-09-01&to=9999-12-31")]
+    public async Task A_value_that_means_nothing_is_refused(string path)
+    {
+        var problem = await Refused(_client.GetAsync(path), 400, "invalid-parameter");
+
+        Assert.Equal(["unknownValue"], problem["errors"].Texts("code"));
+    }
+
+    [Theory]
+    [InlineData("finishedAt", "9999-12-31T23:59:59+00:00")]
+    [InlineData("finishedAt", "0001-01-01T00:00:00+00:00")]
+    public async Task A_moment_at_the_end_of_the_calendar_is_a_fault_and_no_failure(string member, string moment) =>
+        await Refused(_client.PostRecord(service.ExampleRecord.With(node => node[member] = moment)), 422, "invalid-body");
+
+    [Fact]
+    public async Task A_metered_volume_that_no_meter_shows_gives_no_figure_and_no_failure()
+    {
+        var record = service.ExampleRecord.With(node =>
+        {
+            var rate = node["gasSupply"]!["rate"]!.AsObject();
+            rate.Remove("volumeM3");
+            rate["volumeFt3"] = 1e-28m;
+        });
+        var evaluation = await (await _client.PostRecord(record, "?store=false")).Read();
+        Assert.DoesNotContain("gasRateFromFt3", evaluation["figures"].Texts("name"));
+
+        await Refused(_client.PostAsync("/v1/calculations/gasRateFromFt3", Calls.Json("""{"volumeFt3":1e-28,"seconds":20}""")), 422, "invalid-body");
     }
 
     [Fact]

@@ -62,11 +62,28 @@ public sealed class RuleChangeTests(ServiceInProcess service) : IClassFixture<Se
     [InlineData("""{"asOf":"2026-10-12","from":"2026-02-02","to":"2026-02-01"}""", "#/to outOfOrder")]
     [InlineData("""{"overrides":{}}""", "#/overrides wrongType")]
     [InlineData("""{"overrides":[{"id":"cold-fill"},null,1]}""", "#/overrides/0 unfitLimit", "#/overrides/1 unfitLimit", "#/overrides/2 unfitLimit")]
+    [InlineData("""{"asOf":"2026-10-12","nope":1,"asOf":"x"}""", "#/asOf duplicateMember", "#/nope unknownMember", "#/asOf notADate")]
     public async Task Faults_of_the_body_are_named(string body, params string[] faults)
     {
-        var problem = await (await _client.PostAsync(Path, Calls.Json(body))).Read(HttpStatusCode.UnprocessableEntity);
+        var status = faults[0].EndsWith("duplicateMember", StringComparison.Ordinal) ? HttpStatusCode.BadRequest : HttpStatusCode.UnprocessableEntity;
+        var problem = await (await _client.PostAsync(Path, Calls.Json(body))).Read(status);
 
-        Assert.Equal(faults, problem["errors"]!.AsArray().Select(error => $"{error!["pointer"].Text()} {error["code"].Text()}"));
+        Assert.Equal(faults, problem["errors"]!.AsArray().Select(error => $"{error!["pointer"].Text()} {error["code"].Text()}").Distinct());
+    }
+
+    [Fact]
+    public async Task Of_a_limit_that_cannot_be_read_every_member_at_fault_is_named_in_the_words_of_the_file()
+    {
+        var line = """{"id":"cold-fill","min":"1","min":1,"max":null,"bad":1,"\ud800":1,"source":"\ud800","origin":"deployer","verified":1,"who":"a","why":"b"}""";
+        var problem = await (await _client.PostAsync(Path, Calls.Json($$"""{"overrides":[{{line}}]}"""))).Read(HttpStatusCode.BadRequest);
+        Assert.Equal(["#/overrides/0/min"], problem["errors"]!.AsArray().Where(error => error!["code"].Text() == "duplicateMember").Select(error => error!["pointer"].Text()));
+
+        problem = await (await _client.PostAsync(Path, Calls.Json($$"""{"overrides":[{{line.Replace("\"min\":1,", "", StringComparison.Ordinal)}}]}"""))).Read(HttpStatusCode.UnprocessableEntity);
+        var said = string.Join('\n', problem["errors"].Texts("detail"));
+        foreach (var member in (string[])["'bad', which no limit has", "not say 'what'", "not say 'unit'", "not say 'resolution'", "says 'min' in", "says 'source' in", "says 'verified' in"])
+            Assert.Contains(member, said, StringComparison.Ordinal);
+        Assert.DoesNotContain("'max'", said, StringComparison.Ordinal);
+        Assert.DoesNotContain("LimitDefinition", said, StringComparison.Ordinal);
     }
 
     [Theory]

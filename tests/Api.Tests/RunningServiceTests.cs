@@ -77,6 +77,51 @@ public sealed class RunningServiceTests(ServiceInProcess service) : IClassFixtur
     }
 
     [Theory]
+    [InlineData("--Rules:Override=limits.json", "Rules:Override: there is no such setting. Those of Rules: Rules:Overrides.")]
+    [InlineData("--Limits:RequestsPerMinut=5", "Limits:RequestsPerMinut: there is no such setting.")]
+    [InlineData("--urls=nonsense", "'nonsense' is no address such as http://127.0.0.1:5080.")]
+    public async Task It_does_not_start_with_a_setting_that_it_cannot_follow(string argument, string because)
+    {
+        using var running = new RunningService(argument);
+
+        var (exitCode, said) = await running.Ended();
+
+        Assert.Equal(1, exitCode);
+        Assert.Contains(because, said, StringComparison.Ordinal);
+        Assert.DoesNotContain("   at ", said, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Head_has_the_headers_of_get_and_no_body()
+    {
+        using var running = new RunningService(Loopback);
+        using var client = await running.Listening();
+
+        var got = await client.GetAsync("/v1/limits");
+        var head = await client.SendAsync(new HttpRequestMessage(HttpMethod.Head, "/v1/limits"));
+
+        Assert.Equal((got.StatusCode, got.Headers.ETag, got.Content.Headers.ContentType), (head.StatusCode, head.Headers.ETag, head.Content.Headers.ContentType));
+        Assert.Empty(await head.Content.ReadAsByteArrayAsync());
+        Assert.Equal(System.Net.HttpStatusCode.NotFound, (await client.SendAsync(new HttpRequestMessage(HttpMethod.Head, "/v1/nothing"))).StatusCode);
+    }
+
+    /// <summary>The address that README and guide name. The port may be taken, by another service on this machine, and then is named all the same.</summary>
+    [Fact]
+    public async Task Without_an_address_it_listens_where_the_texts_say()
+    {
+        using var running = new RunningService();
+        try
+        {
+            using var client = await running.Listening();
+            Assert.Equal(new Uri("http://127.0.0.1:5080"), client.BaseAddress);
+        }
+        catch (InvalidOperationException taken)
+        {
+            Assert.Contains("127.0.0.1:5080: address already in use", taken.Message, StringComparison.Ordinal);
+        }
+    }
+
+    [Theory]
     [InlineData("--urls=http://0.0.0.0:0")]
     [InlineData("--urls=http://*:0")]
     [InlineData("--urls=http://127.0.0.1:0;http://[::]:0")]

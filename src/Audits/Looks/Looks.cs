@@ -121,7 +121,7 @@ internal static class Looks
                     yield return new LookItem
                     {
                         Kind = LookKind.AnalyserInTwoPlaces,
-                        WorthALook = FormattableString.Invariant($"The analyser was in use at two places at once, from {facts.Started:yyyy-MM-dd HH:mm} on."),
+                        WorthALook = FormattableString.Invariant($"The analyser was in use at two places at once, from {facts.Started:yyyy-MM-dd HH:mm} UTC on."),
                         Instrument = analyser.Key,
                         Engineer = facts.Engineer == latest.Engineer ? facts.Engineer : null,
                         RecordsTotal = 2,

@@ -1,6 +1,4 @@
 using System.IO.Compression;
-using System.Net.Http.Headers;
-using System.Text;
 using Microsoft.AspNetCore.Http.Features;
 using ServiceRecords;
 
@@ -17,6 +15,10 @@ internal sealed class AuditBody : IAsyncDisposable
         ["text/csv"] = RecordFormat.Csv,
     };
 
+    /// <summary>In which codings a body may come.</summary>
+    public static readonly IReadOnlyList<string> Codings = [Gzip, BodyType.Plain];
+
+    private const string Gzip = "gzip";
     private const int PartBytes = 64 * 1024;
 
     private readonly MeasuredStream _arrived;
@@ -39,20 +41,14 @@ internal sealed class AuditBody : IAsyncDisposable
     /// <summary>Opens the body; null when its type or encoding is not taken.</summary>
     public static AuditBody? Open(HttpRequest request, long mostBytes)
     {
-        var encoding = request.Headers.ContentEncoding.ToString();
-        var isPacked = encoding.Equals("gzip", StringComparison.OrdinalIgnoreCase);
-        if (!MediaTypeHeaderValue.TryParse(request.ContentType, out var type)
-            || !MediaTypes.TryGetValue(type.MediaType!, out var format)
-            || (type.CharSet is { } charSet && !charSet.Trim('"').Equals(Encoding.UTF8.WebName, StringComparison.OrdinalIgnoreCase))
-            || !(isPacked || encoding.Length == 0 || encoding.Equals("identity", StringComparison.OrdinalIgnoreCase)))
-        {
+        var coding = BodyType.CodingOf(request);
+        if (BodyType.Of(request) is not { } type || !MediaTypes.TryGetValue(type, out var format) || !Codings.Contains(coding, StringComparer.Ordinal))
             return null;
-        }
 
         // The limit of the server is for a single record; here the reader sets its own.
         if (request.HttpContext.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } limit)
             limit.MaxRequestBodySize = null;
-        return new AuditBody(format, request, isPacked, mostBytes);
+        return new AuditBody(format, request, isPacked: coding == Gzip, mostBytes);
     }
 
     /// <summary>The records as they arrive.</summary>

@@ -27,10 +27,7 @@ public sealed class AuditReception(
         var isLater = request.Headers["Prefer"].SelectMany(value => (value ?? "").Split(',')).Any(preference => preference.Trim().Equals("respond-async", StringComparison.OrdinalIgnoreCase));
         await using var body = AuditBody.Open(request, isLater ? MostBytes : MostBytesAtOnce);
         if (body is null)
-        {
-            request.HttpContext.Response.Headers.Accept = string.Join(", ", AuditBody.MediaTypes.Keys);
-            return new ProblemResult(ProblemKind.UnsupportedMediaType);
-        }
+            return BodyType.Refusal(request, AuditBody.MediaTypes.Keys, AuditBody.Codings);
 
         try
         {
@@ -38,7 +35,7 @@ public sealed class AuditReception(
         }
         catch (BodyLimitException)
         {
-            return new ProblemResult(ProblemKind.AuditTooLong);
+            return isLater ? new ProblemResult(ProblemKind.AuditTooLong, "An audit may have at most 64 GiB unpacked, and a packed body may not grow more than 500-fold.") : TooLongAtOnce;
         }
         catch (NoRoomException)
         {
@@ -46,7 +43,7 @@ public sealed class AuditReception(
         }
         catch (ManyRecordsException unreadable)
         {
-            return ProblemResult.Of(FaultKind.Unreadable, [unreadable.Fault]);
+            return ProblemResult.Of(unreadable.Fault.Code == FaultCodes.WrongType ? FaultKind.Invalid : FaultKind.Unreadable, [unreadable.Fault]);
         }
         catch (InvalidDataException)
         {
@@ -75,7 +72,7 @@ public sealed class AuditReception(
             if (read is 0 or > MostRecordsAtOnce)
             {
                 await spool.DisposeAsync();
-                return read == 0 ? Empty : new ProblemResult(ProblemKind.AuditTooLong);
+                return read == 0 ? Empty : TooLongAtOnce;
             }
 
             spool.Position = 0;
@@ -113,6 +110,9 @@ public sealed class AuditReception(
             _ => new ProblemResult(ProblemKind.KeyReused),
         };
     }
+
+    private static ProblemResult TooLongAtOnce => new(ProblemKind.AuditTooLong,
+        $"At most {MostRecordsAtOnce} records and {MostBytesAtOnce / 1024 / 1024} MiB are answered at once. Send them with the header Prefer: respond-async.");
 
     private static ProblemResult Empty => ProblemResult.Of(FaultKind.Invalid, [new Fault("#", "emptyAudit", "There is no record in the body.")]);
 }

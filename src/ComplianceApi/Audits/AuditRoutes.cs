@@ -10,7 +10,7 @@ public static class AuditRoutes
     private static readonly QueryParameter<Include> Shown = Query.OneOf("include",
         "How much of each evaluation is shown. problems: only findings; default: passes as short rows as well; all: every answer in full.", Include.Problems);
 
-    private static readonly QueryParameter<string?> Before = Query.Opaque("next", "The value of next in the answer before.");
+    private static readonly QueryParameter<string?> Before = Query.After("next", "The value of next in the answer before.");
 
     /// <summary>Maps the routes.</summary>
     public static void MapAudits(this IEndpointRouteBuilder v1)

@@ -16,18 +16,17 @@ internal static class CalculationBody
     {
         given = null;
 
-        // Whether it is JSON with one meaning, the record's reader says; what it says of the members is about records and not meant here.
-        var asRecord = RecordReader.Read(utf8);
-        if (asRecord.Kind == FaultKind.Unreadable)
+        using var document = BodyText.Parse(utf8, out var unreadable);
+        if (document is null)
         {
-            problem = ProblemResult.Of(FaultKind.Unreadable, asRecord.Faults);
+            problem = ProblemResult.Of(FaultKind.Unreadable, [unreadable!]);
             return false;
         }
 
-        using var document = JsonDocument.Parse(utf8.Span.StartsWith("\uFEFF"u8) ? utf8[3..] : utf8);
-        var faults = new List<Fault>();
+        List<Fault> faults = [.. BodyText.Duplicates(document.RootElement)];
+        var kind = faults.Count > 0 ? FaultKind.Unreadable : FaultKind.Invalid;
         given = Read(document.RootElement, computation, faults);
-        problem = faults.Count > 0 ? ProblemResult.Of(FaultKind.Invalid, faults) : null;
+        problem = faults.Count > 0 ? ProblemResult.Of(kind, faults) : null;
         return problem is null;
     }
 
@@ -53,7 +52,7 @@ internal static class CalculationBody
             var name = JsonText.NameOf(member);
             var input = computation.Inputs.FirstOrDefault(input => input.Name == name);
             if (input is null)
-                faults.Add(new Fault($"#/{Pointer(name)}", FaultCodes.UnknownMember, $"'{computation.Name}' takes only {string.Join(", ", computation.Inputs.Select(known => known.Name))}."));
+                faults.Add(new Fault(BodyText.Below("#", name), FaultCodes.UnknownMember, $"'{computation.Name}' takes only {string.Join(", ", computation.Inputs.Select(known => known.Name))}."));
             else if (ValueOf(member.Value, input, out var fault) is { } value)
                 given[input.Name] = value;
             else
@@ -89,6 +88,4 @@ internal static class CalculationBody
             return null;
         }
     }
-
-    private static string Pointer(string name) => Uri.EscapeDataString(name.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal));
 }

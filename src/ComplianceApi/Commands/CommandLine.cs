@@ -68,7 +68,7 @@ internal static class CommandLine
     private static Command DemoCommand()
     {
         var once = new Option<bool>("--once") { Description = "End after the summary." };
-        var port = new Option<int>("--port") { Description = "Port on 127.0.0.1.", DefaultValueFactory = _ => 5080 };
+        var port = new Option<int>("--port") { Description = "Port on 127.0.0.1.", DefaultValueFactory = _ => Listening.UsualPort };
         var command = new Command("demo", "Start the service on 127.0.0.1, post an invented month of records to it and print a summary.") { once, port };
         command.SetAction((parsed, stop) => Demo.RunAsync(parsed.GetValue(port), parsed.GetValue(once), parsed.InvocationConfiguration.Output, stop));
         return command;

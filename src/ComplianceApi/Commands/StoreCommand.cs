@@ -6,6 +6,8 @@ namespace ComplianceApi;
 /// <summary>Looks after the store: all that is held of one appliance, what may go, a copy of everything.</summary>
 internal static class StoreCommand
 {
+    private const int MostYears = 100;
+
     public static Command Make() => new("store", "Looks after the store.") { StoreOptions.Path, StoreOptions.Connection, Export(), Purge(), Backup() };
 
     private static Command Export()
@@ -23,11 +25,11 @@ internal static class StoreCommand
 
     private static Command Purge()
     {
-        var years = new Option<int>("--years") { Description = $"Keep what is younger; at least {Retention.FewestYears}.", DefaultValueFactory = _ => 6 };
+        var years = new Option<int>("--years") { Description = $"Keep what is younger; {Retention.FewestYears} to {MostYears}.", DefaultValueFactory = _ => 6 };
         years.Validators.Add(result =>
         {
-            if (result.GetValueOrDefault<int>() < Retention.FewestYears)
-                result.AddError($"At least {Retention.FewestYears} years.");
+            if (result.GetValueOrDefault<int>() is < Retention.FewestYears or > MostYears)
+                result.AddError($"--years: {Retention.FewestYears} to {MostYears}.");
         });
         var command = new Command("purge", "Removes old records, says which and how many; a landlord's only when two later checks of the appliance are there.") { years };
         command.SetAction((parsed, stop) => WithStoreAsync(parsed, async database =>

@@ -5,6 +5,27 @@ namespace ComplianceApi;
 /// <summary>Reads settings so that a mistyped one is told at start, and an empty one is as if it were absent.</summary>
 internal static class Settings
 {
+    /// <summary>The settings of this service by their sections. What stands beside these sections belongs to the framework.</summary>
+    private static readonly ILookup<string, string> Known = new[]
+    {
+        "Store:Path", "Store:ConnectionString", "Rules:Overrides", "Audits:Workers", "Audits:LeaseSeconds",
+        "Limits:RequestsPerMinute", "Limits:AuditsAtOnce", "Requests:Seconds", Exposure.Setting, "Docs:Enabled",
+    }.ToLookup(setting => setting.Split(':')[0], StringComparer.OrdinalIgnoreCase);
+
+    /// <summary>Refuses a setting of this service that it does not know: one letter astray, and limits that were meant to hold would not.</summary>
+    /// <exception cref="StartRefusedException">There is one.</exception>
+    public static void DemandKnown(IConfiguration configuration)
+    {
+        foreach (var section in Known)
+        {
+            foreach (var given in configuration.GetSection(section.Key).GetChildren())
+            {
+                if (!section.Contains(given.Path, StringComparer.OrdinalIgnoreCase))
+                    throw new StartRefusedException($"{given.Path}: there is no such setting. Those of {section.Key}: {string.Join(", ", section)}.");
+            }
+        }
+    }
+
     /// <summary>A whole number from <paramref name="least"/> up.</summary>
     /// <exception cref="StartRefusedException">It is something else.</exception>
     public static int Whole(IConfiguration configuration, string name, int absent, int least = 1)

@@ -16,7 +16,7 @@ internal static class AuditPages
 
     private static readonly QueryParameter<FindingSort> Sort = Query.OneOf("sort", "By what the findings are sorted.", UsualSort);
 
-    private static readonly QueryParameter<string?> Before = Query.Opaque("next", "Audits before this one.");
+    private static readonly QueryParameter<string?> Before = Query.After("next", "Audits before this one.");
 
     public static void MapAuditPages(this IEndpointRouteBuilder pages)
     {

@@ -29,7 +29,7 @@ public static class ProfileReader
             return false;
         }
 
-        utf8 = utf8.Span.StartsWith("\uFEFF"u8) ? utf8[3..] : utf8;
+        utf8 = BodyText.WithoutMark(utf8);
         var read = RecordReader.Read(Encoding.UTF8.GetBytes(Opening).Concat(utf8.ToArray()).Append((byte)'}').ToArray());
         List<Fault> faults = [.. read.Faults.Select(fault => fault with { Pointer = "#" + fault.Pointer[Section.Length..] })];
         limits = read.Record?.MakerLimits;

@@ -20,24 +20,14 @@ internal sealed class BodyShape(string name, string description, params BodyMemb
     /// <summary>The values of a body with all faults of its members; what members do to each other is for the caller to see.</summary>
     public BodyValues Read(ReadOnlyMemory<byte> utf8)
     {
-        utf8 = utf8.Span.StartsWith("\uFEFF"u8) ? utf8[3..] : utf8;
-        if (JsonText.Unreadable(utf8.Span) is { } unreadable)
-            return new BodyValues { Kind = FaultKind.Unreadable, Faults = { unreadable } };
-
-        try
-        {
-            using var document = JsonDocument.Parse(utf8, new JsonDocumentOptions { MaxDepth = RecordReader.MaxDepth, AllowDuplicateProperties = false });
-            return Read(document.RootElement);
-        }
-        catch (JsonException)
-        {
-            return new BodyValues { Kind = FaultKind.Unreadable, Faults = { new Fault("#", FaultCodes.DuplicateMember, "An object in the body has two members of one name.") } };
-        }
+        using var document = BodyText.Parse(utf8, out var unreadable);
+        return document is null ? new BodyValues(FaultKind.Unreadable, [unreadable!]) : Read(document.RootElement);
     }
 
     private BodyValues Read(JsonElement body)
     {
-        var values = new BodyValues { Kind = FaultKind.Invalid };
+        List<Fault> duplicates = [.. BodyText.Duplicates(body)];
+        var values = new BodyValues(duplicates.Count > 0 ? FaultKind.Unreadable : FaultKind.Invalid, duplicates);
         if (body.ValueKind != JsonValueKind.Object)
         {
             values.Add("#", FaultCodes.WrongType, "Expected an object.");
@@ -50,7 +40,7 @@ internal sealed class BodyShape(string name, string description, params BodyMemb
             if (Array.Find(members, member => member.Name == called) is { } known)
                 values.Set(known, known.Read(given.Value, new BodyFaults(values.Faults, "#/" + known.Name)));
             else
-                values.Add("#/" + Uri.EscapeDataString(called.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal)), FaultCodes.UnknownMember, $"The body takes only {string.Join(", ", members.Select(member => member.Name))}.");
+                values.Add(BodyText.Below("#", called), FaultCodes.UnknownMember, $"The body takes only {string.Join(", ", members.Select(member => member.Name))}.");
         }
 
         foreach (var absent in members.Where(member => member.IsRequired && !values.Has(member)))
@@ -60,21 +50,20 @@ internal sealed class BodyShape(string name, string description, params BodyMemb
 }
 
 /// <summary>What a body says.</summary>
-internal sealed class BodyValues
+/// <param name="kind">What the faults are, if there are any.</param>
+/// <param name="faults">The faults so far.</param>
+internal sealed class BodyValues(FaultKind kind, List<Fault> faults)
 {
     private readonly Dictionary<BodyMember, object?> _values = [];
 
-    /// <summary>What the faults are, if there are any.</summary>
-    public required FaultKind Kind { get; init; }
-
     /// <summary>All faults so far.</summary>
-    public List<Fault> Faults { get; } = [];
+    public List<Fault> Faults { get; } = faults;
 
     /// <summary>All faults as an answer; null without any.</summary>
-    public ProblemResult? Problem => Faults.Count > 0 ? ProblemResult.Of(Kind, Faults) : null;
+    public ProblemResult? Problem => Faults.Count > 0 ? ProblemResult.Of(kind, Faults) : null;
 
     /// <summary>Whether there are members to look at: the body is an object and can be read.</summary>
-    public bool HasMembers => Kind == FaultKind.Invalid && !Faults.Exists(fault => fault.Pointer == "#");
+    public bool HasMembers => kind == FaultKind.Invalid && !Faults.Exists(fault => fault.Pointer == "#");
 
     /// <summary>Whether a member is given, rightly or not.</summary>
     public bool Has(BodyMember member) => _values.ContainsKey(member);

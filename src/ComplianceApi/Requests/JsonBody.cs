@@ -1,6 +1,3 @@
-using System.Net.Http.Headers;
-using System.Text;
-
 namespace ComplianceApi;
 
 /// <summary>The bytes of a JSON body, or what is wrong before they can be looked at.</summary>
@@ -8,6 +5,8 @@ public sealed class JsonBody
 {
     /// <summary>Most bytes that one record or one profile may have: 1 MiB.</summary>
     public const int MaxBytes = 1024 * 1024;
+
+    private const string Json = "application/json";
 
     private JsonBody(ReadOnlyMemory<byte> bytes) => Bytes = bytes;
 
@@ -22,11 +21,8 @@ public sealed class JsonBody
     /// <summary>Reads the body of <paramref name="request"/>.</summary>
     public static async Task<JsonBody> ReadAsync(HttpRequest request, CancellationToken cancel)
     {
-        if (!IsJson(request))
-        {
-            request.HttpContext.Response.Headers.Accept = "application/json";
-            return new JsonBody(new ProblemResult(ProblemKind.UnsupportedMediaType));
-        }
+        if (BodyType.Of(request) != Json || BodyType.CodingOf(request) != BodyType.Plain)
+            return new JsonBody(BodyType.Refusal(request, [Json], [BodyType.Plain]));
 
         var bytes = new MemoryStream();
         var buffer = new byte[16 * 1024];
@@ -39,10 +35,4 @@ public sealed class JsonBody
 
         return new JsonBody(bytes.ToArray());
     }
-
-    private static bool IsJson(HttpRequest request) =>
-        MediaTypeHeaderValue.TryParse(request.ContentType, out var type)
-        && string.Equals(type.MediaType, "application/json", StringComparison.OrdinalIgnoreCase)
-        && (type.CharSet is null || string.Equals(type.CharSet.Trim('"'), Encoding.UTF8.WebName, StringComparison.OrdinalIgnoreCase))
-        && (request.Headers.ContentEncoding.Count == 0 || request.Headers.ContentEncoding == "identity");
 }

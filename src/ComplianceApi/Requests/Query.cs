@@ -55,11 +55,11 @@ public static class Query
     public static QueryParameter<DateOnly?> Day(string name, string description) =>
         new(name, description, null, (string text, out DateOnly? value) =>
         {
-            value = DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
+            value = DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) && day.Year is >= 1900 and <= 2200 ? day : null;
             return value is not null;
         })
         {
-            Expected = "a day such as 2026-09-14",
+            Expected = "a day such as 2026-09-14, from 1900 to 2200",
             Schema = new OpenApiSchema { Type = JsonSchemaType.String, Format = "date", MaxLength = 10 },
         };
 
@@ -91,6 +91,28 @@ public static class Query
     {
         Expected = "1 to 200 characters",
         Schema = new OpenApiSchema { Type = JsonSchemaType.String, MinLength = 1, MaxLength = 200 },
+    };
+
+    /// <summary>A month of the calendar.</summary>
+    public static QueryParameter<string?> Month(string name, string description) => new(name, description, null, (string text, out string? value) =>
+    {
+        value = text;
+        return DateOnly.TryParseExact(text, "yyyy-MM", CultureInfo.InvariantCulture, DateTimeStyles.None, out _);
+    })
+    {
+        Expected = "a month such as 2026-09",
+        Schema = new OpenApiSchema { Type = JsonSchemaType.String, MinLength = 7, MaxLength = 7, Pattern = "^[0-9]{4}-(0[1-9]|1[0-2])$" },
+    };
+
+    /// <summary>The id of the last item of the part before.</summary>
+    public static QueryParameter<string?> After(string name, string description) => new(name, description, null, (string text, out string? value) =>
+    {
+        value = text;
+        return Guid.TryParseExact(text, "D", out _);
+    })
+    {
+        Expected = "the value of next in an earlier answer",
+        Schema = new OpenApiSchema { Type = JsonSchemaType.String, MinLength = 36, MaxLength = 36 },
     };
 
     /// <summary>A place in a list whose items come and go.</summary>

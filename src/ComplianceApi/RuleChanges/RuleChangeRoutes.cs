@@ -10,7 +10,7 @@ public static class RuleChangeRoutes
 {
     private const string Path = "/v1/rule-changes/preview";
 
-    private static readonly QueryParameter<string?> Before = Query.Opaque("next", "The value of next in the answer before.");
+    private static readonly QueryParameter<string?> Before = Query.After("next", "The value of next in the answer before.");
 
     private static readonly QueryParameter<string?> Change = Query.Word("change", "Only rows of this change.", ["new", "changed", "gone", "notJudged"]);
 
@@ -21,7 +21,7 @@ public static class RuleChangeRoutes
 
     private static readonly QueryParameter<string?> Engineer = Query.Opaque("engineer", "Only rows of this engineer, by licence number.");
 
-    private static readonly QueryParameter<string?> Month = Query.Opaque("month", "Only rows of visits in this month, such as 2026-09.");
+    private static readonly QueryParameter<string?> Month = Query.Month("month", "Only rows of visits in this month, such as 2026-09.");
 
     private static readonly QueryParameter<RowFormat> Format = Query.OneOf("format", "json: one page of rows; ndjson and csv: all rows, as a stream.", RowFormat.Json);
 

@@ -57,7 +57,7 @@ internal static class JsonArrayReader
                 else if (_place == Place.Before && next == '[')
                     _place = Place.Inside;
                 else if (!IsBlank(next) && !(_place == Place.Before && next is 0xEF or 0xBB or 0xBF))
-                    throw Refused(_place == Place.Before ? "The body is no JSON array." : "Something follows the JSON array.");
+                    throw _place == Place.Before ? NoArray(next) : Refused("Something follows the JSON array.");
             }
         }
 
@@ -110,6 +110,9 @@ internal static class JsonArrayReader
         }
 
         private static bool IsBlank(byte next) => next is (byte)' ' or (byte)'\n' or (byte)'\r' or (byte)'\t';
+
+        private static ManyRecordsException NoArray(byte first) =>
+            first == '{' ? new(FaultCodes.WrongType, "Expected a list of records, found an object.") : Refused("The body is no JSON array.");
 
         private static ManyRecordsException Refused(string detail) => new(FaultCodes.NotJson, detail);
     }

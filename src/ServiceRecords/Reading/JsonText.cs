@@ -14,7 +14,7 @@ public static class JsonText
     {
         if (utf8.IsEmpty)
         {
-            return new Fault("#", FaultCodes.EmptyBody, "The body is empty; one record as a JSON object is expected.");
+            return new Fault("#", FaultCodes.EmptyBody, "The body is empty; a JSON object is expected.");
         }
 
         if (!Utf8.IsValid(utf8))

@@ -21,7 +21,7 @@ public sealed class ServiceRecordValidator : SectionValidator<ServiceRecord>
     private static bool IsFinished(ServiceRecord record) => record.FinishedAt.Text is not null;
 
     /// <summary>A day of grace, for the day may be written at another offset.</summary>
-    private static bool IsAfterVisit(ServiceRecord record, DateOnly? day) => day > record.FinishedAt.Date.AddDays(1);
+    private static bool IsAfterVisit(ServiceRecord record, DateOnly? day) => day?.DayNumber > record.FinishedAt.Date.DayNumber + 1;
 
     /// <summary>One device may serve as several kinds (an analyser with a pressure gauge), hence the kind.</summary>
     private static bool IsListedBefore(IReadOnlyList<Instrument> instruments, Instrument? instrument) =>

@@ -26,6 +26,12 @@ internal static class Demo
             answers.Add((situation, await PostAsync(client, json, stop)));
 
         Summarise(new Sheet(output), answers, watch.Elapsed);
+        if (once)
+        {
+            await app.StopAsync(stop);
+            return 0;
+        }
+
         output.WriteLine($"""
             WHERE TO LOOK NEXT
               http://127.0.0.1:{port}/                   in the browser: the rules, and any of
@@ -33,17 +39,9 @@ internal static class Demo
               http://127.0.0.1:{port}/docs               every route, to try
               http://127.0.0.1:{port}/v1/evaluations/ID  one evaluation as JSON; add /record
                                                        for what was posted
+            The service stays up. Press Ctrl+C to end it; the demo's records then go with it.
             """);
-        if (!once)
-        {
-            output.WriteLine("The service stays up. Press Ctrl+C to end it; the demo's records then go with it.");
-            await app.WaitForShutdownAsync(stop);
-        }
-        else
-        {
-            await app.StopAsync(stop);
-        }
-
+        await app.WaitForShutdownAsync(stop);
         return 0;
     }
 
