@@ -117,6 +117,26 @@ public sealed partial class AuditTests(ServiceInProcess service) : IClassFixture
         Assert.Equal(HttpStatusCode.BadRequest, (await _client.GetAsync($"{location}/findings?next=AAAA")).StatusCode);
     }
 
+    [Fact]
+    public async Task Every_record_that_does_not_pass_is_found_by_what_it_shows_as_a_whole()
+    {
+        // Between limit and ceiling after the work: advisories, one of which asks for the maker's decision, so the record is incomplete.
+        var asks = service.ExampleRecord.With(node => node["combustion"]!["readings"]![0]!["coPpm"] = 550).Where(b => b != '\n').Append((byte)'\n');
+        var location = (await _client.PostAudit([.. AuditCalls.Lines(AuditCalls.Month(service.ExampleRecord, 50)), .. asks], later: true)).Headers.Location!;
+        var summary = (await _client.Completed(location))["summary"]!;
+
+        foreach (var shown in (string[])["unsafe", "incomplete", "advisory", "rejected"])
+        {
+            var rows = (await _client.GetJson($"{location}/findings?recordOutcome={shown}&limit=500"))["items"]!.AsArray();
+            var counted = (shown == "rejected" ? summary["records"]! : summary["outcomes"]!)[shown]!.GetValue<int>();
+            Assert.Equal(counted, rows.Select(row => row!["line"]!.GetValue<long>()).Distinct().Count());
+            Assert.All(rows, row => Assert.Equal(shown, row!["recordOutcome"].Text()));
+        }
+
+        var incomplete = (await _client.GetJson($"{location}/findings?recordOutcome=incomplete&outcome=advisory"))["items"]!.AsArray();
+        Assert.Contains(51, incomplete.Select(row => row!["line"]!.GetValue<int>()));
+    }
+
     [Theory]
     [InlineData("=1+2")]
     [InlineData("@SUM(A1)")]
@@ -175,7 +195,8 @@ public sealed partial class AuditTests(ServiceInProcess service) : IClassFixture
     [InlineData("application/x-ndjson", "", 422, "emptyAudit")]
     [InlineData("application/x-ndjson", "\n \n", 422, "emptyAudit")]
     [InlineData("application/json", "[]", 422, "emptyAudit")]
-    [InlineData("application/json", "{}", 400, "notJson")]
+    [InlineData("application/json", "{}", 422, "wrongType")]
+    [InlineData("application/json", "nothing", 400, "notJson")]
     [InlineData("text/csv", "recordId\n", 422, "emptyAudit")]
     [InlineData("text/csv", "a,a\n1,2\n", 400, "notCsv")]
     public async Task What_is_no_list_of_records_is_refused_at_once_and_later_alike(string mediaType, string body, int status, string code)

@@ -21,6 +21,9 @@ public sealed record AuditLine
 
     /// <summary>Why the record was not judged.</summary>
     public LineProblem? Problem { get; init; }
+
+    /// <summary>What the whole record shows, by its wire name; rejected where it was not judged.</summary>
+    internal string Outcome => Evaluation is { } evaluation ? WireNames.Of(evaluation.Outcome) : FindingRow.Rejected;
 }
 
 /// <summary>Why one record of an audit was not judged, with every fault of it.</summary>

@@ -25,6 +25,7 @@ public static class FindingRows
             Topic = topic,
             Grade = grade,
             Outcome = outcome,
+            RecordOutcome = judged.Line.Outcome,
             Subject = subject,
             Message = message,
         };

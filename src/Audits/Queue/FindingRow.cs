@@ -47,6 +47,9 @@ public sealed class FindingRow
     /// <summary>unsafe, error, missing or advisory; rejected of a fault.</summary>
     public required string Outcome { get; init; }
 
+    /// <summary>What the whole record shows: unsafe, incomplete or advisory; rejected where it was not judged.</summary>
+    public required string RecordOutcome { get; init; }
+
     /// <summary>JSON Pointer of what is judged; empty for the whole visit.</summary>
     public required string Subject { get; init; }
 
@@ -78,8 +81,9 @@ public enum FindingSort
 /// <param name="Topic">Only of this subject area.</param>
 /// <param name="RuleId">Only of this rule.</param>
 /// <param name="Engineer">Only of this engineer.</param>
+/// <param name="RecordOutcome">Only of records that show this.</param>
 /// <param name="Sort">The order.</param>
-public sealed record FindingQuery(string? Outcome, string? Topic, string? RuleId, string? Engineer, FindingSort Sort);
+public sealed record FindingQuery(string? Outcome, string? Topic, string? RuleId, string? Engineer, string? RecordOutcome, FindingSort Sort);
 
 /// <summary>A place among sorted rows: that of the last row that was given out.</summary>
 /// <param name="Sort">The order it belongs to.</param>

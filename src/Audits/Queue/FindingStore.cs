@@ -8,6 +8,10 @@ public sealed class FindingStore(Database database)
 {
     private const int PageOfAll = 500;
 
+    private const string OfItsLine = """
+        FROM audit_lines l WHERE l.tenant = audit_findings.tenant AND l.audit_id = audit_findings.audit_id AND l.line = audit_findings.line
+        """;
+
     /// <summary>The rows behind <paramref name="after"/>, at most <paramref name="limit"/> of them.</summary>
     public async Task<IReadOnlyList<FindingRow>> PageAsync(
         Tenant tenant, string auditId, FindingQuery query, FindingCursor? after, int limit, CancellationToken cancel)
@@ -17,8 +21,7 @@ public sealed class FindingStore(Database database)
         var sql = $"""
             SELECT line AS Line, ordinal AS Ordinal, record_id AS RecordId, maker AS Maker, model AS Model, serial_number AS SerialNumber, engineer AS Engineer,
                 rule_id AS RuleId, topic AS Topic, grade AS Grade, outcome AS Outcome, subject AS Subject, message AS Message,
-                (SELECT l.superseded_by FROM audit_lines l
-                    WHERE l.tenant = audit_findings.tenant AND l.audit_id = audit_findings.audit_id AND l.line = audit_findings.line) AS SupersededBy
+                (SELECT l.outcome {OfItsLine}) AS RecordOutcome, (SELECT l.superseded_by {OfItsLine}) AS SupersededBy
             FROM audit_findings
             WHERE {Matching(query)} {(after is null ? "" : $"AND ({key}line, ordinal) > ({(key.Length > 0 ? "@Key, " : "")}@Line, @Ordinal)")}
             ORDER BY {key}line, ordinal LIMIT @limit
@@ -64,6 +67,7 @@ public sealed class FindingStore(Database database)
         query.Topic is null ? null : "topic = @Topic",
         query.RuleId is null ? null : "rule_id = @RuleId",
         query.Engineer is null ? null : "engineer = @Engineer",
+        query.RecordOutcome is null ? null : "line IN (SELECT line FROM audit_lines WHERE tenant = @tenant AND audit_id = @auditId AND outcome = @RecordOutcome)",
     }.OfType<string>());
 
     private static DynamicParameters Asked(Tenant tenant, string auditId, FindingQuery query)

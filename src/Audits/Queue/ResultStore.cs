@@ -1,7 +1,6 @@
 using System.Data.Common;
 using Dapper;
 using Findings;
-using ServiceRecords;
 
 namespace Audits;
 
@@ -81,7 +80,7 @@ public sealed class ResultStore(Database database, AuditVisits visits)
             chunk.Tenant.Name, chunk.AuditId, line.Line, line.RecordId, record?.Appliance.Maker, record?.Appliance.SerialNumber,
             record is null ? null : Database.TextOf(record.FinishedAt.Value), record is null ? null : record.IsLandlords() ? 1 : 0,
             record is null ? null : record.IsLandlordsCheck() ? 1 : 0, line.SupersededBy,
-            line.Evaluation is { } evaluation ? WireNames.Of(evaluation.Outcome) : "rejected", line.Evaluation?.ResultHash,
+            line.Outcome, line.Evaluation?.ResultHash,
             Packed.Of(judged.Utf8.Span), Packed.Of(WireJson.ToBytes(shown, AuditJson.Default.AuditLine)),
         ];
     }

@@ -17,6 +17,9 @@ internal static class AuditFindingRoutes
 
     internal static readonly QueryParameter<string?> Engineer = Query.Opaque("engineer", "Only rows of this engineer, by licence number.");
 
+    internal static readonly QueryParameter<RecordOutcome?> Record = Query.OneOfOrAny<RecordOutcome>("recordOutcome",
+        "Only rows of records that show this as a whole. incomplete: evidence is missing, also where an advisory is what asks for it.");
+
     private static readonly QueryParameter<FindingSort> Sort = Query.OneOf("sort", "By what the rows are sorted: line (in the order of the records), outcome (gravest first), rule or engineer.", FindingSort.Line);
 
     private static readonly QueryParameter<RowFormat> Format = Query.OneOf("format", "json: one page of rows; ndjson and csv: all rows, as a stream.", RowFormat.Json);
@@ -25,7 +28,7 @@ internal static class AuditFindingRoutes
 
     public static void MapAuditFindings(this IEndpointRouteBuilder audits)
     {
-        audits.MapGet("/{auditId}/findings", List).WithName("listAuditFindings").Needs(KeyScope.Read).Takes(Outcome, Topic, Rule, Engineer, Sort, Format, Paging.Limit, Next)
+        audits.MapGet("/{auditId}/findings", List).WithName("listAuditFindings").Needs(KeyScope.Read).Takes(Outcome, Topic, Rule, Engineer, Record, Sort, Format, Paging.Limit, Next)
             .Produces<Page<FindingRow>>(200, "application/json", AuditAnswer.MediaType, "text/csv").Fails(ProblemKind.NotFound)
             .WithMetadata(new AnswerHeader(200, "Link", "The next page, with rel=next; absent on the last one and in a stream.")).DisableRequestTimeout();
         audits.MapGet("/{auditId}/records/{line:long:min(1)}", Line).WithName("getAuditedRecord").Needs(KeyScope.Read).Fails(ProblemKind.NotFound);
@@ -96,7 +99,7 @@ internal static class AuditFindingRoutes
 
     /// <summary>Which rows a request asks for.</summary>
     internal static FindingQuery QueryOf(HttpRequest request, FindingSort sort) =>
-        new(Outcome.Of(request) is { } outcome ? WireNames.Of(outcome) : null, Topic.Of(request), Rule.Of(request), Engineer.Of(request), sort);
+        new(Outcome.Of(request) is { } outcome ? WireNames.Of(outcome) : null, Topic.Of(request), Rule.Of(request), Engineer.Of(request), Record.Of(request) is { } whole ? WireNames.Of(whole) : null, sort);
 
     private static string NextPath(HttpRequest request, string next)
     {
@@ -129,6 +132,22 @@ internal enum RowOutcome
     Advisory,
 
     /// <summary>A fault of a record that was not judged.</summary>
+    Rejected,
+}
+
+/// <summary>What the record of a row shows as a whole. One that passes has no row.</summary>
+internal enum RecordOutcome
+{
+    /// <summary>A danger, or one that cannot be excluded.</summary>
+    Unsafe,
+
+    /// <summary>Evidence is missing.</summary>
+    Incomplete,
+
+    /// <summary>Something to mind.</summary>
+    Advisory,
+
+    /// <summary>It was not judged.</summary>
     Rejected,
 }
 

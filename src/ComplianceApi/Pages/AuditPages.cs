@@ -22,7 +22,7 @@ internal static class AuditPages
     {
         pages.MapGet("/audits", List).Takes(Before);
         pages.MapGet("/audits/{auditId}", Audit)
-            .Takes(AuditFindingRoutes.Outcome, AuditFindingRoutes.Topic, AuditFindingRoutes.Rule, AuditFindingRoutes.Engineer, Sort, AuditFindingRoutes.Next);
+            .Takes(AuditFindingRoutes.Outcome, AuditFindingRoutes.Topic, AuditFindingRoutes.Rule, AuditFindingRoutes.Engineer, AuditFindingRoutes.Record, Sort, AuditFindingRoutes.Next);
         pages.MapGet("/audits/{auditId}/records/{line:long}", Record);
     }
 

@@ -26,11 +26,11 @@ public sealed class AuditView
     public bool IsGoing => Audit.State is AuditState.Queued or AuditState.Running;
 
     /// <summary>The address of the page with other filters than those asked for.</summary>
-    public string Filtered(string? outcome = null, string? topic = null, string? rule = null, string? engineer = null, string? next = null)
+    public string Filtered(string? outcome = null, string? topic = null, string? rule = null, string? engineer = null, string? record = null, string? next = null)
     {
         var filters = new (string Name, string? Value)[]
         {
-            ("outcome", outcome), ("topic", topic), ("rule", rule), ("engineer", engineer), ("next", next),
+            ("outcome", outcome), ("topic", topic), ("rule", rule), ("engineer", engineer), ("recordOutcome", record), ("next", next),
             ("sort", Asked.Sort == AuditPages.UsualSort || next is null ? null : ServiceRecords.WireNames.Of(Asked.Sort)),
         };
         return $"/audits/{Audit.AuditId}{QueryString.Create(filters.Where(filter => filter.Value is not null).Select(filter => KeyValuePair.Create(filter.Name, filter.Value)))}#findings";

@@ -112,7 +112,7 @@ internal static class JsonArrayReader
         private static bool IsBlank(byte next) => next is (byte)' ' or (byte)'\n' or (byte)'\r' or (byte)'\t';
 
         private static ManyRecordsException NoArray(byte first) =>
-            first == '{' ? new(FaultCodes.WrongType, "Expected a list of records, found an object.") : Refused("The body is no JSON array.");
+            first == '{' ? new(FaultCodes.WrongType, "Expected a JSON array of records, found an object.") : Refused("The body is no JSON array.");
 
         private static ManyRecordsException Refused(string detail) => new(FaultCodes.NotJson, detail);
     }
