@@ -215,6 +215,7 @@ public sealed partial class AuditTests(ServiceInProcess service) : IClassFixture
         {
             var problem = await (await _client.PostAudit(body)).Read(HttpStatusCode.RequestEntityTooLarge);
             Assert.Equal("/problems/audit-too-long", problem["type"].Text());
+            Assert.Contains("Prefer: respond-async", problem["detail"].Text(), StringComparison.Ordinal);
             Assert.Contains("Prefer: respond-async", await _client.GetStringAsync("/problems/audit-too-long"), StringComparison.Ordinal);
         }
 

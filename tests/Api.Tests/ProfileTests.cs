@@ -25,6 +25,27 @@ public sealed class ProfileTests(ServiceInProcess service) : IClassFixture<Servi
     }
 
     [Fact]
+    public async Task With_If_Match_nobody_saves_over_what_he_has_not_seen()
+    {
+        const string Path = "/v1/appliance-profiles/shared";
+        await Save("shared", """{"coCo2RatioMax":0.004}""");
+        var seen = (await _client.GetAsync(Path)).Headers.ETag!;
+
+        Assert.Equal(2, (await (await SaveIf(seen.ToString())).Read())["version"]!.GetValue<int>());
+        foreach (var passedOver in new[] { seen.ToString(), $"W/{(await _client.GetAsync(Path)).Headers.ETag}", "nonsense", "\"another\"" })
+            Assert.Equal("/problems/changed-meanwhile", (await (await SaveIf(passedOver)).Read(HttpStatusCode.PreconditionFailed))["type"].Text());
+        Assert.Equal(3, (await (await SaveIf("*")).Read())["version"]!.GetValue<int>());
+        Assert.Equal(HttpStatusCode.PreconditionFailed, (await SaveIf("*", "not-there")).StatusCode);
+
+        Task<HttpResponseMessage> SaveIf(string tag, string profile = "shared")
+        {
+            var request = new HttpRequestMessage(HttpMethod.Put, $"/v1/appliance-profiles/{profile}") { Content = Calls.Json("""{"coCo2RatioMax":0.003}""") };
+            request.Headers.TryAddWithoutValidation("If-Match", tag);
+            return _client.SendAsync(request);
+        }
+    }
+
+    [Fact]
     public async Task A_record_that_names_a_profile_is_judged_by_its_latest_version()
     {
         var record = service.ExampleRecord.With(node =>

@@ -90,7 +90,7 @@ internal sealed class AuditBench : IDisposable
 
     private static AuditLine WithoutId(AuditLine line) => line.Evaluation is { } evaluation ? line with { Evaluation = evaluation with { EvaluationId = null } } : line;
 
-    public static FindingQuery AnyRow { get; } = new(null, null, null, null, FindingSort.Line);
+    public static FindingQuery AnyRow { get; } = new(null, null, null, null, null, FindingSort.Line);
 
     public void Dispose() => _scratch.Dispose();
 

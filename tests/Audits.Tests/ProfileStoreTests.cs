@@ -17,8 +17,8 @@ public sealed class ProfileStoreTests : IDisposable
     {
         var store = new ProfileStore(_scratch.Open(kind));
 
-        Assert.Equal(1, (await store.SaveAsync(Scratch.A, "p", Limits(0.0030m), Now, default)).Version);
-        Assert.Equal(2, (await store.SaveAsync(Scratch.A, "p", Limits(0.0040m), Now.AddDays(1), default)).Version);
+        Assert.Equal(1, (await store.SaveAsync(Scratch.A, "p", Limits(0.0030m), Now, default))!.Version);
+        Assert.Equal(2, (await store.SaveAsync(Scratch.A, "p", Limits(0.0040m), Now.AddDays(1), default))!.Version);
 
         var latest = await store.FindAsync(Scratch.A, "p", version: null, default);
         Assert.Equal((2, 0.0040m, Now.AddDays(1)), (latest!.Version, latest.Limits.CoCo2RatioMax, latest.SavedAt));
@@ -36,7 +36,7 @@ public sealed class ProfileStoreTests : IDisposable
         await store.SaveAsync(Scratch.A, "p", Limits(0.003m), Now, default);
 
         Assert.Null(await store.FindAsync(Scratch.B, "p", version: null, default));
-        Assert.Equal(1, (await store.SaveAsync(Scratch.B, "p", Limits(0.002m), Now, default)).Version);
+        Assert.Equal(1, (await store.SaveAsync(Scratch.B, "p", Limits(0.002m), Now, default))!.Version);
         Assert.Equal(0.003m, (await store.FindAsync(Scratch.A, "p", version: null, default))!.Limits.CoCo2RatioMax);
     }
 
@@ -49,7 +49,10 @@ public sealed class ProfileStoreTests : IDisposable
 
         var saved = await Task.WhenAll(Enumerable.Range(0, 40).Select(i => Task.Run(() => stores[i % 2].SaveAsync(Scratch.A, "p", Limits(0.003m), Now, default))));
 
-        Assert.Equal(Enumerable.Range(1, 40), saved.Select(profile => profile.Version).Order());
+        Assert.Equal(Enumerable.Range(1, 40), saved.Select(profile => profile!.Version).Order());
+
+        var onTop = await Task.WhenAll(Enumerable.Range(0, 20).Select(i => Task.Run(() => stores[i % 2].SaveAsync(Scratch.A, "p", Limits(0.003m), Now, default, after: 40))));
+        Assert.Equal([41], onTop.OfType<ApplianceProfile>().Select(profile => profile.Version));
     }
 
     private static MakerLimits Limits(decimal ratio) => new() { CoCo2RatioMax = ratio, Source = "invented manual", SealsToRenew = [JointPlace.TopPlate] };

@@ -11,6 +11,7 @@ public sealed class ProfileStore(Database database)
         INSERT INTO appliance_profiles (tenant, profile_id, version, limits, saved_at)
         SELECT @tenant, @profileId, COALESCE(MAX(version), 0) + 1, @limits, @savedAt
         FROM appliance_profiles WHERE tenant = @tenant AND profile_id = @profileId
+        HAVING @after IS NULL OR MAX(version) = @after
         RETURNING version
         """;
 
@@ -21,8 +22,15 @@ public sealed class ProfileStore(Database database)
         ORDER BY version DESC LIMIT 1
         """;
 
-    /// <summary>Saves <paramref name="limits"/> as the next version.</summary>
-    public async Task<ApplianceProfile> SaveAsync(Tenant tenant, string profileId, MakerLimits limits, DateTimeOffset savedAt, CancellationToken cancel)
+    /// <summary>Saves <paramref name="limits"/> as the next version; null, and nothing is saved, where it would not follow <paramref name="after"/>.</summary>
+    /// <param name="tenant">Whose.</param>
+    /// <param name="profileId">Its id.</param>
+    /// <param name="limits">The limits.</param>
+    /// <param name="savedAt">When.</param>
+    /// <param name="cancel">Gives up.</param>
+    /// <param name="after">The version that the caller has seen; null: whatever it is.</param>
+    public async Task<ApplianceProfile?> SaveAsync(
+        Tenant tenant, string profileId, MakerLimits limits, DateTimeOffset savedAt, CancellationToken cancel, int? after = null)
     {
         var row = new
         {
@@ -30,16 +38,17 @@ public sealed class ProfileStore(Database database)
             profileId,
             limits = JsonSerializer.Serialize(limits, ProfileJson.Default.MakerLimits),
             savedAt = Database.TextOf(savedAt),
+            after,
         };
-        var version = 0;
+        int? version = null;
         await database.WriteAgainAsync(
             async transaction =>
             {
-                version = await transaction.Connection!.ExecuteScalarAsync<int>(new CommandDefinition(Insert, row, transaction, cancellationToken: cancel));
+                version = await transaction.Connection!.ExecuteScalarAsync<int?>(new CommandDefinition(Insert, row, transaction, cancellationToken: cancel));
                 return true;
             },
             cancel);
-        return new ApplianceProfile { ProfileId = profileId, Version = version, SavedAt = savedAt, Limits = limits };
+        return version is { } saved ? new ApplianceProfile { ProfileId = profileId, Version = saved, SavedAt = savedAt, Limits = limits } : null;
     }
 
     /// <summary>A version of a profile, the latest by default; null when this tenant has none.</summary>

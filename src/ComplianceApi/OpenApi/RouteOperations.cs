@@ -30,6 +30,8 @@ internal sealed class RouteOperations : IOperationFilter
             Add(ParameterLocation.Header, IdempotencyKey.Header, key.Description, IdempotencyKey.Schema);
         if (metadata.OfType<RevalidatedMetadata>().Any())
             Add(ParameterLocation.Header, "If-None-Match", "ETags of answers that the caller has kept; while one is still right, the answer is 304.", Texts(1000));
+        if (metadata.OfType<ConditionalMetadata>().Any())
+            Add(ParameterLocation.Header, "If-Match", "ETag of what the caller has read; where something else is stored by now, the answer is 412.", Texts(1000));
 
         if (metadata.OfType<AuditBodies>().Any())
             AuditOperation.Describe(operation, context.SchemaRepository);

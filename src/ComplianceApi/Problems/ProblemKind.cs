@@ -45,6 +45,10 @@ public sealed record ProblemKind(string Name, int Status, string Title, string E
     public static readonly ProblemKind MethodNotAllowed = new("method-not-allowed", 405, "The method is not allowed here",
         "The path exists, with other methods: the header Allow lists them.");
 
+    /// <summary>412.</summary>
+    public static readonly ProblemKind ChangedMeanwhile = new("changed-meanwhile", 412, "It is not what you have seen",
+        "The header If-Match names an ETag that is not that of what is stored now: somebody else has saved in the meantime, or there is nothing yet. Nothing was saved. Read it again, and save on top of that.");
+
     /// <summary>413.</summary>
     public static readonly ProblemKind BodyTooLarge = new("body-too-large", 413, "The body is too large",
         "One record or one profile may have at most 1 MiB.");
@@ -98,7 +102,7 @@ public sealed record ProblemKind(string Name, int Status, string Title, string E
     {
         UnreadableBody, InvalidParameter, BadRequest, ForwardedRequest, ForeignHost, NotFound, MethodNotAllowed, BodyTooLarge,
         UnsupportedMediaType, InvalidBody, InternalError, StoreUnavailable, AuditTooLong, KeyInFlight, KeyReused, AuditNotCompleted, TooSlow,
-        KeyNeeded, ScopeMissing, TooManyRequests, TooManyAudits,
+        KeyNeeded, ScopeMissing, TooManyRequests, TooManyAudits, ChangedMeanwhile,
     }.ToFrozenDictionary(kind => kind.Name, StringComparer.Ordinal);
 
     /// <summary>The stable type URI, served by this service itself.</summary>

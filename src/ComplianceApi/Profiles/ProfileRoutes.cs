@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Audits;
 using Microsoft.AspNetCore.Http.HttpResults;
 using ServiceRecords;
@@ -13,8 +14,8 @@ public static class ProfileRoutes
     public static void MapProfiles(this IEndpointRouteBuilder v1)
     {
         var routes = v1.MapGroup("/appliance-profiles").WithTags("Appliance profiles").NeverCached().Fails(ProblemKind.StoreUnavailable);
-        routes.MapPut("/{profileId}", Put).WithName("saveApplianceProfile").Needs(KeyScope.Profiles).Accepts<MakerLimits>("application/json").WithMetadata(new BodyWithout("ApplianceProfileLimits", "decisionReference"))
-            .Fails(ProblemKind.UnreadableBody, ProblemKind.BodyTooLarge, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody);
+        routes.MapPut("/{profileId}", Put).WithName("saveApplianceProfile").Needs(KeyScope.Profiles).Accepts<MakerLimits>("application/json").WithMetadata(new BodyWithout("ApplianceProfileLimits", "decisionReference"), new ConditionalMetadata())
+            .Fails(ProblemKind.ChangedMeanwhile, ProblemKind.UnreadableBody, ProblemKind.BodyTooLarge, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody);
         routes.MapGet("/{profileId}", Get).WithName("getApplianceProfile").Needs(KeyScope.Read).Takes(Version).Revalidated().Fails(ProblemKind.NotFound);
     }
 
@@ -22,7 +23,8 @@ public static class ProfileRoutes
     /// <remarks>
     /// The body has the members of a record's makerLimits, without decisionReference. Every save makes a new version, and none is ever
     /// changed, since evaluations name the version that they used. Records that name the profile in appliance.profileId are judged by
-    /// the latest version; limits that such a record states itself go before it, and neither lifts a ceiling.
+    /// the latest version; limits that such a record states itself go before it, and neither lifts a ceiling. With the header If-Match
+    /// and the ETag that reading it gave, nobody's newer version is passed over.
     /// </remarks>
     /// <param name="profileId">Your own id: 1 to 100 letters, digits, dots, dashes, underscores and tildes.</param>
     private static async Task<Results<Created<ApplianceProfile>, Ok<ApplianceProfile>, ProblemResult>> Put(
@@ -40,7 +42,17 @@ public static class ProfileRoutes
         if (!ProfileReader.TryRead(body.Bytes, out var limits, out var problem))
             return problem;
 
-        var saved = await profiles.SaveAsync(tenant, profileId, limits, clock.GetUtcNow(), cancel);
+        int? after = null;
+        if (request.Headers.IfMatch.Count > 0)
+        {
+            var latest = await profiles.FindAsync(tenant, profileId, version: null, cancel);
+            if (!Revalidation.IsMatch(request, latest is null ? null : JsonSerializer.SerializeToUtf8Bytes(latest, ApiJson.Wire.ApplianceProfile)))
+                return new ProblemResult(ProblemKind.ChangedMeanwhile);
+            after = latest!.Version;
+        }
+
+        if (await profiles.SaveAsync(tenant, profileId, limits, clock.GetUtcNow(), cancel, after) is not { } saved)
+            return new ProblemResult(ProblemKind.ChangedMeanwhile);
         return saved.Version == 1 ? TypedResults.Created($"/v1/appliance-profiles/{profileId}", saved) : TypedResults.Ok(saved);
     }
 

@@ -38,7 +38,7 @@ public static class Revalidation
 
         if (response.StatusCode == StatusCodes.Status200OK)
         {
-            var tag = new EntityTagHeaderValue($"\"{Base64Url.EncodeToString(SHA256.HashData(answer.GetBuffer().AsSpan(0, (int)answer.Length)))}\"");
+            var tag = TagOf(answer.GetBuffer().AsSpan(0, (int)answer.Length));
             response.Headers.ETag = tag.ToString();
             if (IsKnown(tag, context.Request))
             {
@@ -52,10 +52,25 @@ public static class Revalidation
         await sent.WriteAsync(answer.GetBuffer().AsMemory(0, (int)answer.Length), context.RequestAborted);
     }
 
+    /// <summary>Does <c>If-Match</c> name what is there now (RFC 9110, section 13.1.1)?</summary>
+    /// <param name="request">A request that has the header.</param>
+    /// <param name="current">The bytes that GET answers; null: there is nothing.</param>
+    public static bool IsMatch(HttpRequest request, byte[]? current)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        return current is not null && EntityTagHeaderValue.TryParseList(request.Headers.IfMatch, out var seen)
+            && seen.Any(one => one.Equals(EntityTagHeaderValue.Any) || one.Compare(TagOf(current), useStrongComparison: true));
+    }
+
+    private static EntityTagHeaderValue TagOf(ReadOnlySpan<byte> answer) => new($"\"{Base64Url.EncodeToString(SHA256.HashData(answer))}\"");
+
     private static bool IsKnown(EntityTagHeaderValue tag, HttpRequest request) =>
         EntityTagHeaderValue.TryParseList(request.Headers.IfNoneMatch, out var known)
         && known.Any(one => one.Equals(EntityTagHeaderValue.Any) || one.Compare(tag, useStrongComparison: false));
 }
+
+/// <summary>Marks a route that heeds <c>If-Match</c>.</summary>
+internal sealed class ConditionalMetadata;
 
 /// <summary>Marks a route whose answers have an ETag.</summary>
 internal sealed class RevalidatedMetadata;
