@@ -92,6 +92,7 @@ public sealed class ClosingTests
     {
         { Leaking, "\"subject\": \"/tightnessTests\", \"class\": \"other\"" },
         { Leaking, "\"subject\": \"/tightnessTests\", \"class\": \"immediatelyDangerous\"" },
+        { "\"/tightnessTests/0/gasSmell\": true", "\"subject\": \"/tightnessTests\", \"class\": \"immediatelyDangerous\"" },
         { RoomFull, "\"topic\": \"ambientAir\", \"class\": \"immediatelyDangerous\"" },
         { $"{Leaking}, \"/tightnessTests/0/stage\": \"beforeWork\"", "\"subject\": \"/tightnessTests\", \"class\": \"immediatelyDangerous\"" },
     };
