@@ -27,7 +27,7 @@ internal static class TightnessProof
     public static bool? ShowsTight(string test, Visit visit, ICollection<string> gaps)
     {
         var verdict = Result.VerdictOn(test, visit);
-        if (!verdict.IsProblem || verdict is { Outcome: Outcome.Advisory, WasDanger: false })
+        if (!verdict.IsProblem || verdict is { Outcome: Outcome.Advisory, WasPutRight: false })
             return true;
         var open = verdict.Missing.Union(ObjectionsTo(test, visit), StringComparer.Ordinal).ToList();
         if (verdict.Outcome != Outcome.Missing || !open.All(visit.Lacks))

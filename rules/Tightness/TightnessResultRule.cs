@@ -14,7 +14,7 @@ public sealed class TightnessResultRule : TightnessTestRule
     protected override Verdict Judge(TightnessTest test, Visit visit, Look look)
     {
         var verdict = WhatItProves(test, visit, look);
-        return verdict.Outcome == Outcome.Unsafe && visit.IsPutRight(look.Subject, Topics.Tightness) && TightnessProof.IsFollowedByATightTest(look.Subject, visit)
+        return verdict.Outcome is Outcome.Unsafe or Outcome.Missing && visit.IsPutRight(look.Subject, Topics.Tightness) && TightnessProof.IsFollowedByATightTest(look.Subject, visit)
             ? verdict.PutRight($"a later test shows no leak")
             : verdict;
     }

@@ -140,14 +140,14 @@ public sealed class Verdict : IStatement
         return same;
     }
 
-    /// <summary>A danger that was found and that <see cref="PutRight"/> made an advisory of: it is no proof of anything.</summary>
-    public bool WasDanger { get; private set; }
+    /// <summary>Something that was found and that <see cref="PutRight"/> made an advisory of: it is no proof of anything.</summary>
+    public bool WasPutRight { get; private set; }
 
-    /// <summary>The same danger as an advisory: it was found and put right, and <paramref name="shown"/> says what shows that.</summary>
+    /// <summary>The same as an advisory that asks for nothing: it was found and put right, and <paramref name="shown"/> says what shows that.</summary>
     public Verdict PutRight(FormattableString shown)
     {
         var own = Own;
-        (own.Outcome, own.ExpectedClass, own.WasDanger) = (Outcome.Advisory, null, true);
+        (own.Outcome, own.ExpectedClass, own.Missing, own.WasPutRight) = (Outcome.Advisory, null, [], true);
         own.Message = (FormattableString)$"{Message}; a defect records it as put right, and {shown}";
         return own.Advise("See at the next visit whether it stayed right.");
     }

@@ -131,6 +131,7 @@ public sealed class ClosingTests
         { ReadAgain, "\"subject\": \"/combustion/readings/2\"" },
         { ReadAgain, "\"topic\": \"combustion\"" },
         { Again("\"dropMbar\": 3, \"permittedDropMbar\": 2, \"permittedDropSource\": \"stated\""), "\"subject\": \"/tightnessTests/0\"" },
+        { Again("\"dropMbar\": 3, \"pipeworkOnlyMovementMbar\": 0"), "\"subject\": \"/tightnessTests/0\"" },
         { Again("\"gasSmell\": true"), "\"topic\": \"tightness\"" },
     };
 
@@ -139,7 +140,7 @@ public sealed class ClosingTests
     public void What_was_found_put_right_and_measured_again_closes_with_its_defect_and_not_without(string found, string defect)
     {
         var alone = Evaluate($"{{ {found} }}");
-        Assert.Equal(OverallOutcome.Unsafe, alone.Outcome);
+        Assert.True(alone.Outcome is OverallOutcome.Unsafe or OverallOutcome.Incomplete);
         Assert.False(alone.Closing.Allowed);
         Assert.Equal(Outcome.Pass, Assert.Single(RuleSet.AnswersOf(RuleIds.EscapeMadeSafe, alone)).Outcome);
 

@@ -85,7 +85,8 @@ internal static class TightnessOpinions
         Tightness.Shown.Tight => Tight(one, test, at),
         Tightness.Shown.WithinStatedDrop => Advisory(at),
         // Found after the work, put right and tested again: what is left to say is that it happened.
-        Tightness.Shown.Leak => one.IsWrittenAsRectified(at, Findings.Topics.Tightness) && Tightness.IsTestedAgain(one, PlaceOf(at)) ? Advisory(at) : Dangerous(at),
+        _ when one.IsWrittenAsRectified(at, Findings.Topics.Tightness) && Tightness.IsTestedAgain(one, PlaceOf(at)) => Advisory(at),
+        Tightness.Shown.Leak => Dangerous(at),
         _ => Missing(at),
     };
 
