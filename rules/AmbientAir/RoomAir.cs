@@ -50,6 +50,19 @@ internal static class RoomAir
             .Advise("Let air in, turn the boiler off, find where the carbon monoxide comes from and put it right; sweep the room again.");
     }
 
+    /// <summary>The last sweep, which is what the air was left like, when nobody may stay in it; null when somebody may.</summary>
+    public static decimal? LastSweepAboveTheCeiling(this Look look, Visit visit)
+    {
+        var last = visit.Record.AmbientCo?.AfterPpm ?? visit.Record.AmbientCo?.RunningPeakPpm ?? visit.Record.AmbientCo?.BeforePpm;
+        if (last is not { } ppm || visit.Limits[LimitIds.AmbientCoCeiling].Allows(ppm))
+            return null;
+
+        look.Note(visit.Record.AmbientCo?.BeforePpm);
+        look.Note(visit.Record.AmbientCo?.RunningPeakPpm);
+        look.Note(visit.Record.AmbientCo?.AfterPpm);
+        return ppm;
+    }
+
     /// <summary>The verdict on air in which nobody may stay; null below that.</summary>
     public static Verdict? AboveTheCeiling(this Look look, Visit visit, string sweep, decimal ppm, Doubt? doubt)
     {

@@ -18,7 +18,8 @@ public sealed class FlueCoRule : MaximumReadingRule
 
         var doubt = look.DoubtOf(visit, reading.CoPpm);
         var standard = visit.Limits[LimitIds.CoPpm];
-        var limit = visit.Limits.MakerMax(look.Note(visit.Maker.CoPpmMax), visit.Maker.Source, LimitIds.CoPpm);
+        look.Note(visit.Maker.CoPpmMax);
+        var limit = visit.CoLimit();
         if (!limit.Allows(co))
         {
             return look.OverLimit(visit, $"the flue gas at maximum rate shows {co} ppm carbon monoxide, above {limit.Max}",

@@ -1,3 +1,4 @@
+using Findings;
 using RuleModel;
 using ServiceRecords;
 
@@ -15,4 +16,11 @@ internal static class ReadingWords
         reading is { Rate: { } rate, TakenAt: { } time }
             ? visit.StatedAt(rate).Select(other => other.Value).Where(other => other.TakenAt is { } later && later.Value > time.Value)
             : [];
+
+    /// <summary>At maximum rate, within what is asked of carbon monoxide and carbon dioxide there; at another rate nothing more is asked.</summary>
+    public static bool IsWithinMaximumLimits(this Visit visit, CombustionReading reading) => reading.Rate != FiringRate.Maximum
+        || (reading.CoPpm is { } co && visit.CoLimit().Allows(co) && !(reading.Co2Percent < visit.Maker.Co2PercentMin) && !(reading.Co2Percent > visit.Maker.Co2PercentMax));
+
+    /// <summary>The most carbon monoxide at maximum rate: the maker's, or the trade's default.</summary>
+    public static Limit CoLimit(this Visit visit) => visit.Limits.MakerMax(visit.Maker.CoPpmMax, visit.Maker.Source, LimitIds.CoPpm);
 }

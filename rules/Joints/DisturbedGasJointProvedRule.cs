@@ -13,9 +13,20 @@ public sealed class DisturbedGasJointProvedRule : ComplianceRule<DisturbedJoint>
 {
     protected override IEnumerable<Subject<DisturbedJoint>>? Subjects(Visit visit) => visit.DisturbedGasJoints;
 
-    // A tightness test is made with the gas valve shut: it cannot see what lies behind.
-    protected override Verdict Assess(DisturbedJoint joint, Visit visit, Look look) =>
-        joint.IsBehindTheGasValve() ? BehindTheValve(joint, visit, look) : BeforeTheValve(joint, visit, look);
+    protected override Verdict Assess(DisturbedJoint joint, Visit visit, Look look)
+    {
+        // A tightness test is made with the gas valve shut: it cannot see what lies behind.
+        var verdict = joint.IsBehindTheGasValve() ? BehindTheValve(joint, visit, look) : BeforeTheValve(joint, visit, look);
+
+        // Where a leak was left to the emergency provider with the gas off, nothing can be proved today.
+        if (!verdict.IsProblem || !visit.IsLeftOutOfUse || !visit.EscapeIsMadeSafe() || !TightnessProof.LeakStands(visit))
+            return verdict;
+
+        look.Note(visit.Record.Escape?.GasIsolated);
+        look.Note(visit.Record.Escape?.Reference);
+        return look.Advisory($"the joint at the {joint.Place} was disturbed and is not proved: the installation leaks, the gas is shut off and the emergency provider was called")
+            .Warn(Cautions.EscapingGas).Advise("Prove the joint before the gas is left on.");
+    }
 
     private static Verdict BehindTheValve(DisturbedJoint joint, Visit visit, Look look)
     {

@@ -23,6 +23,8 @@ public sealed class LeakFoundBeforeWorkRule : ComplianceRule<TightnessTest>
             return look.Pass($"whatever this test showed, one after the work shows the installation tight");
 
         var verdict = TightnessResultRule.WhatItShows(test, visit, look);
-        return verdict.Outcome == Outcome.Unsafe ? verdict.AndMissing("/tightnessTests") : verdict;
+
+        // With the gas shut off and the emergency provider called nobody can test again, and nobody need.
+        return verdict.Outcome == Outcome.Unsafe && !visit.EscapeIsMadeSafe() ? verdict.AndMissing("/tightnessTests") : verdict;
     }
 }

@@ -1,5 +1,6 @@
 using Findings;
 using RuleModel;
+using ServiceRecords;
 
 namespace Rules;
 
@@ -13,6 +14,7 @@ internal static class TightnessProof
     ];
 
     private static readonly TightnessResultRule Result = new();
+    private static readonly LeakFoundBeforeWorkRule FoundBefore = new();
 
     /// <summary>Pointers of what keeps the test at a pointer from counting, whatever the gauge showed: absent members, and members that void it.</summary>
     public static IReadOnlyList<string> ObjectionsTo(string test, Visit visit) =>
@@ -25,7 +27,7 @@ internal static class TightnessProof
     public static bool? ShowsTight(string test, Visit visit, ICollection<string> gaps)
     {
         var verdict = Result.VerdictOn(test, visit);
-        if (!verdict.IsProblem || verdict.Outcome == Outcome.Advisory)
+        if (!verdict.IsProblem || verdict is { Outcome: Outcome.Advisory, WasPutRight: false })
             return true;
         var open = verdict.Missing.Union(ObjectionsTo(test, visit), StringComparer.Ordinal).ToList();
         if (verdict.Outcome != Outcome.Missing || !open.All(visit.Lacks))
@@ -35,4 +37,25 @@ internal static class TightnessProof
             gaps.Add(pointer);
         return null;
     }
+
+    /// <summary>
+    /// Does a test after the work, later than the one at a pointer, show the installation tight? It must have seen as much: the appliances
+    /// and what lies behind their valves. Tests carry a day and no time, so those of one day stand in the order of the list.
+    /// </summary>
+    public static bool IsFollowedByATightTest(string pointer, Visit visit)
+    {
+        var tests = visit.TightnessTests!;
+        var place = tests.Index().Single(test => test.Item.Pointer == pointer).Index;
+        var first = tests[place].Value;
+        return tests.Index().Any(test => test.Item.Value is { Stage: WorkStage.AfterWork } later
+            && (TightnessEditions.DayOf(later, visit), test.Index).CompareTo((TightnessEditions.DayOf(first, visit), place)) > 0
+            && (first.AppliancesConnected == false || later.AppliancesConnected == true)
+            && (first.ApplianceValvesOpen != true || later.ApplianceValvesOpen == true)
+            && TightnessResultRule.WhatItProves(later, visit, new Look(test.Item.Pointer)).Outcome is Outcome.Pass or Outcome.Advisory);
+    }
+
+    /// <summary>A leak that a test showed, before the work or after it, and that no later test that counts takes back.</summary>
+    public static bool LeakStands(Visit visit) =>
+        visit.Judgements.ReliedOn(FoundBefore).Any(answer => answer.Verdict.Outcome == Outcome.Unsafe)
+        || visit.Judgements.ReliedOn(Result).Any(answer => answer.Verdict.Outcome == Outcome.Unsafe && !IsFollowedByATightTest(answer.Subject, visit));
 }

@@ -13,6 +13,15 @@ public sealed class TightnessResultRule : TightnessTestRule
 {
     protected override Verdict Judge(TightnessTest test, Visit visit, Look look)
     {
+        var verdict = WhatItProves(test, visit, look);
+        return verdict.Outcome is Outcome.Unsafe or Outcome.Missing && visit.IsPutRight(look.Subject, Topics.Tightness) && TightnessProof.IsFollowedByATightTest(look.Subject, visit)
+            ? verdict.PutRight($"a later test shows no leak")
+            : verdict;
+    }
+
+    /// <summary>What smell and gauge say, and only if the test was made as it must be.</summary>
+    internal static Verdict WhatItProves(TightnessTest test, Visit visit, Look look)
+    {
         var verdict = WhatItShows(test, visit, look);
         if (verdict.Outcome is Outcome.Unsafe or Outcome.Missing)
             return verdict;

@@ -12,8 +12,8 @@ internal static class Danger
         finding.Outcome == Outcome.Unsafe && !finding.Subject.StartsWith("/defects/", StringComparison.Ordinal);
 
     /// <summary>Unsafe, and neither put right nor left on by a refusal that was dealt with.</summary>
-    public static bool Stands(Finding finding, Visit visit) => finding.Outcome == Outcome.Unsafe && !visit.RecordedDefects.Any(defect =>
-        defect.Answers(finding) && (defect.IsRefusalDealtWith || (defect.Defect.Action == DefectAction.Rectified && defect.Settles(finding))));
+    public static bool Stands(Finding finding, Visit visit) =>
+        finding.Outcome == Outcome.Unsafe && !visit.RecordedDefects.Any(defect => defect.SettlesInUse(finding));
 
     /// <summary>Unsafe, and no recorded defect answers it.</summary>
     public static bool IsUnanswered(Finding finding, Visit visit) =>
@@ -23,6 +23,13 @@ internal static class Danger
     public static bool IsRecordedLower(RecordedDefect defect, Finding finding) =>
         IsObserved(finding) && defect.Answers(finding) && (finding.ExpectedClass, defect.Defect.Class) is
             (ExpectedClass.ImmediatelyDangerous, DefectClass.AtRisk or DefectClass.Other) or (ExpectedClass.AtRisk, DefectClass.Other);
+
+    /// <summary>A defect records as put right what is found at a subject.</summary>
+    public static bool IsPutRight(this Visit visit, string subject, string topic) => visit.RecordedDefects.Any(defect => defect.PutsRight(subject, topic));
+
+    /// <summary>After an escape the gas was shut off, and the emergency provider's reference is recorded.</summary>
+    public static bool EscapeIsMadeSafe(this Visit visit) =>
+        visit.Record.Escape is { GasIsolated: true } escape && !string.IsNullOrWhiteSpace(escape.Reference);
 
     /// <summary>Nothing is recorded as done about it.</summary>
     public static bool IsLeftAlone(RecordedDefect defect) => defect.Defect.Action is null or DefectAction.None;

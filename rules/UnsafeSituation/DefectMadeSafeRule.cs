@@ -18,12 +18,24 @@ public sealed class DefectMadeSafeRule : DangerousDefectRule
 
         var mustDisconnect = classed == DefectClass.ImmediatelyDangerous;
         if (action is DefectAction.Rectified or DefectAction.Disconnected || (action == DefectAction.TurnedOff && !mustDisconnect))
-            return look.Pass($"a defect classed as {classed} was answered: {action}");
+            return Answered(classed, action, visit, look);
 
         return (defect.Permission == Consent.Refused ? Refused(defect, mustDisconnect, look)
                 : look.Missing($"a defect classed as {classed} was left at '{action}', with no refusal on record; {(mustDisconnect ? "disconnecting" : "turning off")} is the least",
                     defect.Permission is null ? [$"{look.Subject}/permission"] : [$"{look.Subject}/action"]))
             .Warn(Cautions.DangerStands);
+    }
+
+    // An appliance that was left in use was not turned off: one of the two is wrong, and the worse is believed.
+    private static Verdict Answered(DefectClass classed, DefectAction action, Visit visit, Look look)
+    {
+        if (action == DefectAction.Rectified || visit.IsLeftOutOfUse)
+            return look.Pass($"a defect classed as {classed} was answered: {action}");
+
+        return (look.Lacks(visit.Record.Appliance.StateOnLeaving, out var state)
+                ? look.Missing($"the action on a defect classed as {classed} is recorded as {action}, and not how the appliance was left")
+                : look.Missing($"the action on a defect classed as {classed} is recorded as {action}, and the appliance as left {state}", "/appliance/stateOnLeaving", $"{look.Subject}/action"))
+            .Warn(Cautions.DangerStands).Advise("Make the appliance safe with permission, and record how it was left.");
     }
 
     private static Verdict Refused(Defect defect, bool mustDisconnect, Look look)

@@ -6,10 +6,14 @@ using ServiceRecords;
 namespace Rules;
 
 [Name(RuleIds.DefectPermission), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
-[Description("The record says whether permission to make the appliance safe was given")]
+[Description("The record says whether permission to make the appliance safe was given, and not that it was refused beside what was done")]
 [Coverage(Coverage.Full, "each recorded defect is judged")]
-public sealed class DefectPermissionRule : StandingDangerRule
+public sealed class DefectPermissionRule : DangerousDefectRule
 {
+    // Of what was put right nobody asks for the permission; a refusal beside it is another matter.
+    protected override bool Concerns(Defect defect) =>
+        defect.Action == DefectAction.Rectified ? defect.Permission == Consent.Refused : base.Concerns(defect);
+
     protected override Verdict Judge(Defect defect, DefectClass classed, Visit visit, Look look)
     {
         var action = look.Note(defect.Action);
@@ -17,7 +21,7 @@ public sealed class DefectPermissionRule : StandingDangerRule
         {
             null => look.Advisory($"the record does not say whether permission to act was given")
                 .Advise("Record whether permission was given, refused, or nobody was there."),
-            Consent.Refused when action is DefectAction.Disconnected or DefectAction.TurnedOff =>
+            Consent.Refused when action is not (null or DefectAction.None) =>
                 look.Advisory($"permission is recorded as refused, and the action as {action}: one of the two is wrong").Advise("Correct the record."),
             { } permission => look.Pass($"permission is recorded: {permission}"),
         };

@@ -5,27 +5,63 @@ using RuleModel;
 namespace Rules;
 
 [Name(RuleIds.EscapeMadeSafe), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "37"), Cites("GSMR-1996", "7")]
-[Description("After a known or suspected escape the gas is shut off and the emergency provider's reference recorded; carbon monoxide from an appliance counts")]
-[Coverage(Coverage.Full, "the record states it")]
+[Description("After an escape, known, suspected or shown by the record, the gas is shut off and the emergency provider's reference recorded; carbon monoxide from an appliance counts")]
+[Coverage(Coverage.MayUnderReport, "an escape that is neither stated nor shown by a tightness test or a sweep of the room air is not seen")]
 public sealed class EscapeMadeSafeRule : VisitRule
 {
     protected override string SubjectPointer => "/escape";
 
     protected override Verdict Assess(Visit visit, Look look)
     {
-        if (look.Lacks(visit.Record.Escape?.Reported, out var isReported))
-            return look.Missing();
-        if (!isReported)
-            return look.Pass($"no escape is known or suspected");
+        // What the record shows is an escape, whatever it states: a leak that was left, and air that nobody may breathe.
+        var leaks = TightnessProof.LeakStands(visit);
+        var air = look.LastSweepAboveTheCeiling(visit);
+        var lacks = look.Lacks(visit.Record.Escape?.Reported, out var isReported);
+        if (!leaks && air is null && !isReported)
+            return lacks ? look.Missing() : look.Pass($"no escape is known or suspected, and none shows");
 
         look.Note(visit.Record.Escape?.ReportedAt);
         var isShut = look.Note(visit.Record.Escape?.GasIsolated) == true;
-        var hasReference = look.Note(visit.Record.Escape?.Reference) is not null;
+        var hasReference = !string.IsNullOrWhiteSpace(look.Note(visit.Record.Escape?.Reference));
         if (isShut && hasReference)
-            return look.Pass($"after an escape the gas was shut off and the emergency provider's reference is recorded");
+            return MadeSafe(visit, look, isReported);
 
-        IReadOnlyList<string> open = [.. isShut ? Array.Empty<string>() : ["/escape/gasIsolated"], .. hasReference ? Array.Empty<string>() : ["/escape/reference"]];
-        return look.Unsafe($"an escape is recorded, and {(isShut ? "no reference of the emergency provider" : hasReference ? "not that the gas was shut off" : "neither that the gas was shut off nor a reference of the emergency provider")} with it", ExpectedClass.ImmediatelyDangerous)
-            .AndMissing(open).Warn(Cautions.EscapingGas).Advise("Shut the gas off, let air in, call the gas emergency provider, and record the reference.");
+        var lacking = isShut ? "has no reference of the emergency provider"
+            : hasReference ? "does not show that the gas was shut off"
+            : "shows neither that the gas was shut off nor a reference of the emergency provider";
+        List<string> asked = [];
+        if (lacks)
+            asked.Add("/escape/reported");
+        if (!isShut)
+            asked.Add("/escape/gasIsolated");
+        if (!hasReference)
+            asked.Add("/escape/reference");
+        return Escape(look, isReported, leaks, air, lacking)
+            .AndMissing(asked).Warn(air is null ? Cautions.EscapingGas : Cautions.RoomAir).Advise("Shut the gas off, let air in, call the gas emergency provider, and record the reference.");
+    }
+
+    private static Verdict Escape(Look look, bool isReported, bool leaks, decimal? air, string lacking)
+    {
+        const ExpectedClass Expected = ExpectedClass.ImmediatelyDangerous;
+        if (isReported)
+            return look.Unsafe($"an escape is recorded, and the record {lacking}", Expected);
+
+        return leaks
+            ? look.Unsafe($"a tightness test shows a leak and no later one that it is gone, and the record {lacking}", Expected)
+            : look.Unsafe($"the room air was left at {air} ppm carbon monoxide, and the record {lacking}", Expected);
+    }
+
+    private static Verdict MadeSafe(Visit visit, Look look, bool isReported)
+    {
+        if (!isReported)
+        {
+            return look.Advisory($"the record shows an escape that it does not state; the gas was shut off and the emergency provider's reference is recorded")
+                .Advise("State the escape in the record.");
+        }
+
+        return visit.RecordedDefects.Count > 0
+            ? look.Pass($"after an escape the gas was shut off and the emergency provider's reference is recorded")
+            : look.Advisory($"after an escape the gas was shut off and the emergency provider called; nothing is recorded of what was found and put right")
+                .Warn(Cautions.EscapingGas).Advise("Record as a defect what escaped and where, and what was done about it before the gas was left on.");
     }
 }

@@ -11,6 +11,10 @@ namespace Rules;
 [Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class ReportDecidedRule : DangerousDefectRule
 {
+    // Gas or products that still come out can harm, whatever the class.
+    protected override bool Concerns(Defect defect) => base.Concerns(defect)
+        || defect is { Mechanism: DefectMechanism.GasLeak or DefectMechanism.ProductsNotRemoved, Action: not DefectAction.Rectified };
+
     protected override Verdict Judge(Defect defect, DefectClass classed, Visit visit, Look look)
     {
         if (look.Note(defect.Cause) is not { } cause || look.Note(defect.Mechanism) is not { } mechanism)

@@ -76,12 +76,12 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, Visit visit, Li
     }
 
     /// <summary>
-    /// What stands in the way: a rule that failed, evidence that is missing, an unsafe finding that no recorded defect answers. A job can
+    /// What stands in the way: a rule that failed, evidence that is missing, an unsafe finding that no recorded defect settles. A job can
     /// be closed on a dangerous boiler once the record shows that it was made safe; what only a boiler in use can show is then not waited for.
     /// </summary>
     private Closing Closing()
     {
-        var isMadeSafe = visit.IsLeftOutOfUse && visit.RecordedDefects.Any(defect => defect.IsDangerous && defect.IsDealtWith);
+        var isMadeSafe = visit.IsLeftOutOfUse && visit.RecordedDefects.Any(defect => defect.IsDangerous && (defect.IsTakenOutOfUse || defect.IsRefusalDealtWith()));
         var blocking = new SortedSet<string>(StringComparer.Ordinal);
         foreach (var finding in answers)
         {
@@ -100,5 +100,7 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, Visit visit, Li
         bool IsWaitedFor(Finding finding) => !(isMadeSafe && Topics.NeedAnApplianceInUse.Contains(finding.Topic));
     }
 
-    private bool IsSettled(Finding finding) => visit.RecordedDefects.Any(defect => defect.Settles(finding));
+    // A defect settles what was found. What follows from findings, such as a danger left in use, ends with them and not by a defect.
+    private bool IsSettled(Finding finding) => ((RuleFace)finding.Rule).Rule is not InferenceRule
+        && visit.RecordedDefects.Any(defect => visit.IsLeftOutOfUse ? defect.SettlesOutOfUse(finding) : defect.SettlesInUse(finding));
 }

@@ -61,28 +61,38 @@ public sealed class RecordedDefect(string pointer, Defect defect)
     public bool Answers(Finding finding)
     {
         ArgumentNullException.ThrowIfNull(finding);
-        if (finding.Subject == Pointer)
-            return true;
-
-        return Defect.Subject is { Length: > 0 } subject
-            ? finding.Subject == subject || finding.Subject.StartsWith(subject + "/", StringComparison.Ordinal)
-            : Defect.Topic == finding.Topic;
+        return finding.Subject == Pointer || Answers(finding.Subject, finding.Topic);
     }
 
+    /// <summary>Is what is found at <paramref name="subject"/> recorded as put right?</summary>
+    public bool PutsRight(string subject, string topic) => Defect.Action == DefectAction.Rectified && Answers(subject, topic);
+
     /// <summary>
-    /// Does it stand no longer in the way of closing the job? Put right settles what is found about the defect itself; it does not
-    /// settle a measurement, which still stands.
+    /// Does <paramref name="finding"/> stand no longer, though the appliance stays in use? Put right settles what is found about the
+    /// defect itself; it does not settle a measurement, which still stands. A refusal that was dealt with settles what it answers.
     /// </summary>
-    public bool Settles(Finding finding) =>
-        Answers(finding) && (IsDealtWith || (finding.Subject == Pointer && Defect.Action == DefectAction.Rectified));
+    public bool SettlesInUse(Finding finding) =>
+        Answers(finding) && (IsRefusalDealtWith(finding.ExpectedClass) || (finding.Subject == Pointer && Defect.Action == DefectAction.Rectified));
+
+    /// <summary>The same of an appliance that nobody can use as it was left: taking it out of use settles what the defect answers.</summary>
+    public bool SettlesOutOfUse(Finding finding) => SettlesInUse(finding) || (IsTakenOutOfUse && Answers(finding));
 
     /// <summary>Did the engineer class it as at risk or immediately dangerous?</summary>
     public bool IsDangerous => Defect.Class is DefectClass.AtRisk or DefectClass.ImmediatelyDangerous;
 
-    /// <summary>Does the record show that the appliance cannot go on endangering anyone as it was left, or that the procedure was gone through to its end?</summary>
-    public bool IsDealtWith => Defect.Action is DefectAction.Disconnected or DefectAction.TurnedOff || IsRefusalDealtWith;
+    /// <summary>Does the defect say that the appliance was taken out of use? Whether it was left so, the record says elsewhere.</summary>
+    public bool IsTakenOutOfUse => Defect.Action is DefectAction.Disconnected or DefectAction.TurnedOff;
 
-    /// <summary>Permission was refused, and what the procedure then asks is there: the emergency provider's reference, or for At Risk the signed acceptance.</summary>
-    public bool IsRefusalDealtWith => Defect.Permission is Consent.Refused
-        && (!string.IsNullOrWhiteSpace(Defect.EmergencyReference) || (Defect.Class == DefectClass.AtRisk && Defect.UserSigned == true));
+    /// <summary>
+    /// Permission was refused, so nothing was done, and what the procedure then asks is there: the emergency provider's reference, or the
+    /// signed acceptance. The signature is for At Risk, by the engineer's class and by what was <paramref name="found"/>.
+    /// </summary>
+    public bool IsRefusalDealtWith(ExpectedClass? found = null) =>
+        IsDangerous && Defect is { Permission: Consent.Refused, Action: null or DefectAction.None }
+        && (!string.IsNullOrWhiteSpace(Defect.EmergencyReference)
+            || (Defect is { Class: DefectClass.AtRisk, UserSigned: true } && found != ExpectedClass.ImmediatelyDangerous));
+
+    private bool Answers(string subject, string topic) => Defect.Subject is { Length: > 0 } own
+        ? subject == own || subject.StartsWith(own + "/", StringComparison.Ordinal)
+        : Defect.Topic == topic;
 }

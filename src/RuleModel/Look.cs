@@ -99,7 +99,7 @@ public sealed class Look
 
     /// <summary>A danger; <paramref name="expected"/> is the class that the trade's procedure would be expected to give.</summary>
     public Verdict Unsafe(FormattableString message, ExpectedClass expected = ExpectedClass.AtRisk) =>
-        new(Outcome.Unsafe, message, this) { ExpectedClass = expected };
+        new(Outcome.Unsafe, message, this, expectedClass: expected);
 
     /// <summary>What the rule needs is absent: everything that <c>Lacks</c> found so far.</summary>
     public Verdict Missing() => Missing($"the record does not say enough to judge this");

@@ -9,10 +9,11 @@ public sealed class Verdict : IStatement
     private readonly Look? _look;
     private IReadOnlyList<LimitDefinition>? _loosened;
 
-    internal Verdict(Outcome outcome, FormattableString? message, Look? look = null, IReadOnlyList<string>? missing = null)
+    internal Verdict(Outcome outcome, FormattableString? message, Look? look = null, IReadOnlyList<string>? missing = null, ExpectedClass? expectedClass = null)
     {
         Outcome = outcome;
         Message = message;
+        ExpectedClass = expectedClass;
         _look = look;
         Missing = missing ?? [];
     }
@@ -50,7 +51,7 @@ public sealed class Verdict : IStatement
     public decimal? Conformity { get; private set; }
 
     /// <summary>The class that the trade's procedure would be expected to give.</summary>
-    public ExpectedClass? ExpectedClass { get; internal init; }
+    public ExpectedClass? ExpectedClass { get; private set; }
 
     /// <summary>Who can be hurt, and what to mind.</summary>
     public string? Caution { get; private set; }
@@ -137,6 +138,18 @@ public sealed class Verdict : IStatement
         var same = (Verdict)MemberwiseClone();
         same._loosened = loosened;
         return same;
+    }
+
+    /// <summary>Something that was found and that <see cref="PutRight"/> made an advisory of: it is no proof of anything.</summary>
+    public bool WasPutRight { get; private set; }
+
+    /// <summary>The same as an advisory that asks for nothing: it was found and put right, and <paramref name="shown"/> says what shows that.</summary>
+    public Verdict PutRight(FormattableString shown)
+    {
+        var own = Own;
+        (own.Outcome, own.ExpectedClass, own.Missing, own.WasPutRight) = (Outcome.Advisory, null, [], true);
+        own.Message = (FormattableString)$"{Message}; a defect records it as put right, and {shown}";
+        return own.Advise("See at the next visit whether it stayed right.");
     }
 
     /// <summary>Adds a duty that is not yet due.</summary>

@@ -22,6 +22,9 @@ internal sealed class Comparison
 
     public static IReadOnlyList<string> RuleIds { get; } = [.. Engine.Catalogue.Rules.Select(rule => rule.Info.Id)];
 
+    public static IEnumerable<byte[]> RecordsOfCases =>
+        Engine.Catalogue.Cases.Values.SelectMany(cases => cases.Select(one => one.RecordFrom(Engine.Catalogue.ExampleRecord)));
+
     public long Records => _records;
 
     public long Answers => _answers;

@@ -27,6 +27,16 @@ internal static class Facts
     /// <summary>Carbon monoxide in the room, or a flue that spills.</summary>
     public static bool ProductsAreInRoom(this Case one) => one.CoIsInRoom() || one.Record.Flue?.SpillageTestPassed == false;
 
+    /// <summary>Nobody can use the appliance as it was left.</summary>
+    public static bool IsLeftOff(this Case one) => one.Record.Appliance.StateOnLeaving is StateOnLeaving.TurnedOff or StateOnLeaving.Disconnected;
+
+    /// <summary>After an escape the supply was shut and the emergency provider told, as regulation 37 asks.</summary>
+    public static bool IsGasShutAndReported(this Case one) => one.Record.Escape is { GasIsolated: true, Reference: { } reference } && reference.Trim() != "";
+
+    /// <summary>Is a defect about this place, or without a place about this topic, recorded as put right?</summary>
+    public static bool IsWrittenAsRectified(this Case one, string place, string topic) => (one.Record.Defects ?? []).Any(defect =>
+        defect.Action == DefectAction.Rectified && (string.IsNullOrEmpty(defect.Subject) ? defect.Topic == topic : $"{place}/".StartsWith($"{defect.Subject}/", StringComparison.Ordinal)));
+
     /// <summary>At risk, and immediately dangerous where products are in the room.</summary>
     public static Opinion AtRiskOrWorse(this Case one, string subject) => one.ProductsAreInRoom() ? Say.Dangerous(subject) : Say.AtRisk(subject);
 

@@ -1,4 +1,7 @@
 using System.Globalization;
+using System.Text;
+using System.Text.Json.Nodes;
+using ServiceRecords;
 using Xunit.Abstractions;
 
 namespace SecondOpinion.Tests;
@@ -34,6 +37,20 @@ public sealed class SecondOpinionTests(JudgedRecords judged, ITestOutputHelper o
     {
         var comparison = judged.Comparison;
         output.WriteLine($"{comparison.Records} records, {comparison.Answers} answers, {comparison.Disagreements.Count} disagreements");
+        Assert.True(comparison.Disagreements.Count == 0, comparison.Report());
+    }
+
+    /// <summary>The records that stand beside the rules: situations that chance hardly makes, such as a leak that was put right and tested again.</summary>
+    [Fact]
+    public void Rules_and_second_opinion_agree_on_the_record_of_every_case()
+    {
+        var comparison = new Comparison();
+        foreach (var (json, number) in Comparison.RecordsOfCases.Index().Select(one => (one.Item, one.Index)))
+        {
+            var change = new Change("the whole record", JsonValue.Create(Encoding.UTF8.GetString(json)));
+            comparison.Judge(new GeneratedRecord(number, [change], [], RecordReader.Read(json).Record!));
+        }
+
         Assert.True(comparison.Disagreements.Count == 0, comparison.Report());
     }
 

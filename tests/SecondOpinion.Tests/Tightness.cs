@@ -54,6 +54,35 @@ internal static class Tightness
         return proofs.Contains(true) ? true : proofs.Contains(null) ? null : false;
     }
 
+    /// <summary>
+    /// After a test that leaked: did another one after the work, of a later day or further down the list, with at least the same part of
+    /// the installation in it, show no leak?
+    /// </summary>
+    public static bool IsTestedAgain(Case one, int place)
+    {
+        var tests = one.Record.TightnessTests!;
+        var leaked = tests[place];
+        for (var i = 0; i < tests.Count; i++)
+        {
+            var again = tests[i];
+            var days = DayOf(one, again).DayNumber - DayOf(one, leaked).DayNumber;
+            if (again.Stage == WorkStage.AfterWork && (days > 0 || (days == 0 && i > place))
+                && (again.AppliancesConnected == true || leaked.AppliancesConnected == false)
+                && (again.ApplianceValvesOpen == true || leaked.ApplianceValvesOpen != true)
+                && WhatItProves(one, again) is Shown.Tight or Shown.WithinStatedDrop)
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>A test showed a leak, and the installation was left like that.</summary>
+    public static bool IsLeftLeaking(Case one) => (one.Record.TightnessTests ?? []).Index().Any(test => test.Item.Stage switch
+    {
+        WorkStage.AfterWork => WhatItProves(one, test.Item) == Shown.Leak && !IsTestedAgain(one, test.Index),
+        _ => WhatTheGaugeShows(one, test.Item) == Shown.Leak && IsProvedTight(one) != true,
+    });
+
     /// <summary>What the gauge shows, and only if the test was made as it must be.</summary>
     public static Shown WhatItProves(Case one, TightnessTest test)
     {

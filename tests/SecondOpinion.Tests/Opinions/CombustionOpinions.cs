@@ -75,12 +75,23 @@ internal static class CombustionOpinions
     {
         if (RatioOf(reading) is not { } ratio || reading.Stage is null || ProductsAtInlet(one))
             return Missing(at);
-        if (ratio > 0.008m)
-            return one.AtRiskOrWorse(at);
         var limit = RatioLimit(one);
+        if (ratio > 0.008m)
+        {
+            // Put right, and the boiler burns as it should in a later reading at that rate.
+            return one.IsWrittenAsRectified(at, Findings.Topics.Combustion)
+                && IsLaterWithin(one, reading, other => RatioOf(other) <= limit && (other.Rate == FiringRate.Minimum || BurnsRightAtMaximum(one, other)))
+                ? Advisory(at)
+                : one.AtRiskOrWorse(at);
+        }
+
         return Over(one, ratio, limit, 0.004m, IsLaterWithin(one, reading, other => RatioOf(other) <= limit), at)
             .IfSure(RatioUncertainty(one, reading), ratio, null, limit);
     }
+
+    private static bool BurnsRightAtMaximum(Case one, CombustionReading reading) => reading.CoPpm <= LimitOf(one, one.Record.MakerLimits?.CoPpmMax, 350)
+        && (one.Record.MakerLimits?.Co2PercentMin is not { } least || reading.Co2Percent >= least)
+        && (one.Record.MakerLimits?.Co2PercentMax is not { } most || reading.Co2Percent <= most);
 
     public static double? RatioUncertainty(Case one, CombustionReading reading)
     {

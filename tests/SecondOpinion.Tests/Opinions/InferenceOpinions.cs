@@ -60,16 +60,22 @@ internal static class InferenceOpinions
     private static IEnumerable<Opinion> LeftInUse(Case c)
     {
         var standing = Unsafe(c).Where(finding => !Defects(c).Any(defect => defect.Answers(finding)
-            && (IsRefusalGoneThrough(defect.Is) || (finding.Subject == defect.Pointer && defect.Is.Action == DefectAction.Rectified)))).ToList();
-        if (standing.Count == 0 || c.Record.Appliance.StateOnLeaving is StateOnLeaving.TurnedOff or StateOnLeaving.Disconnected)
+            && (IsRefusalGoneThrough(defect.Is, finding) || (finding.Subject == defect.Pointer && defect.Is.Action == DefectAction.Rectified)))).ToList();
+        if (standing.Count == 0 || c.IsLeftOff())
             return On("", Outcome.Pass);
 
         var answer = On("/appliance/stateOnLeaving", c.Record.Appliance.StateOnLeaving is null ? Outcome.Missing : Outcome.Unsafe);
         return standing.Any(finding => finding.ExpectedClass == ExpectedClass.ImmediatelyDangerous) ? Immediately(answer) : answer;
     }
 
-    private static bool IsRefusalGoneThrough(Defect defect) => defect.Permission == Consent.Refused
-        && (Given(defect.EmergencyReference) || defect is { Class: DefectClass.AtRisk, UserSigned: true });
+    // Nothing was done, since it was refused. The emergency provider's reference ends that for either class; a signature only where both
+    // the engineer and what was found say At Risk.
+    private static bool IsRefusalGoneThrough(Defect defect, Finding finding) => defect switch
+    {
+        { Permission: not Consent.Refused } or { Action: not (null or DefectAction.None) } or { Class: null or DefectClass.Other } => false,
+        _ when Given(defect.EmergencyReference) => true,
+        _ => defect is { Class: DefectClass.AtRisk, UserSigned: true } && finding.ExpectedClass == ExpectedClass.AtRisk,
+    };
 
     private sealed record PlacedDefect(string Pointer, Defect Is)
     {

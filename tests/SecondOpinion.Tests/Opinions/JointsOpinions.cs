@@ -70,6 +70,13 @@ internal static class JointsOpinions
     /// <summary>Beyond the gas valve only a check with the burner alight can see a leak; before it a tightness test with its valve open.</summary>
     private static Opinion Proved(Case one, DisturbedJoint joint, string at)
     {
+        var proof = ProofOf(one, joint, at);
+        var isLeftToTheProvider = one.IsLeftOff() && one.IsGasShutAndReported() && Tightness.IsLeftLeaking(one);
+        return proof.Outcome != Findings.Outcome.Pass && isLeftToTheProvider ? Advisory(at) : proof;
+    }
+
+    private static Opinion ProofOf(Case one, DisturbedJoint joint, string at)
+    {
         var isChecked = joint.LeakChecked == true;
         if (joint.Place != JointPlace.GasValveInlet)
         {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using ServiceRecords;
 using static SecondOpinion.Tests.Say;
 
@@ -83,9 +84,13 @@ internal static class TightnessOpinions
     {
         Tightness.Shown.Tight => Tight(one, test, at),
         Tightness.Shown.WithinStatedDrop => Advisory(at),
+        // Found after the work, put right and tested again: what is left to say is that it happened.
+        _ when one.IsWrittenAsRectified(at, Findings.Topics.Tightness) && Tightness.IsTestedAgain(one, PlaceOf(at)) => Advisory(at),
         Tightness.Shown.Leak => Dangerous(at),
         _ => Missing(at),
     };
+
+    private static int PlaceOf(string at) => int.Parse(at[(List.Length + 1)..], CultureInfo.InvariantCulture);
 
     private static Opinion Tight(Case one, TightnessTest test, string at) =>
         Pass(at).IfSure(Sureness.OfGauge(one, "dropMbar", test.DropMbar), test.DropMbar!.Value, null, Tightness.LargestTightDrop(one, test));

@@ -10,13 +10,13 @@ internal static class UnsafeSituationOpinions
     [
         ("altered-since-last-visit", c => On("/premises/alteredSinceLastVisit", c.Record.Premises?.AlteredSinceLastVisit is { } altered ? Pass(!altered) : Outcome.Missing)),
         ("at-risk-recorded", Defects(AtRisk)),
-        ("defect-classed", Defects((_, defect) => defect.Class is null ? Outcome.Missing : Outcome.Pass)),
+        ("defect-classed", Defects((_, defect) => Classed(defect))),
         ("defect-described", Defects((_, defect) => Given(defect.Description) ? Pass(Given(defect.Location)) : Outcome.Missing)),
         ("defect-labelled", Standing(defect => Pass(defect.Labelled == true))),
-        ("defect-made-safe", Defects((_, defect) => defect.Class == DefectClass.Other ? null : MadeSafe(defect))),
+        ("defect-made-safe", Defects((c, defect) => defect.Class == DefectClass.Other ? null : MadeSafe(c, defect))),
         ("defect-notified", Defects(Notified)),
-        ("defect-permission", Standing(Permission)),
-        ("escape-made-safe", c => Immediately(On("/escape", EscapeMadeSafe(c.Record.Escape)))),
+        ("defect-permission", Defects((_, defect) => Permission(defect))),
+        ("escape-made-safe", c => Immediately(On("/escape", EscapeMadeSafe(c)))),
         ("immediately-dangerous-recorded", c => Immediately(Defects((_, defect) => defect.Class switch
         {
             null => Outcome.Missing,
@@ -54,14 +54,16 @@ internal static class UnsafeSituationOpinions
     };
 
     // Turned off is enough for At Risk only; after a refusal At Risk needs a signature, Immediately Dangerous the emergency provider.
-    private static Outcome MadeSafe(Defect defect)
+    // Written as off while the appliance was left on is nothing done.
+    private static Outcome MadeSafe(Case c, Defect defect)
     {
         var atRisk = defect.Class == DefectClass.AtRisk;
         return defect switch
         {
             { Class: null } or { Action: null } => Outcome.Missing,
-            { Action: DefectAction.Rectified or DefectAction.Disconnected } => Outcome.Pass,
-            { Action: DefectAction.TurnedOff } when atRisk => Outcome.Pass,
+            { Action: DefectAction.Rectified } => Outcome.Pass,
+            { Action: DefectAction.Disconnected } => c.IsLeftOff() ? Outcome.Pass : Outcome.Missing,
+            { Action: DefectAction.TurnedOff } when atRisk => c.IsLeftOff() ? Outcome.Pass : Outcome.Missing,
             { Permission: Consent.Refused } when (atRisk ? defect.UserSigned == true : Given(defect.EmergencyReference)) => Outcome.Pass,
             _ => Outcome.Missing,
         };
@@ -73,15 +75,41 @@ internal static class UnsafeSituationOpinions
         _ => Given(defect.ReportedTo) ? Outcome.Pass : Outcome.Missing,
     };
 
-    private static Outcome Permission(Defect defect) => Pass(defect.Permission is not null
-        && !(defect is { Permission: Consent.Refused, Action: DefectAction.TurnedOff or DefectAction.Disconnected }));
-
-    private static Outcome EscapeMadeSafe(Escape? escape) => escape?.Reported switch
+    // Whoever was refused did nothing; of what was put right, and of what endangers nobody, permission is not asked.
+    private static Outcome? Permission(Defect defect) => defect switch
     {
-        null => Outcome.Missing,
-        false => Outcome.Pass,
-        true => escape.GasIsolated == true && Given(escape.Reference) ? Outcome.Pass : Outcome.Unsafe,
+        { Action: DefectAction.Rectified, Permission: not Consent.Refused } => null,
+        { Class: null } => Outcome.Missing,
+        { Action: DefectAction.Rectified } => Outcome.Advisory,
+        { Class: DefectClass.Other } => null,
+        { Permission: Consent.Refused, Action: DefectAction.TurnedOff or DefectAction.Disconnected } => Outcome.Advisory,
+        _ => Pass(defect.Permission is not null),
     };
+
+    // Gas or fumes that still come out are no matter of standards only.
+    private static Outcome Classed(Defect defect) => defect switch
+    {
+        { Class: null } => Outcome.Missing,
+        { Class: not DefectClass.Other } or { Action: DefectAction.Rectified } => Outcome.Pass,
+        _ => ComesOut(defect) ? Outcome.Missing : Outcome.Advisory,
+    };
+
+    private static bool ComesOut(Defect defect) => defect.Mechanism is DefectMechanism.GasLeak or DefectMechanism.ProductsNotRemoved;
+
+    // A leak that was left, and a room left with more than 30 ppm, are escapes whatever was ticked.
+    private static Outcome EscapeMadeSafe(Case c)
+    {
+        var air = c.Record.AmbientCo;
+        var isShown = Tightness.IsLeftLeaking(c) || (air?.AfterPpm ?? air?.RunningPeakPpm ?? air?.BeforePpm) > 30;
+        return c.Record.Escape?.Reported switch
+        {
+            null when !isShown => Outcome.Missing,
+            false when !isShown => Outcome.Pass,
+            _ when !c.IsGasShutAndReported() => Outcome.Unsafe,
+            true => Pass(c.Record.Defects is { Count: > 0 }),
+            _ => Outcome.Advisory,
+        };
+    }
 
     private static Outcome Told(Defect defect) => defect switch
     {
@@ -92,8 +120,10 @@ internal static class UnsafeSituationOpinions
     // Regulation 11(2) lists the causes and the mechanisms; what is not told may be one of them.
     private static Outcome? ReportDecided(Case c, Defect defect)
     {
-        if (defect.Class is null or DefectClass.Other)
-            return defect.Class is null ? Outcome.Missing : null;
+        if (defect.Class is null)
+            return Outcome.Missing;
+        if (defect.Class == DefectClass.Other && (defect.Action == DefectAction.Rectified || !ComesOut(defect)))
+            return null;
         if (Lacks(defect.Cause, defect.Mechanism))
             return Outcome.Advisory;
         if (defect.Cause is DefectCause.Wear or DefectCause.Other || defect.Mechanism == DefectMechanism.Other)
