@@ -8,6 +8,11 @@ public static class LimitIds
     public const string CoPpm = "co-ppm";
     public const string AirInletO2 = "air-inlet-o2";
     public const string AirInletCo2 = "air-inlet-co2";
+    public const string AirInletO2Most = "air-inlet-o2-most";
+    public const string FlueGasCo2 = "flue-gas-co2";
+    public const string FlueGasO2 = "flue-gas-o2";
+    public const string MaximumRateLoad = "maximum-rate-load";
+    public const string VisitDays = "visit-days";
     public const string SettledMinutes = "settled-minutes";
     public const string Co2FromO2Deviation = "co2-from-o2-deviation";
     public const string AmbientCo = "ambient-co";
@@ -51,6 +56,7 @@ public static class LimitIds
     public const string HotPressure = "hot-pressure";
     public const string PrechargeOverColdFill = "precharge-over-cold-fill";
     public const string ReliefMargin = "relief-margin";
+    public const string HighestReliefSetting = "highest-relief-setting";
     public const string LowestReliefSetting = "lowest-relief-setting";
     public const string DomesticScopeInput = "domestic-scope-input";
     public const string CalibrationMonths = "calibration-months";
@@ -87,6 +93,7 @@ public static class LimitIds
     public const string CondensatePipeInside = "condensate-pipe-inside";
     public const string CondensatePipeOutside = "condensate-pipe-outside";
     public const string CondensateFall = "condensate-fall";
+    public const string EarthPath = "earth-path";
     public const string EarthContinuity = "earth-continuity";
     public const string InsulationResistance = "insulation-resistance";
     public const string FuseRating = "fuse-rating";

@@ -18,10 +18,16 @@ public sealed class AmbientCoAfterRule : VisitRule
 
         var doubt = look.DoubtOf(visit, visit.Record.AmbientCo?.AfterPpm);
         var rise = visit.Limits[LimitIds.AmbientCoRise];
-        if (visit.Record.AmbientCo?.RunningPeakPpm is { } running && !rise.Allows(ppm - running) && look.AboveTheCeiling(visit, "at the final sweep", ppm, doubt) is null)
+        if (visit.Record.AmbientCo?.RunningPeakPpm is { } running && ppm > running && look.AboveTheCeiling(visit, "at the final sweep", ppm, doubt) is null)
         {
-            return look.Unsafe($"carbon monoxide in the room air keeps rising: {running} ppm at most while the boiler ran, {ppm} at the final sweep", ExpectedClass.ImmediatelyDangerous)
-                .Against(rise, ppm - running).Warn(Cautions.RoomAir).Advise("Turn the boiler off, let air in and find where products enter the room.");
+            // The analyser may explain each step from sweep to sweep, and not the whole way.
+            look.Note(visit.Record.AmbientCo?.RunningPeakPpm);
+            var from = rise.Allows(ppm - running) ? look.Note(visit.Record.AmbientCo?.BeforePpm) ?? running : running;
+            if (!rise.Allows(ppm - from))
+            {
+                return look.Unsafe($"carbon monoxide in the room air keeps rising: {running} ppm at most while the boiler ran, {ppm} at the final sweep, up from {from}", ExpectedClass.ImmediatelyDangerous)
+                    .Against(rise, ppm - from).Warn(Cautions.RoomAir).Advise("Turn the boiler off, let air in and find where products enter the room.");
+            }
         }
 
         if (look.RaisedWithTheBoiler(visit, "at the final sweep", ppm, doubt) is { } raised)

@@ -24,6 +24,11 @@ public sealed class AirInletCheckRule : VisitRule
 
         if (lacks)
             return look.Missing();
+        if (visit.Limits[LimitIds.AirInletO2Most] is var most && !most.Allows(o2))
+        {
+            return look.Missing($"the air inlet shows {o2} % oxygen, more than air holds (an analyser shows at most {most.Max}), so products may be hidden", "/combustion/airInlet/o2Percent")
+                .Against(most, o2).Warn(Cautions.CarbonMonoxide).Advise("Zero the analyser in outside air and sample the air inlet again.");
+        }
 
         // The value that is less sure to conform decides how sure the whole is.
         var (o2Limit, o2Doubt) = (visit.Limits[LimitIds.AirInletO2], look.DoubtOf(visit, visit.Record.Combustion?.AirInlet?.O2Percent));

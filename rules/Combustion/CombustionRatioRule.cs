@@ -19,8 +19,8 @@ public sealed class CombustionRatioRule : FlueReadingRule
 
         var ratio = FlueGas.Ratio(co, co2);
         var doubt = look.DoubtOf(visit, FlueGasComputations.CoCo2Ratio);
-        var limit = visit.Limits.MakerMax(
-            look.Note(visit.Maker.CoCo2RatioMax), visit.Maker.Source, LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling);
+        look.Note(visit.Maker.CoCo2RatioMax);
+        var limit = visit.RatioLimit();
         var ceiling = visit.Limits[LimitIds.CoCo2RatioCeiling];
 
         if (!ceiling.Allows(ratio))

@@ -1,3 +1,4 @@
+using Findings;
 using RuleModel;
 using ServiceRecords;
 
@@ -5,7 +6,7 @@ namespace Rules;
 
 /// <summary>
 /// A rule on each flue reading taken after the work. Readings before the work explain and never decide; a reading that does not say
-/// when it was taken is asked; and while products reach the air inlet no reading counts.
+/// when it was taken is asked; while products reach the air inlet no reading counts; and no reading that shows air says that anything is right.
 /// </summary>
 public abstract class FlueReadingRule : ComplianceRule<CombustionReading>
 {
@@ -16,9 +17,17 @@ public abstract class FlueReadingRule : ComplianceRule<CombustionReading>
         if (look.Lacks(reading.Stage, out _))
             return look.Missing();
 
-        return visit.ProductsReachTheAirInlet()
-            ? look.Missing($"products reach the air inlet, so this flue reading does not count", "/combustion/airInlet")
-            : Judge(reading, visit, look);
+        if (visit.ProductsReachTheAirInlet())
+            return look.Missing($"products reach the air inlet, so this flue reading does not count", "/combustion/airInlet");
+
+        var verdict = Judge(reading, visit, look);
+        if (verdict.Outcome == Outcome.Unsafe || visit.MemberThatShowsAir(reading) is not { } member)
+            return verdict;
+
+        look.Note(reading.Co2Percent);
+        look.Note(reading.O2Percent);
+        return look.Missing($"the reading shows air and not flue gas, so it says nothing of the burn", $"{look.Subject}/{member}")
+            .Advise("Check the probe and its place in the flue, and read again with the boiler firing.");
     }
 
     protected abstract Verdict Judge(CombustionReading reading, Visit visit, Look look);

@@ -1,3 +1,4 @@
+using Findings;
 using RuleModel;
 using ServiceRecords;
 
@@ -9,8 +10,18 @@ public abstract class MaximumReadingRule : FlueReadingRule
     protected override IEnumerable<Subject<CombustionReading>>? Subjects(Visit visit) =>
         visit.ReadingsAfterWork?.Where(reading => reading.Value.Rate != FiringRate.Minimum);
 
-    protected sealed override Verdict Judge(CombustionReading reading, Visit visit, Look look) =>
-        look.Lacks(reading.Rate, out _) ? look.Missing() : JudgeAtMaximum(reading, visit, look);
+    protected sealed override Verdict Judge(CombustionReading reading, Visit visit, Look look)
+    {
+        if (look.Lacks(reading.Rate, out _))
+            return look.Missing();
+
+        // The load need not be recorded; one that is must not deny the rate. What is a danger is one at any rate.
+        var verdict = JudgeAtMaximum(reading, visit, look);
+        return verdict.Outcome != Outcome.Unsafe && reading.LoadPercent is { } load && !visit.Limits[LimitIds.MaximumRateLoad].Allows(load)
+            ? look.Missing($"the reading is recorded as one at maximum rate and at {look.Note(reading.LoadPercent)} % load, so it does not show maximum rate", $"{look.Subject}/loadPercent")
+                .Advise("Let the boiler settle at maximum rate and read the flue again.")
+            : verdict;
+    }
 
     protected abstract Verdict JudgeAtMaximum(CombustionReading reading, Visit visit, Look look);
 

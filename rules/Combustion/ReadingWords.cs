@@ -11,6 +11,16 @@ internal static class ReadingWords
     public static IEnumerable<Subject<CombustionReading>> StatedAt(this Visit visit, FiringRate rate) =>
         (visit.Readings ?? []).Where(reading => reading.Value.Stage == WorkStage.AfterWork && reading.Value.Rate == rate);
 
+    /// <summary>The most that the CO/CO2 ratio after the work may be: the maker's own value where it counts, and never above the ceiling.</summary>
+    public static Limit RatioLimit(this Visit visit) =>
+        visit.Limits.MakerMax(visit.Maker.CoCo2RatioMax, visit.Maker.Source, LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling);
+
+    /// <summary>The member by which a reading is one of air, as it is at the air inlet; null where it can be of flue gas.</summary>
+    public static string? MemberThatShowsAir(this Visit visit, CombustionReading reading) =>
+        reading.Co2Percent is { } co2 && !visit.Limits[LimitIds.FlueGasCo2].Allows(co2) ? "co2Percent"
+        : reading.O2Percent is { } o2 && !visit.Limits[LimitIds.FlueGasO2].Allows(o2) ? "o2Percent"
+        : null;
+
     /// <summary>Stated as taken after the work at the same rate and later than <paramref name="reading"/>.</summary>
     public static IEnumerable<CombustionReading> After(this Visit visit, CombustionReading reading) =>
         reading is { Rate: { } rate, TakenAt: { } time }

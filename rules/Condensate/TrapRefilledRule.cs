@@ -14,12 +14,19 @@ public sealed class TrapRefilledRule : VisitRule
 
     // Looked for at a service; a fault that somebody recorded is judged at any visit.
     protected override bool? Applies(Visit visit) =>
-        (visit.IsMoreThanALandlordCheck || visit.Record.Condensate?.TrapRefilled == false) & visit.Appliance.Condensing;
+        visit.Record.Condensate?.TrapRefilled == false ? true : visit.IsMoreThanALandlordCheck & visit.Appliance.Condensing;
 
     protected override Verdict Assess(Visit visit, Look look)
     {
         if (look.Lacks(visit.Record.Condensate?.TrapRefilled, out var refilled))
             return look.Missing();
+
+        // One of the two is wrong; there may be a trap, and then it is dry.
+        if (!refilled && look.Note(visit.Record.Appliance.Condensing) == false)
+        {
+            return look.Missing($"the condensate trap is recorded as left dry, and the boiler as one that does not condense", "/appliance/condensing", "/condensate/trapRefilled")
+                .Warn(Cautions.CarbonMonoxide).Advise("Correct the record; where there is a trap, fill it with water before the boiler runs.");
+        }
 
         return refilled
             ? look.Pass($"the condensate trap was filled again")

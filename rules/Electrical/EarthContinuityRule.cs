@@ -14,10 +14,15 @@ public sealed class EarthContinuityRule : VisitRule
     protected override Verdict Assess(Visit visit, Look look)
     {
         var measured = look.Note(visit.Record.Electrical?.EarthOhm);
+
+        // So poor a path is none, whatever is ticked beside it.
+        var path = visit.Limits[LimitIds.EarthPath];
+        if (measured is { } open && !path.Allows(open))
+            return NoEarth(look.Unsafe($"the earth path measures {open} ohm, above {path.Max}: that is no earth")).Against(path, open);
         if (look.Lacks(visit.Record.Electrical?.EarthOk, out var earthed))
             return look.Missing();
         if (!earthed)
-            return look.Unsafe($"the boiler is not earthed").Warn(Cautions.ElectricShock).Advise("Isolate the boiler and have the earth put right before it runs.");
+            return NoEarth(look.Unsafe($"the boiler is not earthed"));
         if (measured is not { } ohm)
             return look.Pass($"the earth of the boiler is continuous");
 
@@ -28,4 +33,7 @@ public sealed class EarthContinuityRule : VisitRule
                 .Warn(Cautions.ElectricShock).Advise("Find the poor connection and measure again."))
             .Against(limit, ohm);
     }
+
+    private static Verdict NoEarth(Verdict verdict) =>
+        verdict.Warn(Cautions.ElectricShock).Advise("Isolate the boiler and have the earth put right before it runs.");
 }

@@ -6,21 +6,21 @@ using ServiceRecords;
 namespace Rules;
 
 [Name(RuleIds.ExchangerApproach), Topic(Topics.HeatExchanger), CommonPractice]
-[Description("At maximum rate the flue gas of a condensing boiler leaves little warmer than the return water comes in")]
+[Description("The flue gas of a condensing boiler leaves little warmer than the return water comes in")]
 [Expects("/combustion/readings"), AppliesBy("/appliance/condensing")]
 [Coverage(Coverage.MayOverReport, "flow and load shift the approach")]
 public sealed class ExchangerApproachRule : ComplianceRule<CombustionReading>
 {
     protected override bool? Applies(Visit visit) => visit.IsMoreThanALandlordCheck & visit.Appliance.Condensing;
 
-    protected override IEnumerable<Subject<CombustionReading>>? Subjects(Visit visit) =>
-        visit.ReadingsAfterWork?.Where(reading => reading.Value.Rate != FiringRate.Minimum);
+    // At minimum rate it leaves nearer still, so that the limit serves for both.
+    protected override IEnumerable<Subject<CombustionReading>>? Subjects(Visit visit) => visit.ReadingsAfterWork;
 
-    protected override Verdict WhenNone(Visit visit, Look look) => look.Missing($"the flue was not read at maximum rate after the work", "/combustion/readings");
+    protected override Verdict WhenNone(Visit visit, Look look) => look.Missing($"the flue was not read after the work", "/combustion/readings");
 
     protected override Verdict Assess(CombustionReading reading, Visit visit, Look look)
     {
-        if (look.Lacks(reading.Rate, out _) | look.Lacks(reading.FlueTemperatureC, out var flue) | look.Lacks(visit.Record.Water?.ReturnTemperatureC, out var back))
+        if (look.Lacks(reading.FlueTemperatureC, out var flue) | look.Lacks(visit.Record.Water?.ReturnTemperatureC, out var back))
             return look.Missing();
 
         var limit = visit.Limits[LimitIds.ExchangerApproach];

@@ -66,17 +66,21 @@ internal static class Examination
         if (readings.Count == 0 || visit.ProductsReachTheAirInlet())
             return null;
 
-        var limit = visit.Limits.MakerMax(visit.Maker.CoCo2RatioMax, visit.Maker.Source, LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling);
+        var limit = visit.RatioLimit();
         return readings.Aggregate((bool?)true, (right, reading) => right & IsRight(reading.Value));
 
+        // What looks like air can be wrong and cannot be right.
         bool? IsRight(CombustionReading reading) => reading is { Stage: not null, CoPpm: { } co, Co2Percent: > 0 and { } co2 }
-            ? limit.Allows(FlueGas.Ratio(co, co2))
+            ? limit.Allows(FlueGas.Ratio(co, co2)) ? visit.MemberThatShowsAir(reading) is null ? true : null : false
             : null;
     }
 
     /// <summary>Combustion, and nothing else, was examined and is right.</summary>
     public static bool CombustionStandsIn(this Visit visit) =>
-        !visit.HasOperatingPressure() && !visit.HasHeatInput() && visit.BurnsRight() == true;
+        visit.NeitherPressureNorHeatInput() && visit.BurnsRight() == true;
+
+    /// <summary>Only combustion can show how the appliance burns its gas: nothing else was examined.</summary>
+    public static bool NeitherPressureNorHeatInput(this Visit visit) => !visit.HasOperatingPressure() && !visit.HasHeatInput();
 
     /// <summary>Why neither pressure nor heat input could be had; null when nothing is stated.</summary>
     public static string? StatedReason(this Visit visit) =>

@@ -24,8 +24,9 @@ public sealed class PressureOrHeatInputExaminedRule : VisitRule
         if (visit.HasHeatInput())
             return look.Pass($"the heat input was examined");
 
-        // Without any CO2 no products of combustion were read.
-        var isCombustionRead = visit.ReadingsAfterWork?.Any(reading => reading.Value is { Stage: WorkStage.AfterWork, CoPpm: not null, Co2Percent: > 0 }) == true;
+        // From air no products of combustion were read.
+        var isCombustionRead = visit.ReadingsAfterWork?.Any(reading => reading.Value is { Stage: WorkStage.AfterWork, CoPpm: not null, Co2Percent: not null }
+            && visit.MemberThatShowsAir(reading.Value) is null) == true;
         if (!isCombustionRead)
         {
             return look.Missing($"neither the operating pressure nor the heat input was examined, and no flue reading stands in for them",

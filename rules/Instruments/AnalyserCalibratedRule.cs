@@ -16,9 +16,8 @@ public sealed class AnalyserCalibratedRule : CalibrationRule
     protected override Verdict WhenNone(Visit visit, Look look) =>
         look.Missing($"no flue gas analyser is listed among the instruments", "/instruments");
 
-    // Where combustion alone stands in for pressure and heat input, nothing else examines the appliance.
-    protected override Verdict OutOfDate(FormattableString message, Visit visit, Look look) =>
-        string.IsNullOrWhiteSpace(look.Note(visit.Record.Combustion?.PressureAndRateNotPracticableReason))
-            ? look.Advisory(message)
-            : look.Missing($"{WireText.Sentence(message)}, and the combustion reading alone stands for pressure and heat input", $"{look.Subject}/calibrationDueOn");
+    // Where combustion alone stands in for pressure and heat input, nothing else examines the appliance, with a reason stated or without.
+    protected override Verdict OutOfDate(FormattableString message, Visit visit, Look look) => visit.NeitherPressureNorHeatInput()
+        ? look.Missing($"{WireText.Sentence(message)}, and the combustion reading alone stands for pressure and heat input", $"{look.Subject}/calibrationDueOn")
+        : look.Advisory(message);
 }

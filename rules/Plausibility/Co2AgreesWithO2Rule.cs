@@ -33,10 +33,21 @@ public sealed class Co2AgreesWithO2Rule : ComplianceRule<CombustionReading>
             return look.Advisory($"{o2} % O2 is more than air holds").Advise("Zero the analyser in outside air and read again.");
 
         var implied = FlueGas.Co2FromO2Percent(o2, visit.GasFamily, Air);
-        return limit.Allows(Math.Abs(co2 - implied))
-            ? look.Pass($"{co2} % CO2 goes with {o2} % O2, which implies {implied:0.00} %").Against(limit, Math.Abs(co2 - implied))
-            : look.Advisory($"{co2} % CO2 does not go with {o2} % O2, which implies {implied:0.00} % for {visit.Appliance.Fuel}, at most {limit.Max} apart")
-                .Against(limit, Math.Abs(co2 - implied))
-                .Advise("Check the typing and the fuel set on the analyser, then read again.");
+        var apart = Math.Abs(co2 - implied);
+        if (limit.Allows(apart))
+            return look.Pass($"{co2} % CO2 goes with {o2} % O2, which implies {implied:0.00} %").Against(limit, apart);
+
+        // The O2 may be the true one, and the verdict on the ratio rests on the CO2: where that is a danger already, or the reading one of
+        // before the work, it cannot get worse.
+        FormattableString message = $"{co2} % CO2 does not go with {o2} % O2, which implies {implied:0.00} % for {visit.Appliance.Fuel}, at most {limit.Max} apart";
+        var isWorse = reading.Stage != WorkStage.BeforeWork && look.Note(reading.CoPpm) is { } co
+            && co > CoAt(visit.RatioLimit(), implied) && co <= CoAt(visit.Limits[LimitIds.CoCo2RatioCeiling], co2);
+        return (isWorse
+            ? look.Missing($"{WireText.Sentence(message)}; by that the {reading.CoPpm} ppm CO beside it would be too much, so one of the three is wrong", $"{look.Subject}/co2Percent", $"{look.Subject}/o2Percent")
+                .Warn(Cautions.CarbonMonoxide)
+            : look.Advisory(message))
+            .Against(limit, apart).Advise("Check the typing and the fuel set on the analyser, then read again.");
     }
+
+    private static decimal? CoAt(Limit ratio, decimal co2Percent) => ratio.Max * co2Percent * 10_000;
 }

@@ -24,6 +24,13 @@ public sealed class SafetyDeviceProvedRule : ComplianceRule<SafetyDevice>
         if (tested)
             return look.Lacks(device.Passed, out _) ? look.Missing() : look.Pass($"the {kind} device was made to act and acted");
 
+        // Shutting the gas proves flame failure on any boiler, and with nothing proved the operation of the appliance was not examined:
+        // the law lets a reason stand in for pressure and heat input only.
+        if (kind == SafetyDeviceKind.FlameSupervision)
+            return look.Missing($"the {kind} device was not made to act, and no reason stands in for that", $"{look.Subject}/tested");
+        if (!visit.SafetyDevices!.Any(other => other.Value is { Tested: true, Passed: true }))
+            return look.Missing($"the {kind} device was not made to act, and no safety device was proved at all", $"{look.Subject}/tested");
+
         return look.Lacks(device.NotPracticableReason, out var reason)
             ? look.Missing($"the {kind} device was not made to act, and no reason is recorded")
             : look.Advisory($"the {kind} device was not made to act, for a stated reason: {reason}").Warn(Cautions.MakerDecides);

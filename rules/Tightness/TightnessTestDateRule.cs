@@ -6,7 +6,7 @@ using ServiceRecords;
 namespace Rules;
 
 [Name(RuleIds.TightnessTestDate), Topic(Topics.Tightness), Cites("GSIUR-1998", "6(6)")]
-[Description("A tightness test after the work is not older than the work")]
+[Description("A tightness test after the work is not older than the work, nor long before the end of the visit")]
 [Expects("/tightnessTests")]
 [Coverage(Coverage.Full, "two dates")]
 public sealed class TightnessTestDateRule : TightnessTestRule
@@ -16,10 +16,13 @@ public sealed class TightnessTestDateRule : TightnessTestRule
         look.Note(test.TestedOn);
         var began = visit.Record.StartedAt?.Date ?? visit.Date;
         var day = TightnessEditions.DayOf(test, visit);
-        return day >= began
-            ? look.Pass($"the test of {day} was made on this visit")
-            : look.Missing($"the test of {day} is recorded as made after the work, which began on {began}; it proves nothing of this visit",
-                $"{look.Subject}/testedOn")
-                .Advise("Test again now.");
+        if (day < began)
+            return ProvesNothing($"the test of {day} is recorded as made after the work, which began on {began}; it proves nothing of this visit");
+
+        return visit.DaysBeforeItCounts(day) is { } days
+            ? ProvesNothing($"the test of {day} was made {DayLimits.Days(days)} before the visit ended; it does not prove how the work left the joints")
+            : look.Pass($"the test of {day} was made on this visit");
+
+        Verdict ProvesNothing(FormattableString message) => look.Missing(message, $"{look.Subject}/testedOn").Advise("Test again now.");
     }
 }

@@ -12,7 +12,7 @@ public sealed class AirtightHomeVentRule : VisitRule
 {
     protected override string SubjectPointer => "/premises";
 
-    protected override bool? Applies(Visit visit) => visit.IsOpenFlued & !visit.Record.Ventilation?.Compartment & visit.IsOfDomesticSize();
+    protected override bool? Applies(Visit visit) => visit.BreathesFromARoom() & visit.IsOfDomesticSize();
 
     protected override Verdict Assess(Visit visit, Look look)
     {
@@ -22,7 +22,7 @@ public sealed class AirtightHomeVentRule : VisitRule
         var airtight = visit.Limits[LimitIds.AirtightHome];
         if (!airtight.Allows(permeability))
             return look.Pass($"the home leaks {permeability} m3 an hour for each m2, more than {airtight.Max}: leakage counts");
-        if (look.LacksInput(visit, out var own) | look.Lacks(visit.Record.Ventilation?.OtherOpenFluedNetKw, out var others)
+        if (look.LacksInput(visit, out var own) | look.LacksOpening(visit) | look.Lacks(visit.Record.Ventilation?.OtherOpenFluedNetKw, out var others)
             | look.Lacks(visit.Record.Ventilation?.FreeAreaCm2, out var area) | look.Lacks(visit.Record.Ventilation?.ThroughInnerRooms, out var through))
         {
             return look.Missing();

@@ -5,18 +5,18 @@ using RuleModel;
 namespace Rules;
 
 [Name(RuleIds.RoomVentArea), Topic(Topics.Ventilation), Cites("BS-5440", "2"), Cites("GSIUR-1998", "26(9)(b)")]
-[Description("The room of an open-flued boiler has vents enough for all open flues in it")]
+[Description("The room that feeds an open-flued boiler with air, through a compartment too, has vents enough for all open flues in it")]
 [AppliesBy("/appliance/flueType", "/ventilation/compartment", "/appliance/ratedInputKw", "/appliance/ratedInputBasis")]
 [Coverage(Coverage.MayUnderReport, "the figures are of an edition before that of 2023")]
 public sealed class RoomVentAreaRule : VisitRule
 {
     protected override string SubjectPointer => "/ventilation";
 
-    protected override bool? Applies(Visit visit) => visit.IsOpenFlued & !visit.Record.Ventilation?.Compartment & visit.IsOfDomesticSize();
+    protected override bool? Applies(Visit visit) => visit.BreathesFromARoom() & visit.IsOfDomesticSize();
 
     protected override Verdict Assess(Visit visit, Look look)
     {
-        if (look.LacksInput(visit, out var own) | look.Lacks(visit.Record.Ventilation?.OtherOpenFluedNetKw, out var others)
+        if (look.LacksInput(visit, out var own) | look.LacksOpening(visit) | look.Lacks(visit.Record.Ventilation?.OtherOpenFluedNetKw, out var others)
             | look.Lacks(visit.Record.Ventilation?.FreeAreaCm2, out var area) | look.Lacks(visit.Record.Ventilation?.ThroughInnerRooms, out var through))
         {
             return look.Missing($"what feeds the open flue with air is not fully recorded");

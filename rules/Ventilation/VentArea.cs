@@ -1,5 +1,6 @@
 using Findings;
 using RuleModel;
+using ServiceRecords;
 
 namespace Rules;
 
@@ -11,6 +12,20 @@ internal static class VentArea
     /// </summary>
     public static bool? NeedsCompartmentVents(this Visit visit) =>
         visit.Record.Ventilation?.Compartment & (visit.IsOpenFlued | !visit.Appliance.Condensing);
+
+    /// <summary>
+    /// Open-flued, and fed with air through a room: it stands in the room, or in a compartment of which nobody says that it opens to outside.
+    /// </summary>
+    public static bool? BreathesFromARoom(this Visit visit) => visit.IsOpenFlued & (visit.Record.Ventilation switch
+    {
+        { Compartment: false } or { OpensTo: VentilationOpensTo.Room } => true,
+        { Compartment: true, OpensTo: var to } => to is null,
+        _ => null,
+    });
+
+    /// <summary>True, and asks, while nobody says where the vents of the compartment open to.</summary>
+    public static bool LacksOpening(this Look look, Visit visit) =>
+        visit.Record.Ventilation?.Compartment == true && look.Lacks(visit.Record.Ventilation?.OpensTo, out _);
 
     /// <summary>Of the size for which the domestic standard is written; null while the plate's input is not recorded.</summary>
     public static bool? IsOfDomesticSize(this Visit visit) =>

@@ -5,7 +5,7 @@ using RuleModel;
 namespace Rules;
 
 [Name(RuleIds.ReliefMargin), Topic(Topics.Water), Cites("BS-EN-12828"), CommonPractice]
-[Description("The hot pressure keeps its distance below the setting of the relief valve")]
+[Description("The relief valve is set as usual, and the hot pressure keeps its distance below that")]
 [Coverage(Coverage.Full, "two members are compared")]
 public sealed class ReliefMarginRule : WaterRule
 {
@@ -17,6 +17,13 @@ public sealed class ReliefMarginRule : WaterRule
             return look.Missing();
         if (!visit.Limits[LimitIds.LowestReliefSetting].Allows(setting))
             return look.Missing($"a relief valve is not set at {setting} bar", "/water/reliefSettingBar");
+
+        // Larger plant has other valves.
+        if (visit.IsOfDomesticSize() != false && visit.Limits[LimitIds.HighestReliefSetting] is var usual && !usual.Allows(setting))
+        {
+            return look.Advisory($"the relief valve is recorded as set at {setting} bar, above the usual {usual.Max}, which the parts of a domestic system are made for")
+                .Against(usual, setting).Warn(Cautions.HotWater).Advise("Read the setting on the valve again; where it is right, make sure that the maker's instructions allow it, or fit a valve that they do.");
+        }
 
         var limit = visit.Limits[LimitIds.ReliefMargin];
         var share = 100m * (setting - hot) / setting;

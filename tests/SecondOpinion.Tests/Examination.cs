@@ -18,7 +18,7 @@ internal static class Examination
 
     /// <summary>A complete flue reading after the work.</summary>
     public static bool CombustionExamined(Case one) => (one.Record.Combustion?.Readings ?? []).Any(reading =>
-        reading.Stage == WorkStage.AfterWork && CombustionOpinions.RatioOf(reading) is not null);
+        reading.Stage == WorkStage.AfterWork && CombustionOpinions.RatioOf(reading) is not null && !CombustionOpinions.IsAir(reading));
 
     /// <summary>Opinion on a measurement that is absent, at its place.</summary>
     public static Opinion NotMeasured(Case one, string at, bool isOtherThere, bool isPartThere)
@@ -75,11 +75,12 @@ internal static class Examination
     {
         if (CombustionOpinions.ProductsAtInlet(one))
             return null;
-        var ratios = (one.Record.Combustion?.Readings ?? []).Where(reading => reading.Stage != WorkStage.BeforeWork)
+        var readings = (one.Record.Combustion?.Readings ?? []).Where(reading => reading.Stage != WorkStage.BeforeWork).ToList();
+        var ratios = readings
             .Select(reading => reading.Stage is null ? null : CombustionOpinions.RatioOf(reading))
             .ToList();
-        if (ratios.Any(ratio => ratio > Math.Min(CombustionOpinions.RatioLimit(one), 0.008m)))
+        if (ratios.Any(ratio => ratio > CombustionOpinions.RatioLimitUnderCeiling(one)))
             return false;
-        return ratios.Count == 0 || ratios.Contains(null) ? null : true;
+        return ratios.Count == 0 || ratios.Contains(null) || readings.Exists(CombustionOpinions.IsAir) ? null : true;
     }
 }

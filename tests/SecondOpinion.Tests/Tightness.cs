@@ -8,6 +8,9 @@ internal static class Tightness
     public static readonly DateOnly Edition4Published = new(2026, 3, 25);
     public static readonly DateOnly Edition3Withdrawn = new(2026, 10, 1);
 
+    /// <summary>"At once" after the work, taken widely: in the last week of the visit.</summary>
+    private const int DaysAtOnce = 7;
+
     public static DateOnly DayOf(Case one, TightnessTest test) => test.TestedOn ?? one.AsOf;
 
     /// <summary>The edition that governs a test: the only one in force on its day, or the recorded one where either may serve.</summary>
@@ -173,7 +176,7 @@ internal static class Tightness
         test is { Gauge: { } gauge, GaugeResolutionMbar: { } step } ? gauge == PressureGaugeKind.Water || step <= 0.2m : null;
 
     public static bool? IsOfThisVisit(Case one, TightnessTest test) =>
-        test.Stage is null ? null : !(test.TestedOn < (one.Record.StartedAt?.Date ?? one.AsOf));
+        test.Stage is null ? null : !(test.TestedOn < (one.Record.StartedAt?.Date ?? one.AsOf) || one.AsOf.DayNumber - test.TestedOn?.DayNumber > DaysAtOnce);
 
     private static bool? AllOf(params ReadOnlySpan<bool?> parts) => parts.Contains(false) ? false : parts.Contains(null) ? null : true;
 

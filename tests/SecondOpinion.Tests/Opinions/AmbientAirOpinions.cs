@@ -29,7 +29,8 @@ internal static class AmbientAirOpinions
     /// <summary>Still rising at the end, products come into the room; else what counts is the rise over the cold boiler's air.</summary>
     private static Opinion After(Case one) => one.Record.AmbientCo switch
     {
-        { RunningPeakPpm: { } peak, AfterPpm: { } after } when after - peak > 3 => Dangerous(Room),
+        { AfterPpm: <= 30 and { } after, RunningPeakPpm: { } peak, BeforePpm: var before } when after > peak && (after - peak > 3 || after - before > 3) => Dangerous(Room),
+        { AfterPpm: > 30 } => Dangerous(Room),
         { RunningPeakPpm: null, AfterPpm: < 10 } => Missing(Room),
         { AfterPpm: >= 10 } air => Rise(air.BeforePpm, air.AfterPpm),
         { AfterPpm: { } after } => Pass(Room).IfSure(Sureness.OfAnalyser(one, "afterPpm", after), after, null, 10),

@@ -1,3 +1,4 @@
+using Findings;
 using ServiceRecords;
 using static SecondOpinion.Tests.Say;
 
@@ -28,11 +29,16 @@ internal static class CombustionOpinions
     public static decimal? RatioOf(CombustionReading reading) =>
         reading is { CoPpm: { } co, Co2Percent: { } co2 } && co2 > 0 ? co / 10_000 / co2 : null;
 
+    /// <summary>As much oxygen or as little carbon dioxide as the air inlet of a sound boiler shows: the probe was not in flue gas.</summary>
+    public static bool IsAir(CombustionReading reading) => reading is { Co2Percent: < 0.2m } or { O2Percent: >= 20.6m };
+
     /// <summary>The maker's limit where it is not looser than the default, or names its source.</summary>
     public static decimal LimitOf(Case one, decimal? makers, decimal standard) =>
         makers is { } own && (own <= standard || one.Record.MakerLimits!.Source is not null) ? own : standard;
 
     public static decimal RatioLimit(Case one) => LimitOf(one, one.Record.MakerLimits?.CoCo2RatioMax, 0.004m);
+
+    public static decimal RatioLimitUnderCeiling(Case one) => Math.Min(RatioLimit(one), 0.008m);
 
     private static Opinion AirInlet(Case one)
     {
@@ -45,6 +51,8 @@ internal static class CombustionOpinions
             return one.AtRiskOrWorse(Inlet);
         return one.Record.Combustion?.AirInlet switch
         {
+            // Nowhere is there so much oxygen; an analyser that far off can hide products.
+            { O2Percent: > 21.2m } => Missing(Inlet),
             { O2Percent: { } o2, Co2Percent: { } co2 } => Pass(Inlet)
                 .IfSure(Sureness.OfAnalyser(one, "o2Percent", o2), o2, 20.6m, null)
                 .IfSure(Sureness.OfAnalyser(one, "co2Percent", co2), co2, null, 0.2m),
@@ -58,7 +66,7 @@ internal static class CombustionOpinions
         if (one.Record.Combustion?.Readings is not { } readings)
             return [Missing(Readings)];
         var after = readings.Select((reading, index) => (reading, at: $"{Readings}/{index}")).Where(pair => pair.reading.Stage != WorkStage.BeforeWork).ToList();
-        return after.Count == 0 ? [Missing()] : after.Select(pair => say(pair.reading, pair.at));
+        return after.Count == 0 ? [Missing()] : after.Select(pair => InFlueGas(pair.reading, say(pair.reading, pair.at)));
     }
 
     private static IEnumerable<Opinion> EachAtMaximum(Case one, Func<CombustionReading, string, Opinion> say)
@@ -68,8 +76,15 @@ internal static class CombustionOpinions
         var after = readings.Select((reading, index) => (reading, at: $"{Readings}/{index}"))
             .Where(pair => pair.reading.Stage != WorkStage.BeforeWork && pair.reading.Rate != FiringRate.Minimum)
             .ToList();
-        return after.Count == 0 ? [Missing()] : after.Select(pair => pair.reading.Rate is null ? Missing(pair.at) : say(pair.reading, pair.at));
+        return after.Count == 0 ? [Missing()] : after.Select(pair => pair.reading.Rate is null ? Missing(pair.at) : InFlueGas(pair.reading, OnlyAtLoad(pair.reading, say(pair.reading, pair.at))));
     }
+
+    /// <summary>At less than half load no rate is the maximum, and only a danger shows.</summary>
+    private static Opinion OnlyAtLoad(CombustionReading reading, Opinion opinion) => reading.LoadPercent < 50 ? OrMissing(opinion) : opinion;
+
+    private static Opinion InFlueGas(CombustionReading reading, Opinion opinion) => IsAir(reading) ? OrMissing(opinion) : opinion;
+
+    private static Opinion OrMissing(Opinion opinion) => opinion.Outcome == Outcome.Unsafe ? opinion : Missing(opinion.Subject);
 
     private static Opinion Ratio(Case one, CombustionReading reading, string at)
     {

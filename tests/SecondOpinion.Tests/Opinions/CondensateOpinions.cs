@@ -12,8 +12,9 @@ internal static class CondensateOpinions
         ("condensate-pipe", Of(Pipe)),
         ("condensate-running", Yearly((_, drain) => Yes(drain.SeenRunning))),
         ("trap-cleaned", Yearly((_, drain) => Yes(drain.TrapCleaned))),
-        ("trap-refilled", c => c.GravestInRoom(If(And(c.IsServiced() || c.Record.Condensate?.TrapRefilled == false, c.Record.Appliance.Condensing), "/condensate", () =>
-            Yes(c.Record.Condensate?.TrapRefilled, no: Outcome.Unsafe)))),
+        ("trap-refilled", c => c.GravestInRoom(c.Record.Condensate?.TrapRefilled == false
+            ? On("/condensate", DryTrap(c))
+            : If(c.IsServicedAndCondensing(), "/condensate", () => Yes(c.Record.Condensate?.TrapRefilled)))),
     ];
 
     private static Func<Case, IEnumerable<Opinion>> Of(Func<Case, Condensate, Outcome> judge) =>
@@ -21,6 +22,9 @@ internal static class CondensateOpinions
 
     private static Func<Case, IEnumerable<Opinion>> Yearly(Func<Case, Condensate, Outcome> judge) =>
         c => If(c.IsAnnualService(), () => Of(judge)(c));
+
+    // Seen dry by somebody, it counts at every visit; that there should be no trap cannot be true as well.
+    private static Outcome DryTrap(Case c) => c.Record.Appliance.Condensing == false ? Outcome.Missing : Outcome.Unsafe;
 
     private static Outcome Pipe(Case c, Condensate drain) => (drain.PipeInternalDiameterMm, drain.RunsOutside, drain.Insulated) switch
     {

@@ -24,8 +24,9 @@ internal static class ElectricalOpinions
     private static Func<Case, IEnumerable<Opinion>> Of(Func<Case, Electrical, Outcome> judge) =>
         c => On("/electrical", judge(c, c.Record.Electrical ?? new Electrical()));
 
-    private static Outcome Earth(Case c, Electrical wiring) =>
-        wiring is { EarthOk: true, EarthOhm: { } measured } ? Within(c.Limit("earth-continuity"), measured) : Yes(wiring.EarthOk, no: Outcome.Unsafe);
+    // With 30 mA through more than 1,667 ohm the case stays above 50 V: no earth, ticked or not.
+    private static Outcome Earth(Case c, Electrical wiring) => wiring.EarthOhm > 1667 ? Outcome.Unsafe
+        : wiring is { EarthOk: true, EarthOhm: { } measured } ? Within(c.Limit("earth-continuity"), measured) : Yes(wiring.EarthOk, no: Outcome.Unsafe);
 
     private static Outcome FuseAndIsolator(Case c, Electrical wiring) => Lacks(wiring.FuseAmps, wiring.DoublePoleIsolation)
         ? Outcome.Missing

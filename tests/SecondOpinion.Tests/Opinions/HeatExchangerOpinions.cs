@@ -36,12 +36,9 @@ internal static class HeatExchangerOpinions
     }
 
     private static IEnumerable<Opinion> Approach(Case c) => If(c.IsServicedAndCondensing(), () =>
-        Each(c.Record.Combustion?.Readings, "/combustion/readings", reading => (reading.Rate, reading.Stage) switch
-        {
-            (FiringRate.Minimum, _) or (_, WorkStage.BeforeWork) => null,
-            (null, _) => Outcome.Missing,
-            _ => Within(c.Limit("exchanger-approach"), reading.FlueTemperatureC - c.Record.Water?.ReturnTemperatureC),
-        }, Outcome.Missing));
+        Each(c.Record.Combustion?.Readings, "/combustion/readings", reading => reading.Stage == WorkStage.BeforeWork
+            ? null
+            : Within(c.Limit("exchanger-approach"), reading.FlueTemperatureC - c.Record.Water?.ReturnTemperatureC), Outcome.Missing));
 
     private static IEnumerable<Opinion> Cleaned(Case c) => If(c.IsAnnualService(), Exchanger, () =>
         (c.Record.HeatExchanger?.Deposits, c.Record.HeatExchanger?.Cleaned) switch

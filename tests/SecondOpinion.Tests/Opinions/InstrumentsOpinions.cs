@@ -21,19 +21,21 @@ internal static class InstrumentsOpinions
     private static Func<Instrument, Outcome?> Only(InstrumentKind kind, Func<Instrument, Outcome> judge) =>
         one => one.Kind == kind ? judge(one) : null;
 
-    // Where combustion stands in for pressure and rate, everything hangs on the analyser.
+    // Where neither pressure nor rate was examined, everything hangs on the analyser, whatever is said of why.
     private static Outcome Analyser(Case c, Instrument one) =>
-        Calibration(c, one) == Outcome.Advisory && CarriesAlone(c) ? Outcome.Missing : Calibration(c, one);
+        HasRunOut(c, one) && !Examination.PressureExamined(c) && !Examination.HeatInputExamined(c) ? Outcome.Missing : Calibration(c, one);
 
-    private static bool CarriesAlone(Case c) => Given(c.Record.Combustion?.PressureAndRateNotPracticableReason);
+    private static DateOnly? AYearOn(Case c, Instrument one) => one.CalibratedOn?.AddMonths((int)c.Limit("calibration-months")!.Max!);
+
+    private static bool HasRunOut(Case c, Instrument one) => (one.CalibrationDueOn ?? AYearOn(c, one)) < c.Day();
 
     private static Outcome Calibration(Case c, Instrument one)
     {
         if (!Given(one.SerialNumber) || one.CalibratedOn > c.Day())
             return Outcome.Missing;
 
-        var lastDay = one.CalibrationDueOn ?? one.CalibratedOn?.AddMonths((int)c.Limit("calibration-months")!.Max!);
-        return lastDay is null ? Outcome.Missing : Pass(lastDay >= c.Day());
+        // Twelve months, or as long as the instrument's maker says: a due date may be his, and nothing shows that it is.
+        return (one.CalibrationDueOn ?? one.CalibratedOn) is null ? Outcome.Missing : Pass(!HasRunOut(c, one) && !(AYearOn(c, one) < c.Day()));
     }
 
     private static Outcome Standard(Instrument analyser) => analyser.Standard is not { } standard
@@ -50,7 +52,7 @@ internal static class InstrumentsOpinions
     // No gauge is needed where no test was made and a reason says why no pressure was measured.
     private static IEnumerable<Opinion> Gauge(Case c) =>
         Each(c.Record.Instruments, Instruments, Only(InstrumentKind.PressureGauge, one => Calibration(c, one)),
-            c.Record.TightnessTests is { Count: 0 } && CarriesAlone(c) ? Outcome.NotApplicable : Outcome.Missing);
+            c.Record.TightnessTests is { Count: 0 } && Given(c.Record.Combustion?.PressureAndRateNotPracticableReason) ? Outcome.NotApplicable : Outcome.Missing);
 
     private static Outcome? Traceable(Case c, CombustionReading reading) =>
         (c.Record.Instruments ?? []).Any(one => one.Kind == InstrumentKind.FlueGasAnalyser && one.SerialNumber is { } serial && serial == reading.Instrument)

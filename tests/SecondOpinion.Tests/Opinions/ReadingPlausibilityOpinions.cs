@@ -40,7 +40,13 @@ internal static class ReadingPlausibilityOpinions
             return Outcome.Missing;
 
         const decimal Air = OxygenInAir.PhysicalPercent;
-        return Pass(o2 <= Air && Math.Abs(co2 - most * (Air - o2) / Air) <= allowed);
+        var ofO2 = most * (Air - o2) / Air;
+        if (o2 <= Air && Math.Abs(co2 - ofO2) <= allowed)
+            return Outcome.Pass;
+
+        // Were the O2 right, the ratio could be too high and nobody see it, unless it is that high by the CO2 as well.
+        var couldHide = IsAfterWork(reading) && ofO2 >= 0 && reading.CoPpm / 10_000 > CombustionOpinions.RatioLimitUnderCeiling(c) * ofO2 && reading.CoPpm / 10_000 <= 0.008m * co2;
+        return couldHide ? Outcome.Missing : Outcome.Advisory;
     }
 
     private static Outcome? WithinVisit(Case c, CombustionReading reading)
@@ -50,9 +56,19 @@ internal static class ReadingPlausibilityOpinions
 
         var end = c.Record.FinishedAt;
         DateTime DayOf(Timestamp moment) => moment.Value.ToOffset(end.Value.Offset).Date;
-        return taken.Value >= start.Value && taken.Value <= end.Value ? Outcome.Pass
-            : DayOf(taken) >= DayOf(start) && DayOf(taken) <= DayOf(end) ? Outcome.Advisory
-            : Outcome.Missing;
+        if (DayOf(taken) < DayOf(start) || DayOf(taken) > DayOf(end))
+            return Outcome.Missing;
+
+        // What is to show the boiler after the work can be older neither than a week nor than the work; settling is a rough figure.
+        var (atWork, settling) = reading.Stage == WorkStage.AfterWork
+            ? (c.Record.HeatExchanger?.MinutesSpent ?? 0, c.Record.Combustion?.SettledMinutes ?? 0)
+            : (0, 0);
+        var gone = (decimal)(taken.Value - start.Value).Ticks / TimeSpan.TicksPerMinute;
+        if (reading.Stage == WorkStage.AfterWork && (DayOf(end) - DayOf(taken)).Days > 7)
+            return Outcome.Missing;
+        if (atWork > gone && atWork > 0)
+            return Outcome.Missing;
+        return Pass(gone >= 0 && gone >= atWork + settling && taken.Value <= end.Value);
     }
 
     // A reading before the work explains and is not judged; one that does not say when is.

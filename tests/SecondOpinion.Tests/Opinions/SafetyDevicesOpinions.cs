@@ -15,18 +15,21 @@ internal static class SafetyDevicesOpinions
     ];
 
     private static IEnumerable<Opinion> Proved(Case one) =>
-        one.Record.SafetyDevices is [] ? [Missing()] : Each(List, one.Record.SafetyDevices, Proved);
+        one.Record.SafetyDevices is [] ? [Missing()] : Each(List, one.Record.SafetyDevices, (device, at) => Proved(one, device, at));
 
-    private static Opinion Proved(SafetyDevice device, string at) => device switch
+    private static Opinion Proved(Case one, SafetyDevice device, string at) => device switch
     {
         // Without flame supervision gas can flow unlit, and an unnamed device may be that.
         { Passed: false, Kind: null or SafetyDeviceKind.FlameSupervision } => Dangerous(at),
         { Passed: false } => AtRisk(at),
         { Kind: null } => Missing(at),
         { Tested: true, Passed: true } => Pass(at),
-        { Tested: false, NotPracticableReason: not null } => Advisory(at),
+        // Gas can be shut off everywhere to see the flame fail; and an examination of which no part was made is none.
+        { Tested: false, NotPracticableReason: not null, Kind: not SafetyDeviceKind.FlameSupervision } when IsAnyProved(one) => Advisory(at),
         _ => Missing(at),
     };
+
+    private static bool IsAnyProved(Case one) => one.Record.SafetyDevices!.Any(device => device.Passed == true && device.Tested == true);
 
     private static Opinion Listed(Case one)
     {

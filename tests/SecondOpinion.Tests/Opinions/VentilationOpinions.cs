@@ -32,8 +32,15 @@ internal static class VentilationOpinions
         return one.Record.Premises?.BelowGround is { } below ? below ? AtRisk(Premises) : Pass(Premises) : Missing(Premises);
     }
 
-    /// <summary>Is the boiler open-flued, in a room and of domestic size?</summary>
-    private static bool? IsOpenFlueInRoom(Case one) => And(one.IsOpenFlued(), !one.Record.Ventilation?.Compartment, IsDomestic(one));
+    /// <summary>Is the boiler open-flued and of domestic size, and does its air come by way of a room, be it through a cupboard?</summary>
+    private static bool? IsOpenFlueInRoom(Case one) => And(one.IsOpenFlued(), IsAirOfRoom(one.Record.Ventilation), IsDomestic(one));
+
+    /// <summary>Only of a cupboard that vents to outside is it known that the room does not matter.</summary>
+    private static bool? IsAirOfRoom(Ventilation? vents) => vents?.OpensTo == VentilationOpensTo.Room ? true
+        : vents?.Compartment is not { } isCupboard ? null
+        : !(isCupboard && vents.OpensTo == VentilationOpensTo.Outside);
+
+    private static bool IsOpeningUnsaid(Case one) => one.Record.Ventilation is { Compartment: true, OpensTo: null };
 
     private static bool? IsDomestic(Case one) => one.NetInputKw() is { } net ? net <= 70 : null;
 
@@ -56,7 +63,7 @@ internal static class VentilationOpinions
             case false: return NotApplicable();
         }
 
-        if (one.Record.Ventilation?.FreeAreaCm2 is not { } area || NeededArea(one, 7) is not { } needed)
+        if (one.Record.Ventilation?.FreeAreaCm2 is not { } area || NeededArea(one, 7) is not { } needed || IsOpeningUnsaid(one))
             return Missing(Vents);
         if (area >= needed)
             return Pass(Vents);
@@ -77,7 +84,7 @@ internal static class VentilationOpinions
             return Advisory(Premises);
         if (permeability > 5)
             return Pass(Premises);
-        if (one.Record.Ventilation?.FreeAreaCm2 is not { } area || NeededArea(one, 0) is not { } needed)
+        if (one.Record.Ventilation?.FreeAreaCm2 is not { } area || NeededArea(one, 0) is not { } needed || IsOpeningUnsaid(one))
             return Missing(Premises);
         return area >= needed ? Pass(Premises) : Advisory(Premises);
     }

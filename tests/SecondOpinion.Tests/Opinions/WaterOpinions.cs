@@ -43,9 +43,11 @@ internal static class WaterOpinions
     private static Outcome InhibitorDosed(Case c, Water water) =>
         water.InhibitorDosedOn is not { } dosed || dosed > c.Day() ? Outcome.Missing : Pass(dosed.AddMonths((int)c.Limit("inhibitor-months")!.Max!) >= c.Day());
 
-    // ISO 4126-1 is for valves that are set at 0.1 bar or more (its scope, from memory): less is no setting.
+    // ISO 4126-1 is for valves that are set at 0.1 bar or more (its scope, from memory): less is no setting. In a home it is 3 bar.
     private static Outcome ReliefMargin(Case c, Water water) =>
-        water.ReliefSettingBar is not >= 0.1m ? Outcome.Missing : Within(c.Limit("relief-margin"), (water.ReliefSettingBar - water.HotBar) / water.ReliefSettingBar * 100);
+        water.ReliefSettingBar is not >= 0.1m || water.HotBar is null ? Outcome.Missing
+            : water.ReliefSettingBar > 3 && !(c.NetInputKw() > 70) ? Outcome.Advisory
+            : Within(c.Limit("relief-margin"), (water.ReliefSettingBar - water.HotBar) / water.ReliefSettingBar * 100);
 
     private static Outcome ReliefValve(ReliefValveState? state) => state switch
     {

@@ -10,12 +10,12 @@ internal static class KnownValues
         ["/appliance/ratedOutputKw"] = [25, 24],
         ["/combustion/readings/*/coPpm"] = [0, 12, 96, 350, 351, 368, 369, 400, 736, 737, 900],
         ["/combustion/readings/*/co2Percent"] = [0, 8.4m, 8.5m, 8.9m, 9.2m, 9.8m, 9.9m, 10.5m],
-        ["/combustion/readings/*/o2Percent"] = [3.9m, 4.5m, 5.0m, 5.3m, 20.9m, 21],
+        ["/combustion/readings/*/o2Percent"] = [3.9m, 4.5m, 5.0m, 5.3m, 20, 20.9m, 21],
         ["/combustion/readings/*/statedRatio"] = [0, 0.0009m, 0.001m, 0.0010m, 0.0011m, 0.00104m, 0.0012m],
         ["/combustion/readings/*/statedEfficiencyPercent"] = [88, 93, 97.5m, 99, 105],
         ["/combustion/readings/*/flueTemperatureC"] = [20, 47, 48, 52, 60, 62, 63, 64, 120],
         ["/combustion/readings/*/airTemperatureC"] = [10, 18, 60],
-        ["/combustion/readings/*/loadPercent"] = [30, 100],
+        ["/combustion/readings/*/loadPercent"] = [30, 49, 50, 100],
         ["/makerLimits/coCo2RatioMax"] = [0.001m, 0.004m, 0.0041m, 0.006m, 0.008m, 0.04m],
         ["/makerLimits/coPpmMax"] = [90, 200, 350, 351, 500],
         ["/makerLimits/co2PercentMin"] = [8.5m, 9.2m, 9.3m],
@@ -44,7 +44,7 @@ internal static class KnownValues
         ["/premises/airPermeabilityM3PerHM2"] = [3, 5, 5.1m, 8],
         ["/flue/terminalHeightMm"] = [900, 1999, 2000, 2300],
         ["/flue/terminalClearances/*/distanceMm"] = [74, 75, 149, 150, 299, 300, 599, 600, 1199, 1200, 1499, 1500, 1999, 2000],
-        ["/ambientCo/beforePpm"] = [0, 6, 7, 9, 10, 11, 30, 31],
+        ["/ambientCo/beforePpm"] = [0, 1, 6, 7, 9, 10, 11, 30, 31],
         ["/ambientCo/runningPeakPpm"] = [0, 3, 4, 9, 10, 13, 30, 31],
         ["/ambientCo/afterPpm"] = [0, 3, 4, 9, 10, 13, 30, 31],
         ["/instruments/*/accuracies/*/absolute"] = [0, 0.05m, 0.2m, 0.3m, 3, 10, 20],
@@ -56,7 +56,7 @@ internal static class KnownValues
         ["/water/vesselVolumeL"] = [2, 4, 5, 8, 12],
         ["/water/systemVolumeL"] = [20, 60, 120],
         ["/water/hotBar"] = [1.5m, 2.5m, 2.6m, 2.7m, 2.71m],
-        ["/water/reliefSettingBar"] = [1, 2.5m, 3],
+        ["/water/reliefSettingBar"] = [1, 2.5m, 3, 3.1m, 20],
     };
 
     public static IReadOnlyDictionary<string, string[]> Texts { get; } = new Dictionary<string, string[]>(StringComparer.Ordinal)
