@@ -17,7 +17,7 @@ public abstract class MaximumReadingRule : FlueReadingRule
 
         // The load need not be recorded; one that is must not deny the rate. What is a danger is one at any rate.
         var verdict = JudgeAtMaximum(reading, visit, look);
-        return verdict.Outcome != Outcome.Unsafe && reading.LoadPercent is { } load && !visit.Limits[LimitIds.MaximumRateLoad].Allows(load)
+        return verdict.Outcome != Outcome.Unsafe && visit.DeniesItsRate(reading)
             ? look.Missing($"the reading is recorded as one at maximum rate and at {look.Note(reading.LoadPercent)} % load, so it does not show maximum rate", $"{look.Subject}/loadPercent")
                 .Advise("Let the boiler settle at maximum rate and read the flue again.")
             : verdict;

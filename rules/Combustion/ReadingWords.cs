@@ -21,10 +21,18 @@ internal static class ReadingWords
         : reading.O2Percent is { } o2 && !visit.Limits[LimitIds.FlueGasO2].Allows(o2) ? "o2Percent"
         : null;
 
-    /// <summary>Stated as taken after the work at the same rate and later than <paramref name="reading"/>.</summary>
+    /// <summary>Does the load that a reading states deny its maximum rate? It need not be recorded.</summary>
+    public static bool DeniesItsRate(this Visit visit, CombustionReading reading) =>
+        reading is { Rate: FiringRate.Maximum, LoadPercent: { } load } && !visit.Limits[LimitIds.MaximumRateLoad].Allows(load);
+
+    /// <summary>
+    /// Stated as taken after the work at the same rate and later than <paramref name="reading"/>. One of air, or whose load denies its rate,
+    /// answers nothing.
+    /// </summary>
     public static IEnumerable<CombustionReading> After(this Visit visit, CombustionReading reading) =>
         reading is { Rate: { } rate, TakenAt: { } time }
-            ? visit.StatedAt(rate).Select(other => other.Value).Where(other => other.TakenAt is { } later && later.Value > time.Value)
+            ? visit.StatedAt(rate).Select(other => other.Value).Where(other => other.TakenAt is { } later && later.Value > time.Value
+                && visit.MemberThatShowsAir(other) is null && !visit.DeniesItsRate(other))
             : [];
 
     /// <summary>At maximum rate, within what is asked of carbon monoxide and carbon dioxide there; at another rate nothing more is asked.</summary>

@@ -128,7 +128,7 @@ internal static class CombustionOpinions
     /// <summary>Was the same rate read again later, after the work, and within the limit?</summary>
     private static bool IsLaterWithin(Case one, CombustionReading reading, Func<CombustionReading, bool> isWithin) =>
         one.Record.Combustion!.Readings!.Any(other => other.Stage == WorkStage.AfterWork && other.Rate is not null && other.Rate == reading.Rate
-            && other.TakenAt?.Value > reading.TakenAt?.Value && isWithin(other));
+            && other.TakenAt?.Value > reading.TakenAt?.Value && isWithin(other) && !IsAir(other) && !(other.Rate == FiringRate.Maximum && other.LoadPercent < 50));
 
     /// <summary>Over the limit: at a commissioning the boiler must not stay in use; else advice, as is a maker's limit looser than the default.</summary>
     private static Opinion Over(Case one, decimal value, decimal limit, decimal standard, bool isMeasuredAgain, string at)
