@@ -66,7 +66,7 @@ internal static class Examination
         if (readings.Count == 0 || visit.ProductsReachTheAirInlet())
             return null;
 
-        var limit = visit.Limits.MakerMax(visit.Maker.CoCo2RatioMax, visit.Maker.Source, LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling);
+        var limit = visit.MakersMax(static maker => maker.CoCo2RatioMax, LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling);
         return readings.Aggregate((bool?)true, (right, reading) => right & IsRight(reading.Value));
 
         bool? IsRight(CombustionReading reading) => reading is { Stage: not null, CoPpm: { } co, Co2Percent: > 0 and { } co2 }
