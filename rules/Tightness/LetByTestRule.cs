@@ -60,10 +60,11 @@ public sealed class LetByTestRule : TightnessTestRule
 
         if (lacks)
             return look.Missing();
-        if (!visit.BurnsNaturalGas && test.TestPressureMbar is > 0 and { } full && visit.Limits[LimitIds.LetByShare] is var most && !most.Allows(pressure / full * 100))
+        if (!visit.BurnsNaturalGas && test.TestPressureMbar is > 0 and { } full && visit.Limits[LimitIds.LetByShare] is var most
+            && Movement.ShareOf(pressure, full) is var share && !most.Allows(share))
         {
-            return look.Advisory($"no rise at {pressure} mbar in {minutes} min, and that is {pressure / full * 100:0} % of the {full} mbar of the test: a valve that passes a little shows late so high")
-                .Against(most, pressure / full * 100).Advise("Begin the let-by test well below the test pressure.");
+            return look.Advisory($"no rise at {pressure} mbar in {minutes} min, and that is {share:0} % of the {full} mbar of the test: a valve that passes a little shows late so high")
+                .Against(most, share).Advise("Begin the let-by test well below the test pressure.");
         }
 
         return look.Pass($"no rise at {pressure} mbar in {minutes} min").Against(riseLimit, rise);

@@ -58,11 +58,11 @@ internal static class PermittedDrop
         if (!limit.Allows(drop))
             return Leak(look, $"the pressure dropped by {drop} mbar, more than the {stated} mbar that the engineer took from the standard")
                 .Against(limit, drop);
-        if (test.TestPressureMbar is > 0 and { } full && visit.Limits[LimitIds.StatedDropShare] is var most && !most.Allows(stated / full * 100))
+        if (test.TestPressureMbar is > 0 and { } full && visit.Limits[LimitIds.StatedDropShare] is var most && Movement.ShareOf(stated, full) is var share && !most.Allows(share))
         {
             return look.Missing($"the stated permitted drop of {stated} mbar is most of the {full} mbar of the test: no standard lets so much go, show where it stands",
                 $"{look.Subject}/permittedDropMbar")
-                .Against(most, stated / full * 100).Warn(Cautions.EscapingGas);
+                .Against(most, share).Warn(Cautions.EscapingGas);
         }
 
         if (visit.BurnsNaturalGas)
