@@ -42,10 +42,15 @@ public sealed class DisturbedGasJointProvedRule : ComplianceRule<DisturbedJoint>
         if (isTested == false && !isChecked)
             return Unproved(joint, look);
 
-        return isTested is null
-            ? look.Missing($"the tightness test after the work does not yet prove the joint at the {joint.Place}: the record does not say enough of it", gaps)
-            : look.Missing($"the joint at the {joint.Place} was leak-checked, and no tightness test after the work that counts is recorded, which must follow work on a gas fitting",
-                "/tightnessTests");
+        if (isTested is null)
+            return look.Missing($"the tightness test after the work does not yet prove the joint at the {joint.Place}: the record does not say enough of it", gaps);
+
+        var counts = visit.TestsAfterWork?.Any(test => TightnessProof.ShowsTight(test.Pointer, visit, []) == true) == true;
+        return look.Missing(
+            counts
+                ? (FormattableString)$"the joint at the {joint.Place} was leak-checked, and the tightness test after the work did not see it: that needs the appliance connected and its valve open"
+                : $"the joint at the {joint.Place} was leak-checked, and no tightness test after the work that counts is recorded, which must follow work on a gas fitting",
+            "/tightnessTests");
     }
 
     /// <summary>The test shows tight whatever it sees, and with the appliance connected and its valve open it sees the joint.</summary>

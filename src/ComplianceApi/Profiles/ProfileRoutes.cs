@@ -22,7 +22,7 @@ public static class ProfileRoutes
     /// <remarks>
     /// The body has the members of a record's makerLimits, without decisionReference. Every save makes a new version, and none is ever
     /// changed, since evaluations name the version that they used. Records that name the profile in appliance.profileId are judged by
-    /// the latest version; limits that such a record states itself go before it, and neither lifts a ceiling.
+    /// the latest version; limits that such a record states itself go before it where they are stricter or name their source, and neither lifts a ceiling.
     /// </remarks>
     /// <param name="profileId">Your own id: 1 to 100 letters, digits, dots, dashes, underscores and tildes.</param>
     private static async Task<Results<Created<ApplianceProfile>, Ok<ApplianceProfile>, ProblemResult>> Put(

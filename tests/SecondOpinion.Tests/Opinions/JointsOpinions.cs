@@ -61,6 +61,8 @@ internal static class JointsOpinions
 
     private static Opinion OtherSeal(DisturbedJoint joint, string at) => joint switch
     {
+        // Where gas is behind it, a new damaged seal is a contradiction and an old one a leak to come.
+        { Condition: SealCondition.Damaged, CarriesGas: true } => joint.Renewed == true ? Missing(at) : AtRisk(at),
         { Condition: SealCondition.Damaged } => Advisory(at),
         { Condition: SealCondition.Good } => Pass(at),
         { Condition: SealCondition.Unknown } => Advisory(at),
