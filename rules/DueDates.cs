@@ -22,7 +22,7 @@ public static class DueDates
         if (visit.Record.JobType is not (JobType.AnnualService or JobType.Commissioning))
             return null;
 
-        var limit = visit.Limits.MakerMax(visit.Maker.ServiceIntervalMonths, visit.Maker.Source, LimitIds.ServiceIntervalMonths);
+        var limit = visit.MakersMax(static maker => maker.ServiceIntervalMonths, LimitIds.ServiceIntervalMonths);
         var latest = visit.Date.AddMonths((int)limit.Max!.Value);
         var recorded = visit.Record.Paperwork?.NextDueOn;
         var isRecorded = recorded > visit.Date && recorded <= latest;

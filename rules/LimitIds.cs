@@ -6,6 +6,7 @@ public static class LimitIds
     public const string CoCo2Ratio = "co-co2-ratio";
     public const string CoCo2RatioCeiling = "co-co2-ratio-ceiling";
     public const string CoPpm = "co-ppm";
+    public const string FlueCo2Usual = "flue-co2-usual";
     public const string AirInletO2 = "air-inlet-o2";
     public const string AirInletCo2 = "air-inlet-co2";
     public const string AirInletO2Most = "air-inlet-o2-most";
@@ -20,13 +21,19 @@ public static class LimitIds
     public const string TightnessScopeVolume = "tightness-scope-volume";
     public const string TightnessScopePipe = "tightness-scope-pipe";
     public const string TightnessScopeSupply = "tightness-scope-supply";
+    public const string MeterVolumeU6 = "meter-volume-u6";
+    public const string MeterVolumeU16 = "meter-volume-u16";
+    public const string MeterVolumeE6 = "meter-volume-e6";
     public const string LetByPressure = "let-by-pressure";
+    public const string LetByShare = "let-by-share";
     public const string LetByMinutes = "let-by-minutes";
     public const string LetByRise = "let-by-rise";
     public const string TightnessTestPressure = "tightness-test-pressure";
     public const string TightnessLowPressure = "tightness-low-pressure";
     public const string TightnessStabilisationMinutes = "tightness-stabilisation-minutes";
     public const string TightnessDurationMinutes = "tightness-duration-minutes";
+    public const string WaterGaugeStep = "water-gauge-step";
+    public const string StatedDropShare = "stated-drop-share";
     public const string PerceptibleMovementWater = "perceptible-movement-water";
     public const string PerceptibleMovementElectronic = "perceptible-movement-electronic";
     public const string TightnessTablePipe = "tightness-table-pipe";

@@ -42,9 +42,9 @@ public sealed class CombustionRatioRule : FlueReadingRule
                 .Against(limit, ratio, doubt);
         }
 
-        return visit.Limits[LimitIds.CoCo2Ratio] is var standard && standard.Allows(ratio)
+        return visit.UsualMax(static maker => maker.CoCo2RatioMax, LimitIds.CoCo2Ratio) is var usual && usual.Allows(ratio)
             ? look.Pass($"the CO/CO2 ratio is {ratio.Beside(limit, 4)}, at most {limit.Max:0.0000}").Against(limit, ratio, doubt)
-            : look.Advisory($"the CO/CO2 ratio is {ratio.Beside(limit, 4)}: within the maker's {limit.Max:0.0000}, above the usual {standard.Max:0.0000}")
+            : look.Advisory($"the CO/CO2 ratio is {ratio.Beside(limit, 4)}: within the maker's {limit.Max:0.0000}, above the usual {usual.Max:0.0000}")
                 .Against(limit, ratio, doubt).Warn(Cautions.CarbonMonoxide).Advise("Make sure of the maker's figure in its source, and clean and check the burner.");
     }
 

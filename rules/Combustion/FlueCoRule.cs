@@ -17,8 +17,8 @@ public sealed class FlueCoRule : MaximumReadingRule
             return look.Missing();
 
         var doubt = look.DoubtOf(visit, reading.CoPpm);
-        var standard = visit.Limits[LimitIds.CoPpm];
         look.Note(visit.Maker.CoPpmMax);
+        var usual = visit.UsualMax(static maker => maker.CoPpmMax, LimitIds.CoPpm);
         var limit = visit.CoLimit();
         if (!limit.Allows(co))
         {
@@ -27,9 +27,9 @@ public sealed class FlueCoRule : MaximumReadingRule
                 .Against(limit, co, doubt);
         }
 
-        return standard.Allows(co)
+        return usual.Allows(co)
             ? look.Pass($"the flue gas at maximum rate shows {co} ppm carbon monoxide, at most {limit.Max}").Against(limit, co, doubt)
-            : look.Advisory($"the flue gas at maximum rate shows {co} ppm carbon monoxide: within the maker's {limit.Max}, above the usual {standard.Max}")
+            : look.Advisory($"the flue gas at maximum rate shows {co} ppm carbon monoxide: within the maker's {limit.Max}, above the usual {usual.Max}")
                 .Against(limit, co, doubt).Warn(Cautions.CarbonMonoxide).Advise("Make sure of the maker's figure in its source, and clean and check the burner.");
     }
 }

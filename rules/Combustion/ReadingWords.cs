@@ -13,7 +13,7 @@ internal static class ReadingWords
 
     /// <summary>The most that the CO/CO2 ratio after the work may be: the maker's own value where it counts, and never above the ceiling.</summary>
     public static Limit RatioLimit(this Visit visit) =>
-        visit.Limits.MakerMax(visit.Maker.CoCo2RatioMax, visit.Maker.Source, LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling);
+        visit.MakersMax(static maker => maker.CoCo2RatioMax, LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling);
 
     /// <summary>The member by which a reading is one of air, as it is at the air inlet; null where it can be of flue gas.</summary>
     public static string? MemberThatShowsAir(this Visit visit, CombustionReading reading) =>
@@ -40,5 +40,5 @@ internal static class ReadingWords
         || (reading.CoPpm is { } co && visit.CoLimit().Allows(co) && !(reading.Co2Percent < visit.Maker.Co2PercentMin) && !(reading.Co2Percent > visit.Maker.Co2PercentMax));
 
     /// <summary>The most carbon monoxide at maximum rate: the maker's, or the trade's default.</summary>
-    public static Limit CoLimit(this Visit visit) => visit.Limits.MakerMax(visit.Maker.CoPpmMax, visit.Maker.Source, LimitIds.CoPpm);
+    public static Limit CoLimit(this Visit visit) => visit.MakersMax(static maker => maker.CoPpmMax, LimitIds.CoPpm);
 }

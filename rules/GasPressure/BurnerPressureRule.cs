@@ -29,6 +29,12 @@ public sealed class BurnerPressureRule : VisitRule
 
         var limit = visit.Limits[LimitIds.BurnerPressureDeviation];
         var deviation = (pressure - makers) / makers * 100;
+        if (limit.Allows(deviation) && visit.Lookup.ProfileLimits?.BurnerPressureMbar is { } stored && stored != makers && stored > 0)
+        {
+            return look.Advisory($"the burner pressure is {pressure} mbar, close to the {makers} mbar that the record gives as the maker's; the stored profile gives {stored} mbar")
+                .Against(limit, deviation).Warn(Cautions.MakerDecides).Advise("Make sure of the maker's figure in its source, and correct the record or the profile.");
+        }
+
         return limit.Allows(deviation)
             ? look.Pass($"the burner pressure is {pressure} mbar, {deviation:+0.0;-0.0;0.0} % from the maker's {makers} mbar")
                 .Against(limit, deviation)

@@ -24,10 +24,13 @@ public sealed class InletPressureRule : VisitRule
 
         if (band.Allows(pressure))
         {
-            return standard.Allows(pressure)
-                ? look.Pass($"{found}, within {band.Min} to {band.Max} mbar").Against(band, pressure, doubt)
-                : look.Advisory($"{found}, which the maker's {band.Min} mbar allows and the default of {standard.Min} mbar does not")
-                    .Against(band, pressure, doubt);
+            if (!standard.Allows(pressure))
+                return look.Advisory($"{found}, which the maker's {band.Min} mbar allows and the default of {standard.Min} mbar does not").Against(band, pressure, doubt);
+
+            return pressure < visit.Lookup.ProfileLimits?.InletPressureMbarMin
+                ? look.Advisory($"{found}, which the record's {band.Min} mbar of the maker allows and the {visit.Lookup.ProfileLimits.InletPressureMbarMin} mbar of the stored profile do not")
+                    .Against(band, pressure, doubt)
+                : look.Pass($"{found}, within {band.Min} to {band.Max} mbar").Against(band, pressure, doubt);
         }
 
         // Too much pressure, or so far from nominal that no liquefied-gas appliance is tested there.
@@ -63,7 +66,8 @@ public sealed class InletPressureRule : VisitRule
 
     /// <summary>The maker's lowest pressure with the default's highest. One below the default counts only when its source is named.</summary>
     private static Limit BandOf(Visit visit, Look look, Limit standard) =>
-        look.Note(visit.Maker.InletPressureMbarMin) is { } lowest && (lowest >= standard.Min || !string.IsNullOrWhiteSpace(visit.Maker.Source))
-            ? LimitSheet.Maker(lowest, standard.Max, standard.Unit, visit.Maker.Source)
+        look.Note(visit.Maker.InletPressureMbarMin) is { } lowest && visit.MakersSourceOf(static maker => maker.InletPressureMbarMin) is var source
+        && (lowest >= standard.Min || !string.IsNullOrWhiteSpace(source))
+            ? LimitSheet.Maker(lowest, standard.Max, standard.Unit, source)
             : standard;
 }

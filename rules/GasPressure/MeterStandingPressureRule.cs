@@ -6,12 +6,13 @@ namespace Rules;
 
 [Name(RuleIds.MeterStandingPressure), Topic(Topics.GasPressure), CommonPractice]
 [Description("The standing pressure at the meter shows that the regulator locks up")]
-[Coverage(Coverage.MayUnderReport, "a pressure that goes on creeping up is no member")]
+[Coverage(Coverage.MayUnderReport, "a pressure that goes on creeping up is no member, and for liquefied gas no source demands the reading")]
 public sealed class MeterStandingPressureRule : VisitRule
 {
     protected override string SubjectPointer => "/gasSupply/meterStandingMbar";
 
-    protected override bool? Applies(Visit visit) => visit.BurnsNaturalGas;
+    // A liquefied gas supply is not asked for it; where it was read, it is judged.
+    protected override bool? Applies(Visit visit) => visit.BurnsNaturalGas || visit.Record.GasSupply?.MeterStandingMbar is not null;
 
     protected override Verdict Assess(Visit visit, Look look)
     {
@@ -20,11 +21,21 @@ public sealed class MeterStandingPressureRule : VisitRule
 
         var doubt = look.DoubtOf(visit, visit.Record.GasSupply?.MeterStandingMbar);
         var limit = visit.Limits[LimitIds.MeterStandingPressure];
-        var ceiling = visit.Limits[LimitIds.MeterStandingPressureCeiling];
+        if (pressure <= 0 || (limit.Allows(pressure) && pressure < look.Note(visit.Record.GasSupply?.MeterOperatingMbar)))
+        {
+            return look.Missing(
+                    pressure <= 0
+                        ? (FormattableString)$"the meter is recorded as standing at {pressure} mbar, at which no boiler runs"
+                        : $"the meter is recorded as standing at {pressure} mbar, below the {visit.Record.GasSupply!.MeterOperatingMbar} mbar in operation: no flow raises the pressure",
+                    "/gasSupply/meterStandingMbar")
+                .Advise("Read both pressures again.");
+        }
+
         if (limit.Allows(pressure))
             return look.Pass($"the meter stands at {pressure} mbar, at most {limit.Max} mbar").Against(limit, pressure, doubt);
 
-        return ceiling.Allows(pressure)
+        // Of liquefied gas no figure is known at which a regulator is dangerous.
+        return visit.Limits.Find(LimitIds.MeterStandingPressureCeiling) is not { } ceiling || ceiling.Allows(pressure)
             ? look.Advisory($"the meter stands at {pressure} mbar, above {limit.Max} mbar").Against(limit, pressure, doubt).ToBeReported(visit)
             : look.Unsafe($"the meter stands at {pressure} mbar, above {ceiling.Max} mbar: the regulator does not lock up")
                 .Against(ceiling, pressure, doubt).ToBeReported(visit).Warn("A regulator that does not lock up puts too much pressure on every appliance.");

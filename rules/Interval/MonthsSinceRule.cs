@@ -10,6 +10,9 @@ public abstract class MonthsSinceRule : VisitRule
 
     protected abstract Limit Interval(Visit visit, Look look);
 
+    /// <summary>Beyond it a longer interval is an advisory, whoever allows it.</summary>
+    protected abstract Limit UsualInterval(Visit visit);
+
     /// <summary>Does a stored visit count as the one before?</summary>
     protected abstract bool Counts(PastVisit earlier);
 
@@ -27,6 +30,12 @@ public abstract class MonthsSinceRule : VisitRule
         var limit = Interval(visit, look);
         var dueBy = last.AddMonths((int)limit.Max!.Value);
         var since = attended is not null ? "the visit before" : "the installation, since no earlier visit is dated";
+        if (visit.Date <= dueBy && UsualInterval(visit) is var usual && visit.Date > last.AddMonths((int)usual.Max!.Value))
+        {
+            return look.Advisory($"this visit was due by {dueBy}, {limit.Max} months after {since}, which the maker allows by the record and is longer than the usual {usual.Max}")
+                .Against(limit).Warn(Cautions.MakerDecides).Advise("Make sure of the maker's interval in its source.");
+        }
+
         return visit.Date <= dueBy
             ? look.Pass($"this visit was due by {dueBy}, {limit.Max} months after {since}").Against(limit)
             : look.Advisory($"this visit is {DayLimits.Days(visit.Date.DayNumber - dueBy.DayNumber)} late: it was due by {dueBy}, {limit.Max} months after {since}")

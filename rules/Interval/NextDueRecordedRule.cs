@@ -25,6 +25,12 @@ public sealed class NextDueRecordedRule : VisitRule
             return look.Advisory($"the next visit is recorded as due on {next}, which is not after this visit")
                 .Advise("Work out the next date again.");
 
+        if (next <= latest && UsualLatest(visit) is { } usual && next > usual)
+        {
+            return look.Advisory($"the next visit is recorded as due on {next}, which the maker's interval allows by the record; at the usual interval it is due by {usual}")
+                .DueBy(next, "the next visit").Warn(Cautions.MakerDecides).Advise("Make sure of the maker's interval in its source.");
+        }
+
         return next <= latest
             ? look.Pass($"the next visit is recorded as due on {next}, not later than {latest}").DueBy(next, "the next visit")
             : look.Advisory($"the next visit is recorded as due on {next}, and it is due by {latest}").DueBy(latest, "the next visit")
@@ -37,11 +43,16 @@ public sealed class NextDueRecordedRule : VisitRule
         if (visit.IsUnderLandlordDuty == true && visit.ContradictionOfDates() is null && LandlordClock.Against(visit) is { } dates)
             return dates.NextDeadline;
 
-        var limit = visit.IsAnnualService
-            ? visit.Limits.MakerMax(look.Note(visit.Maker.ServiceIntervalMonths), visit.Maker.Source, LimitIds.ServiceIntervalMonths)
+        var limit = visit.IsAnnualService && look.Note(visit.Maker.ServiceIntervalMonths) is not null
+            ? visit.MakersMax(static maker => maker.ServiceIntervalMonths, LimitIds.ServiceIntervalMonths)
             : visit.Limits[LimitIds.ServiceIntervalMonths];
         var byInterval = visit.Date.AddMonths((int)limit.Max!.Value);
         var byLaw = LandlordCalendar.Deadline(visit.Date);
         return visit.IsUnderLandlordDuty == true && byLaw < byInterval ? byLaw : byInterval;
     }
+
+    /// <summary>The last day at the usual interval; null where the law sets the day, or no maker's interval is in play.</summary>
+    private static DateOnly? UsualLatest(Visit visit) => visit.IsAnnualService && visit.IsUnderLandlordDuty != true
+        ? visit.Date.AddMonths((int)visit.UsualMax(static maker => maker.ServiceIntervalMonths, LimitIds.ServiceIntervalMonths).Max!.Value)
+        : null;
 }

@@ -12,8 +12,13 @@ public sealed class ServiceIntervalRule : MonthsSinceRule
 {
     protected override bool? Applies(Visit visit) => visit.IsAnnualService;
 
-    protected override Limit Interval(Visit visit, Look look) =>
-        visit.Limits.MakerMax(look.Note(visit.Maker.ServiceIntervalMonths), visit.Maker.Source, LimitIds.ServiceIntervalMonths);
+    protected override Limit Interval(Visit visit, Look look)
+    {
+        look.Note(visit.Maker.ServiceIntervalMonths);
+        return visit.MakersMax(static maker => maker.ServiceIntervalMonths, LimitIds.ServiceIntervalMonths);
+    }
+
+    protected override Limit UsualInterval(Visit visit) => visit.UsualMax(static maker => maker.ServiceIntervalMonths, LimitIds.ServiceIntervalMonths);
 
     protected override bool Counts(PastVisit earlier) => earlier.Was(JobType.AnnualService) || earlier.Was(JobType.Commissioning);
 }

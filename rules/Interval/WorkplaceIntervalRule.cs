@@ -13,7 +13,9 @@ public sealed class WorkplaceIntervalRule : MonthsSinceRule
 {
     protected override bool? Applies(Visit visit) => visit.Record.Premises?.Use is { } use ? use == PremisesUse.Workplace : null;
 
-    protected override Limit Interval(Visit visit, Look look) => visit.Limits[LimitIds.ServiceIntervalMonths];
+    protected override Limit Interval(Visit visit, Look look) => UsualInterval(visit);
+
+    protected override Limit UsualInterval(Visit visit) => visit.Limits[LimitIds.ServiceIntervalMonths];
 
     protected override bool Counts(PastVisit earlier) => !earlier.Was(JobType.Repair);
 }

@@ -47,29 +47,39 @@ public sealed class DisturbedGasJointProvedRule : ComplianceRule<DisturbedJoint>
         List<string> gaps = [];
         var isTested = (visit.TestsAfterWork ?? []).Aggregate((bool?)false, (proved, test) => proved | Sees(test, visit, gaps));
         if (isTested == true)
-            return look.Pass($"the joint at the {joint.Place} was tested for tightness after the work, with the appliance valve open");
+            return look.Pass($"the joint at the {joint.Place} was tested for tightness after the work, with the appliance connected and its valve open");
 
         var isChecked = look.Note(joint.LeakChecked) == true;
         if (isTested == false && !isChecked)
             return Unproved(joint, look);
 
-        return isTested is null
-            ? look.Missing($"the tightness test after the work does not yet prove the joint at the {joint.Place}: the record does not say enough of it", gaps)
-            : look.Missing($"the joint at the {joint.Place} was leak-checked, and no tightness test after the work that counts is recorded, which must follow work on a gas fitting",
-                "/tightnessTests");
+        if (isTested is null)
+            return look.Missing($"the tightness test after the work does not yet prove the joint at the {joint.Place}: the record does not say enough of it", gaps);
+
+        var counts = visit.TestsAfterWork?.Any(test => TightnessProof.ShowsTight(test.Pointer, visit, []) == true) == true;
+        return look.Missing(
+            counts
+                ? (FormattableString)$"the joint at the {joint.Place} was leak-checked, and the tightness test after the work did not see it: that needs the appliance connected and its valve open"
+                : $"the joint at the {joint.Place} was leak-checked, and no tightness test after the work that counts is recorded, which must follow work on a gas fitting",
+            "/tightnessTests");
     }
 
-    /// <summary>The test shows tight whatever it sees, and with the appliance valve open it sees the joint.</summary>
+    /// <summary>The test shows tight whatever it sees, and with the appliance connected and its valve open it sees the joint.</summary>
     private static bool? Sees(Subject<TightnessTest> test, Visit visit, List<string> gaps)
     {
-        var known = TightnessProof.ShowsTight(test.Pointer, visit, gaps) & test.Value.ApplianceValvesOpen;
+        var known = TightnessProof.ShowsTight(test.Pointer, visit, gaps) & test.Value.AppliancesConnected & test.Value.ApplianceValvesOpen;
+        if (known is null && test.Value.AppliancesConnected is null)
+            gaps.Add($"{test.Pointer}/appliancesConnected");
         if (known is null && test.Value.ApplianceValvesOpen is null)
             gaps.Add($"{test.Pointer}/applianceValvesOpen");
         return known;
     }
 
-    private static Verdict Unproved(DisturbedJoint joint, Look look) =>
-        look.Unsafe($"the gas joint at the {joint.Place} was disturbed, and neither a tightness test that counts nor a leak check followed")
+    // A gas-valve union without gas is none: the place or the gas is recorded wrongly, and that is asked before it is called a danger.
+    private static Verdict Unproved(DisturbedJoint joint, Look look) => look.Note(joint.CarriesGas) == false
+        ? look.Missing($"the joint at the {joint.Place} is recorded as carrying no gas, which no union of a gas valve does, and nothing proves it tight", $"{look.Subject}/carriesGas")
+            .Warn(Cautions.EscapingGas).Advise("Record the place or the gas of the joint again; a gas joint is tested and leak-checked.")
+        : look.Unsafe($"the gas joint at the {joint.Place} was disturbed, and neither a tightness test that counts nor a leak check followed")
             .AndMissing("/tightnessTests", $"{look.Subject}/leakChecked")
             .Warn(Cautions.EscapingGas)
             .Advise("Test for tightness with the appliance valve open, and check the joint with leak-detection fluid; behind the gas valve, with the burner alight.");

@@ -34,9 +34,19 @@ public sealed class MakersSealRenewedRule : ComplianceRule<JointPlace>
         FormattableString message = atPlace.Count == 0
             ? (FormattableString)$"the maker wants the {place} seal renewed at this service, and the joint was not opened"
             : $"the maker wants the {place} seal renewed at this service, and the old one went back";
+        if (IsOfProfileAlone(place, visit))
+        {
+            return look.Advisory($"the stored profile wants the {place} seal renewed at this service, and the maker's list that the record gives with its source does not; it was not renewed")
+                .Warn(Cautions.MakerDecides).Advise("Make sure of the maker's list in its source, and correct the record or the profile.");
+        }
+
         var verdict = atPlace.Exists(joint => joint.Value.IsOfTheCombustionCircuit())
             ? look.Unsafe(message).Warn(Cautions.CarbonMonoxide)
             : look.Advisory(message).Warn(Cautions.MakerDecides);
         return verdict.Advise("Fit a new seal of the maker's part number and size for this output, then check the joint.");
     }
+
+    /// <summary>Listed by the profile, and left out of a list that the record gives with its source. A list without one takes nothing away.</summary>
+    private static bool IsOfProfileAlone(JointPlace place, Visit visit) =>
+        visit.Record.MakerLimits is { SealsToRenew: { } own, Source: var source } && !string.IsNullOrWhiteSpace(source) && !own.Contains(place);
 }

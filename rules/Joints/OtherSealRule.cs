@@ -21,6 +21,15 @@ public sealed class OtherSealRule : ComplianceRule<DisturbedJoint>
         if (look.Lacks(joint.Place, out var place) | look.Lacks(joint.Condition, out var condition))
             return look.Missing();
 
+        // What holds for a washer of the gas valve holds for any gas joint: a damaged one lets gas out, and a new one is not damaged.
+        if (condition == SealCondition.Damaged && look.Note(joint.CarriesGas) == true)
+        {
+            return (joint.Renewed == true
+                    ? look.Missing($"the seal of the {place} gas joint is recorded as new and as damaged", $"{look.Subject}/condition")
+                    : look.Unsafe($"the seal of the {place} gas joint that went back is damaged: gas can escape there"))
+                .Warn(Cautions.EscapingGas).Advise("Fit a new seal of the maker's part number, then prove the joint tight.");
+        }
+
         return condition == SealCondition.Good
             ? look.Pass($"the {place} seal that went back is in good condition")
             : look.Advisory($"the condition of the {place} seal that went back is {condition}")

@@ -36,7 +36,7 @@ internal static class PermittedDrop
 
         var doubt = look.DoubtOf(visit, test.DropMbar);
         return table.Allows(drop)
-            ? look.Pass($"no smell, and a drop of {drop} mbar; edition 3 permits {table.Max} mbar here").Against(table, drop, doubt)
+            ? MeterInDoubt(drop, visit, look) ?? look.Pass($"no smell, and a drop of {drop} mbar; edition 3 permits {table.Max} mbar here").Against(table, drop, doubt)
             : Leak(look, $"the pressure dropped by {drop} mbar; edition 3 permits {table.Max} mbar here").Against(table, drop, doubt);
     }
 
@@ -58,6 +58,13 @@ internal static class PermittedDrop
         if (!limit.Allows(drop))
             return Leak(look, $"the pressure dropped by {drop} mbar, more than the {stated} mbar that the engineer took from the standard")
                 .Against(limit, drop);
+        if (test.TestPressureMbar is > 0 and { } full && visit.Limits[LimitIds.StatedDropShare] is var most && Movement.ShareOf(stated, full) is var share && !most.Allows(share))
+        {
+            return look.Missing($"the stated permitted drop of {stated} mbar is most of the {full} mbar of the test: no standard lets so much go, show where it stands",
+                $"{look.Subject}/permittedDropMbar")
+                .Against(most, share).Warn(Cautions.EscapingGas);
+        }
+
         if (visit.BurnsNaturalGas)
         {
             if (TableFor(test, drop, visit, look, out var table) is { } unknown)
@@ -68,6 +75,9 @@ internal static class PermittedDrop
                     $"{look.Subject}/permittedDropSource")
                     .Against(table, stated);
             }
+
+            if (MeterInDoubt(drop, visit, look) is { } inDoubt)
+                return inDoubt;
         }
 
         return NotRetested(test, drop, look)
@@ -105,6 +115,12 @@ internal static class PermittedDrop
     private static Verdict? NotRetested(TightnessTest test, decimal drop, Look look) => look.Lacks(test.PipeworkOnlyMovementMbar, out _)
         ? look.Missing($"the gauge moved by {drop} mbar, and the retest of the pipework alone is not recorded")
         : null;
+
+    /// <summary>Without a meter the table permits the most: not where one was read all the same.</summary>
+    private static Verdict? MeterInDoubt(decimal drop, Visit visit, Look look) =>
+        visit.Record.GasSupply is { MeterKind: MeterKind.None } and ({ Rate: not null } or { MeterStandingMbar: not null } or { MeterOperatingMbar: not null })
+            ? look.Missing($"the gauge moved by {drop} mbar, and what is permitted hangs on the meter: one was read, and the record says that there is none", "/gasSupply/meterKind")
+            : null;
 
     /// <summary>Edition 3's figure; a verdict where the record does not say enough to find it, or it has no line for the meter.</summary>
     private static Verdict? TableFor(TightnessTest test, decimal drop, Visit visit, Look look, out Limit table)

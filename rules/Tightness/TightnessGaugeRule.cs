@@ -18,10 +18,11 @@ public sealed class TightnessGaugeRule : TightnessTestRule
 
         // On a water gauge the eye reads between the marks; a display shows nothing between its steps.
         var movement = Movement.PerceptibleOn(test, visit);
-        return gauge == PressureGaugeKind.Water || movement.Allows(step)
+        var widest = gauge == PressureGaugeKind.Water ? visit.Limits[LimitIds.WaterGaugeStep] : movement;
+        return widest.Allows(step)
             ? look.Pass($"the {gauge} gauge with steps of {step} mbar shows a movement of {movement.Max} mbar").Against(movement)
             : look.Missing($"a gauge with steps of {step} mbar cannot show a movement of {movement.Max} mbar",
                 $"{look.Subject}/gaugeResolutionMbar")
-                .Against(movement, step).Advise("Repeat the test with a finer gauge.");
+                .Against(widest, step).Advise("Repeat the test with a finer gauge.");
     }
 }

@@ -15,7 +15,7 @@ public sealed class TightnessScopeRule : TightnessTestRule
     {
         // An absent figure reads as 0 and lies outside nothing; it is asked for once nothing else is outside.
         var lacks = look.Lacks(test.InstallationVolumeM3, out var volume) | look.Lacks(test.LargestPipeMm, out var pipe)
-            | look.Lacks(test.SupplyPressureBar, out var supply);
+            | look.Lacks(test.SupplyPressureBar, out var supply) | look.Lacks(visit.Record.GasSupply?.MeterKind, out var meter);
         var largest = visit.Limits[LimitIds.TightnessScopeVolume];
         var widest = visit.Limits[LimitIds.TightnessScopePipe];
         var highest = visit.Limits[LimitIds.TightnessScopeSupply];
@@ -29,6 +29,22 @@ public sealed class TightnessScopeRule : TightnessTestRule
             return Outside(look.Missing($"the supply has up to {supply} bar, above {highest.Max} bar",
                 $"{look.Subject}/supplyPressureBar").Against(highest, supply));
 
+        if (meter == MeterKind.Other)
+            return Outside(look.Missing($"the meter is of a kind that the standard for small installations does not name", "/gasSupply/meterKind"));
+
+        // The volume has the meter in it: one that is smaller is a slip of the pen.
+        var held = VolumeOf(meter, visit);
+        if (test.InstallationVolumeM3 is not null && (volume <= 0 || held?.Allows(volume) == false))
+        {
+            var verdict = look.Missing(
+                volume <= 0
+                    ? (FormattableString)$"the installation volume is recorded as {volume} m3, and no pipe is without volume"
+                    : $"the installation volume is recorded as {volume} m3, and the meter alone holds {held!.Min} m3",
+                $"{look.Subject}/installationVolumeM3")
+                .Advise("Work the installation volume out again: pipes, fittings and meter.");
+            return held is null ? verdict : verdict.Against(held, volume);
+        }
+
         if (lacks)
             return look.Missing();
 
@@ -38,6 +54,14 @@ public sealed class TightnessScopeRule : TightnessTestRule
             : look.Pass($"{volume} m3, {pipe} mm and {supply} bar are within {largest.Max} m3, {widest.Max} mm and {highest.Max} bar")
                 .Against(largest, volume);
     }
+
+    private static Limit? VolumeOf(MeterKind meter, Visit visit) => meter switch
+    {
+        MeterKind.DiaphragmU6 => visit.Limits[LimitIds.MeterVolumeU6],
+        MeterKind.DiaphragmU16 => visit.Limits[LimitIds.MeterVolumeU16],
+        MeterKind.UltrasonicE6 => visit.Limits[LimitIds.MeterVolumeE6],
+        _ => null,
+    };
 
     private static Verdict Outside(Verdict verdict) => verdict
         .Warn("A test for small installations can overlook a leak in a larger one. This service does not judge larger installations.")

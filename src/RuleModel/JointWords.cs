@@ -10,12 +10,12 @@ public static class JointWords
         joint?.Place is JointPlace.GasValveInlet or JointPlace.GasValveOutlet;
 
     /// <summary>
-    /// Carries gas, or may: a gas-valve place does unless the record says otherwise, and one that the record does not place may.
+    /// Carries gas, or may: a gas-valve place does whatever the record says of it, and one that the record does not place may.
     /// </summary>
     public static bool CarriesGasOrMay(this DisturbedJoint joint)
     {
         ArgumentNullException.ThrowIfNull(joint);
-        return joint.CarriesGas ?? (joint.IsGasValveUnion() || joint.Place is null or JointPlace.Other);
+        return joint.IsGasValveUnion() || (joint.CarriesGas ?? joint.Place is null or JointPlace.Other);
     }
 
     /// <summary>

@@ -49,24 +49,34 @@ public sealed class Lookup
         ProfileVersion = ProfileVersion,
     };
 
-    /// <summary>The record's own limits where it states them, the profile's elsewhere.</summary>
-    public MakerLimits Fill(MakerLimits? own) => ProfileLimits is { } stored
-        ? new MakerLimits
-        {
-            CoCo2RatioMax = own?.CoCo2RatioMax ?? stored.CoCo2RatioMax,
-            CoPpmMax = own?.CoPpmMax ?? stored.CoPpmMax,
-            Co2PercentMin = own?.Co2PercentMin ?? stored.Co2PercentMin,
-            Co2PercentMax = own?.Co2PercentMax ?? stored.Co2PercentMax,
-            InletPressureMbarMin = own?.InletPressureMbarMin ?? stored.InletPressureMbarMin,
-            BurnerPressureMbar = own?.BurnerPressureMbar ?? stored.BurnerPressureMbar,
-            ServiceIntervalMonths = own?.ServiceIntervalMonths ?? stored.ServiceIntervalMonths,
-            SealsToRenew = own?.SealsToRenew ?? stored.SealsToRenew,
-            // A value and its source come from the same side: the profile's source must not vouch for a value that the record states.
-            Source = StatesALimit(own) ? own!.Source : stored.Source,
-            DecisionReference = own?.DecisionReference,
-        }
-        : own ?? new MakerLimits();
+    /// <summary>
+    /// The record's own limits, filled up from the profile. Where both state a value, the record's counts if it names its source; without
+    /// one the stricter of the two does, so that a slip of the pen loosens nothing.
+    /// </summary>
+    public MakerLimits Fill(MakerLimits? own)
+    {
+        if (ProfileLimits is not { } stored)
+            return own ?? new MakerLimits();
+        if (own is null)
+            return stored;
 
-    private static bool StatesALimit(MakerLimits? own) => own is not null && (own.CoCo2RatioMax ?? own.CoPpmMax ?? own.Co2PercentMin
-        ?? own.Co2PercentMax ?? own.InletPressureMbarMin ?? own.BurnerPressureMbar ?? own.ServiceIntervalMonths) is not null;
+        var isSourced = !string.IsNullOrWhiteSpace(own.Source);
+        return new MakerLimits
+        {
+            CoCo2RatioMax = Smaller(own.CoCo2RatioMax, stored.CoCo2RatioMax),
+            CoPpmMax = Smaller(own.CoPpmMax, stored.CoPpmMax),
+            Co2PercentMin = Larger(own.Co2PercentMin, stored.Co2PercentMin),
+            Co2PercentMax = Smaller(own.Co2PercentMax, stored.Co2PercentMax),
+            InletPressureMbarMin = Larger(own.InletPressureMbarMin, stored.InletPressureMbarMin),
+            // A pressure to set is neither loose nor strict.
+            BurnerPressureMbar = isSourced ? own.BurnerPressureMbar ?? stored.BurnerPressureMbar : stored.BurnerPressureMbar ?? own.BurnerPressureMbar,
+            ServiceIntervalMonths = Smaller(own.ServiceIntervalMonths, stored.ServiceIntervalMonths),
+            // A list that is shorter asks for less: what the profile adds stays, and the rule on it minds whose it is.
+            SealsToRenew = (own.SealsToRenew, stored.SealsToRenew) is ({ } mine, { } theirs) ? [.. mine, .. theirs.Except(mine)] : own.SealsToRenew ?? stored.SealsToRenew,
+            DecisionReference = own.DecisionReference,
+        };
+
+        decimal? Smaller(decimal? mine, decimal? theirs) => theirs < mine && !isSourced ? theirs : mine ?? theirs;
+        decimal? Larger(decimal? mine, decimal? theirs) => theirs > mine && !isSourced ? theirs : mine ?? theirs;
+    }
 }

@@ -15,6 +15,10 @@ public sealed partial class Visit
     /// <summary>Service items are looked for: any visit but a bare landlord check.</summary>
     public bool IsMoreThanALandlordCheck => Record.JobType != JobType.LandlordCheck;
 
+    /// <summary>The boiler is new or a replacement. A plain service has none; a visit that records a commissioning has to say.</summary>
+    public bool? IsNewBoiler =>
+        Record.Commissioning?.NewBoiler ?? (Record.JobType == JobType.Commissioning || Record.Commissioning is not null ? null : false);
+
     /// <summary>Rented premises, or a landlord check.</summary>
     public bool? IsLet => Record.JobType == JobType.LandlordCheck ? true : Record.Premises?.Use switch
     {

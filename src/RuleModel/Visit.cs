@@ -45,7 +45,7 @@ public sealed partial class Visit
     /// <summary>From which day deadlines are seen.</summary>
     public DateOnly LookedAtOn { get; }
 
-    /// <summary>The maker's limits: the record's own, filled up from the stored profile.</summary>
+    /// <summary>The maker's limits: the record's own, filled up from the stored profile. Where each stands: <see cref="MakersSourceOf"/>.</summary>
     public MakerLimits Maker { get; }
 
     /// <summary>The limits in force.</summary>

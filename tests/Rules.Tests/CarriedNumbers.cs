@@ -25,6 +25,8 @@ internal sealed class CarriedNumbers
         // The most CO2 that the flue gas of each fuel can hold.
         [RuleIds.Co2AgreesWithO2] = [.. Enum.GetValues<GasFamily>().Select(family => family.Co2MaxPercent())],
 
+        [RuleIds.FlueCo2] = [.. Enum.GetValues<GasFamily>().Select(family => family.Co2MaxPercent())],
+
         // The ratio of the previous visit that the record states, worked out from two of its values.
         [RuleIds.RatioDrift] = [40m / (10_000 * 9.2m)],
 
@@ -80,7 +82,7 @@ internal sealed class CarriedNumbers
     {
         var rule = RuleSet.Catalogue.Rules.Single(candidate => candidate.Info.Id == finding.RuleId).Info;
         var recorded = moments.Select(moment => DateOnly.FromDateTime(moment.DateTime)).Append(evaluation.AsOf).Append(evaluation.LookedAtOn).Distinct().ToList();
-        var whole = terms.Where(term => term is > 0 and < 1000 && term == decimal.Truncate(term)).Append(12).Select(term => (int)term).Distinct().ToList();
+        var whole = terms.Where(term => term is > 0 and <= 1200 && term == decimal.Truncate(term)).Append(12).Select(term => (int)term).Distinct().ToList();
         return recorded
             .Concat(recorded.SelectMany(day => whole.SelectMany(term => new[] { day.AddDays(term), day.AddMonths(term) })))
             .Concat(recorded.Select(day => day.AddDays(-1)))

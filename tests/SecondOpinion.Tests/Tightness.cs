@@ -46,8 +46,8 @@ internal static class Tightness
     /// <summary>Did a test after the work show no leak? False: none did; null: one may have.</summary>
     public static bool? IsProvedTight(Case one) => AnyOf(one, (_, shows) => shows);
 
-    /// <summary>The same of tests that saw the joint before the gas valve, which is open only if the appliance valve is.</summary>
-    public static bool? IsInletProvedTight(Case one) => AnyOf(one, (test, shows) => AllOf(shows, test.ApplianceValvesOpen));
+    /// <summary>The same of tests that saw the joint before the gas valve: the appliance on the pipe, and the way to it open.</summary>
+    public static bool? IsInletProvedTight(Case one) => AnyOf(one, (test, shows) => AllOf(shows, test.AppliancesConnected, test.ApplianceValvesOpen));
 
     private static bool? AnyOf(Case one, Func<TightnessTest, bool?, bool?> proves)
     {
@@ -94,7 +94,7 @@ internal static class Tightness
         var shown = WhatTheGaugeShows(one, test);
         if (shown is Shown.Leak or Shown.Void)
             return shown;
-        return AllOf(IsLetByTested(one, test), IsLongEnough(test), IsAtPressure(one, test), IsInScope(test), CanShow(test), IsOfThisVisit(one, test)) switch
+        return AllOf(IsLetByTested(one, test), IsLongEnough(test), IsAtPressure(one, test), IsInScope(one, test), CanShow(test), IsOfThisVisit(one, test)) switch
         {
             true => shown,
             false => Shown.Void,
@@ -126,15 +126,18 @@ internal static class Tightness
 
         var isNaturalGas = one.Record.Appliance.Fuel == Fuel.NaturalGas;
         if (isNaturalGas && edition == 3)
-            return WithTable(one, test, table => drop <= table ? Shown.Tight : Shown.Leak);
+            return WithTable(one, test, table => drop > table ? Shown.Leak : DeniesItsMeter(one) ? Shown.Void : Shown.Tight);
         if (test is { IsolationImpracticable: true, PipeworkOnlyMovementMbar: null })
             return Shown.Leak;
         if (test.PermittedDropMbar is not { } permitted || test.PermittedDropSource is null)
             return Shown.Open;
         if (drop > permitted)
             return Shown.Leak;
+        // More than half of the pressure is no permission, whoever signs it.
+        if (permitted * 2 > test.TestPressureMbar && test.TestPressureMbar > 0)
+            return Shown.Void;
         var retested = test.PipeworkOnlyMovementMbar is null ? Shown.Open : Shown.WithinStatedDrop;
-        return isNaturalGas ? WithTable(one, test, table => permitted > table ? Shown.Void : retested) : retested;
+        return isNaturalGas ? WithTable(one, test, table => permitted > table || DeniesItsMeter(one) ? Shown.Void : retested) : retested;
     }
 
     /// <summary>Of a test that shows no leak: the drop up to which it would.</summary>
@@ -145,6 +148,10 @@ internal static class Tightness
         Table(one, test) is { } table ? judge(table)
         : one.Record.GasSupply?.MeterKind is null || test.LargestPipeMm is null ? Shown.Open
         : Shown.Void;
+
+    /// <summary>"No meter" beside what was read from one.</summary>
+    private static bool DeniesItsMeter(Case one) => one.Record.GasSupply is { MeterKind: MeterKind.None } supply
+        && (supply.Rate is not null || (supply.MeterOperatingMbar ?? supply.MeterStandingMbar) is not null);
 
     /// <summary>The table of edition 3 for natural gas; null where it has no line or the record does not say which.</summary>
     private static decimal? Table(Case one, TightnessTest test) => (one.Record.GasSupply?.MeterKind, test.LargestPipeMm) switch
@@ -158,22 +165,43 @@ internal static class Tightness
         _ => null,
     };
 
-    /// <summary>The emergency control valve holds: no rise in a minute at low pressure. A rise voids the test.</summary>
+    /// <summary>
+    /// The emergency control valve holds: no rise in a minute at low pressure, and no fall that one would see. A rise, or such a fall, voids
+    /// the test. For liquefied gas low is what leaves room below the pressure of the test for a movement that one would see.
+    /// </summary>
     public static bool? IsLetByTested(Case one, TightnessTest test) => AllOf(
-        test.LetByRiseMbar is { } rise ? rise <= 0 : null,
+        test.LetByRiseMbar is { } rise ? rise <= 0 && rise >= -Perceptible(test) : null,
         test.LetByMinutes is { } minutes ? minutes >= 1 : null,
-        test.LetByPressureMbar is { } pressure ? one.Record.Appliance.Fuel != Fuel.NaturalGas || pressure is >= 7 and <= 10 : null);
+        test.LetByPressureMbar is not { } pressure ? null
+        : one.Record.Appliance.Fuel == Fuel.NaturalGas ? pressure is >= 7 and <= 10
+        : pressure > 0 && !(pressure + Perceptible(test) > test.TestPressureMbar));
+
+    /// <summary>Of liquefied gas: closer to the pressure of the test than to none, where a weak valve shows late.</summary>
+    public static bool IsLetByHigh(Case one, TightnessTest test) =>
+        one.Record.Appliance.Fuel != Fuel.NaturalGas && test.TestPressureMbar > 0 && test.LetByPressureMbar * 2 > test.TestPressureMbar;
 
     public static bool? IsLongEnough(TightnessTest test) => AllOf(
         test.StabilisationMinutes is { } settling ? settling >= 1 : null, test.DurationMinutes is { } minutes ? minutes >= 2 : null);
 
-    public static bool? IsInScope(TightnessTest test) => AllOf(
-        test.InstallationVolumeM3 is { } volume ? volume <= 0.035m : null,
+    /// <summary>A small installation behind a meter that the standard names, and a volume that can be.</summary>
+    public static bool? IsInScope(Case one, TightnessTest test) => AllOf(
+        test.InstallationVolumeM3 is { } volume ? volume <= 0.035m && volume > 0 && volume >= MeterVolume(one) : null,
+        one.Record.GasSupply?.MeterKind is { } meter ? meter != MeterKind.Other : null,
         test.LargestPipeMm is { } pipe ? pipe <= 35 : null,
         test.SupplyPressureBar is { } supply ? supply <= 2 : null);
 
-    public static bool? CanShow(TightnessTest test) =>
-        test is { Gauge: { } gauge, GaugeResolutionMbar: { } step } ? gauge == PressureGaugeKind.Water || step <= 0.2m : null;
+    private static decimal MeterVolume(Case one) => one.Record.GasSupply?.MeterKind switch
+    {
+        MeterKind.DiaphragmU6 => 0.008m,
+        MeterKind.DiaphragmU16 => 0.025m,
+        MeterKind.UltrasonicE6 => 0.0024m,
+        _ => 0,
+    };
+
+    /// <summary>The eye tells a quarter of a mark of a water gauge; a display tells its step.</summary>
+    public static bool? CanShow(TightnessTest test) => test is { Gauge: { } gauge, GaugeResolutionMbar: { } step }
+        ? (gauge == PressureGaugeKind.Water ? step / 4 : step) <= Perceptible(test)
+        : null;
 
     public static bool? IsOfThisVisit(Case one, TightnessTest test) =>
         test.Stage is null ? null : !(test.TestedOn < (one.Record.StartedAt?.Date ?? one.AsOf) || one.AsOf.DayNumber - test.TestedOn?.DayNumber > DaysAtOnce);

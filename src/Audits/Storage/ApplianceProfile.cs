@@ -16,7 +16,7 @@ public sealed class ApplianceProfile
     /// <summary>When this version was saved (RFC 3339, UTC).</summary>
     public required DateTimeOffset SavedAt { get; init; }
 
-    /// <summary>The limits. A record's own go before them, and neither lifts a ceiling.</summary>
+    /// <summary>The limits. A record's own go before them where they are stricter or name their source, and neither lifts a ceiling.</summary>
     public required MakerLimits Limits { get; init; }
 }
 

@@ -23,8 +23,8 @@ public static class ProfileRoutes
     /// <remarks>
     /// The body has the members of a record's makerLimits, without decisionReference. Every save makes a new version, and none is ever
     /// changed, since evaluations name the version that they used. Records that name the profile in appliance.profileId are judged by
-    /// the latest version; limits that such a record states itself go before it, and neither lifts a ceiling. With the header If-Match
-    /// and the ETag that reading it gave, nobody's newer version is passed over.
+    /// the latest version; limits that such a record states itself go before it where they are stricter or name their source, and neither
+    /// lifts a ceiling. With the header If-Match and the ETag that reading it gave, nobody's newer version is passed over.
     /// </remarks>
     /// <param name="profileId">Your own id: 1 to 100 letters, digits, dots, dashes, underscores and tildes.</param>
     private static async Task<Results<Created<ApplianceProfile>, Ok<ApplianceProfile>, ProblemResult>> Put(

@@ -3,11 +3,11 @@ namespace ServiceRecords;
 /// <summary>One joint that was opened or loosened.</summary>
 public sealed class DisturbedJoint
 {
-    /// <summary>Where the joint is. A gas-valve place carries gas unless carriesGas says otherwise.</summary>
+    /// <summary>Where the joint is. A gas-valve place carries gas, whatever carriesGas says.</summary>
     [Ask("Which joint was disturbed?", While.OnSite)]
     public JointPlace? Place { get; init; }
 
-    /// <summary>Whether gas flows through the joint. Absent at a gas-valve place: yes.</summary>
+    /// <summary>Whether gas flows through the joint. At a gas-valve place it does: no is asked for again there.</summary>
     [Ask("Does the joint carry gas?", While.OnSite)]
     public bool? CarriesGas { get; init; }
 

@@ -1,6 +1,9 @@
 namespace ServiceRecords;
 
-/// <summary>Limits from the maker's instructions. They go before the stored profile; neither lifts a ceiling.</summary>
+/// <summary>
+/// Limits from the maker's instructions. A value looser than the stored profile's or the default counts only with its source, and is then an
+/// advisory; neither lifts a ceiling.
+/// </summary>
 public sealed class MakerLimits
 {
     /// <summary>Highest CO/CO2 ratio that the maker allows, as a plain ratio (0.004, not 0.4 %).</summary>

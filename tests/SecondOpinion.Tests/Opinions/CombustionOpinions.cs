@@ -140,14 +140,33 @@ internal static class CombustionOpinions
         return one.Record.Appliance.StateOnLeaving is StateOnLeaving.TurnedOff or StateOnLeaving.Disconnected ? Missing(at) : AtRisk(at);
     }
 
+    /// <summary>
+    /// The maker's band, if it is one: from nothing, or to more than the gas can give, is none. A condensing boiler burns with about as much
+    /// air as the next one, so a band that reaches further has to have been read somewhere; of older ones only the source is wanted.
+    /// </summary>
     private static Opinion FlueCo2(Case one, CombustionReading reading, string at)
     {
         var (least, most) = (one.Record.MakerLimits?.Co2PercentMin, one.Record.MakerLimits?.Co2PercentMax);
         if (reading.Co2Percent is not { } co2 || reading.Stage is null || ProductsAtInlet(one))
             return Missing(at);
+        var isOlder = one.Record.Appliance.Condensing == false;
         if (least is null || most is null)
-            return one.Record.Appliance.Condensing == false ? Advisory(at) : Missing(at);
-        return (co2 < least || co2 > most ? Advisory(at) : Pass(at)).IfSure(Sureness.OfAnalyser(one, "co2Percent", co2, reading.Instrument), co2, least, most);
+            return isOlder ? Advisory(at) : Missing(at);
+
+        (decimal all, (decimal Least, decimal Most) usually) = one.Record.Appliance.Fuel switch
+        {
+            Fuel.NaturalGas => (11.7m, (8.5m, 10.5m)),
+            Fuel.Propane => (13.72m, (9.5m, 11.5m)),
+            _ => (14.02m, (9.5m, 11.5m)),
+        };
+        if (least == 0 || most > all)
+            return Missing(at);
+        if (co2 < least || co2 > most)
+            return Advisory(at);
+        if (one.Record.MakerLimits!.Source is null && (co2 < usually.Least || co2 > usually.Most))
+            return isOlder ? Advisory(at) : Missing(at);
+
+        return Pass(at).IfSure(Sureness.OfAnalyser(one, "co2Percent", co2, reading.Instrument), co2, least, most);
     }
 
     private static Opinion Settled(Case one) => one.Record.Combustion?.SettledMinutes switch

@@ -86,18 +86,19 @@ internal static class GasPressureOpinions
         return Yes(supply.OthersAtHalfLoad, Advisory(At)).IfSure(Sureness.OfGauge(one, "meterOperatingMbar", pressure), pressure, 18.5m, 23);
     }
 
+    /// <summary>Gas at rest stands at least as high as gas that flows. Too high is said first; of liquefied gas nobody has to read it, and no figure makes it unsafe.</summary>
     private static Opinion MeterStanding(Case one)
     {
         const string At = "/gasSupply/meterStandingMbar";
-        if (one.Record.Appliance.Fuel != Fuel.NaturalGas)
-            return NotApplicable();
-        return one.Record.GasSupply?.MeterStandingMbar switch
-        {
-            null => Examination.PressureNotMeasured(one, At),
-            > 30 => AtRisk(At),
-            > 25 => Advisory(At),
-            var standing => Pass(At).IfSure(Sureness.OfGauge(one, "meterStandingMbar", standing), standing.Value, null, 25),
-        };
+        var (supply, fuel) = (one.Record.GasSupply, one.Record.Appliance.Fuel);
+        if (supply?.MeterStandingMbar is not { } standing)
+            return fuel == Fuel.NaturalGas ? Examination.PressureNotMeasured(one, At) : NotApplicable();
+        var most = fuel switch { Fuel.NaturalGas => 25, Fuel.Propane => 45, _ => 35 };
+        if (standing > most)
+            return fuel == Fuel.NaturalGas && standing > 30 ? AtRisk(At) : Advisory(At);
+        return standing <= 0 || supply.MeterOperatingMbar > standing
+            ? Missing(At)
+            : Pass(At).IfSure(Sureness.OfGauge(one, "meterStandingMbar", standing), standing, null, most);
     }
 
     private static Opinion Part(Case one, FittedPart part, string at) =>

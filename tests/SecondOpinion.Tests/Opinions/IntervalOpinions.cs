@@ -12,7 +12,7 @@ internal static class IntervalOpinions
     [
         ("landlord-deadline", c => If(c.IsLandlords(), Previous, () => Clock.Of(c).Outcome)),
         ("next-due-recorded", c => If(c.Record.JobType is JobType.AnnualService or JobType.LandlordCheck, "/paperwork/nextDueOn", () => NextDue(c))),
-        ("service-interval", c => If(c.IsAnnualService(), Previous, () => Since(c, MakersMonths(c), "annualService", "commissioning"))),
+        ("service-interval", c => If(c.IsAnnualService(), Previous, () => Since(c, Math.Min(MakersMonths(c), DefaultMonths(c)), "annualService", "commissioning"))),
         ("workplace-interval", c => If(c.IsWorkplace(), Previous, () => Since(c, DefaultMonths(c), "annualService", "commissioning", "landlordCheck"))),
     ];
 
@@ -22,6 +22,10 @@ internal static class IntervalOpinions
         var latest = c.Day().AddMonths(months);
         if (c.IsLandlords() == true)
             latest = Clock.Of(c) is { Outcome: not Outcome.Missing } clock ? clock.NextDeadline : c.Day().AddMonths(Math.Min(months, DefaultMonths(c)));
+
+        // However long the maker allows: beyond the usual year it is said.
+        if (c.IsLandlords() != true && latest > c.Day().AddMonths(DefaultMonths(c)))
+            latest = c.Day().AddMonths(DefaultMonths(c));
 
         return c.Record.Paperwork?.NextDueOn is { } due ? Pass(due > c.Day() && due <= latest) : Outcome.Missing;
     }

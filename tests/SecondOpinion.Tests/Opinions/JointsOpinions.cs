@@ -17,14 +17,19 @@ internal static class JointsOpinions
         ("flue-test-point-closed", one => [Yes(one.Record.Combustion?.TestPointClosed, Dangerous("/combustion"))]),
         ("gas-joint-leak-check", one => EachGasJoint(one, LeakChecked)),
         ("gas-joint-listed", one => [GasJointListed(one)]),
-        ("gas-valve-union-seal", one => EachOf(one, IsUnion, (joint, at) => Yes(joint.Renewed, Advisory(at)))),
+        ("gas-valve-union-seal", one => EachOf(one, IsUnion, UnionSeal)),
         ("makers-seal-renewed", MakersSeals),
         ("new-seal-part-number", NewSeals),
         ("other-seal", one => EachOf(one, joint => !IsUnion(joint) && !IsOfCombustionCircuit(joint), OtherSeal)),
     ];
 
-    /// <summary>A gas valve's joint carries gas unless the record says otherwise, and so may one that the record does not place.</summary>
-    public static bool CarriesGas(DisturbedJoint joint) => joint.CarriesGas ?? (joint.Place is null or JointPlace.Other || IsUnion(joint));
+    /// <summary>Gas flows through a gas valve's unions whatever is ticked; elsewhere the tick decides, and without one a joint of unknown place may carry it.</summary>
+    public static bool CarriesGas(DisturbedJoint joint) => joint switch
+    {
+        { Place: JointPlace.GasValveInlet or JointPlace.GasValveOutlet } => true,
+        { CarriesGas: { } ticked } => ticked,
+        _ => joint.Place is null or JointPlace.Other,
+    };
 
     private static bool IsUnion(DisturbedJoint joint) => joint.Place is JointPlace.GasValveInlet or JointPlace.GasValveOutlet;
 
@@ -56,10 +61,22 @@ internal static class JointsOpinions
 
     private static Opinion OtherSeal(DisturbedJoint joint, string at) => joint switch
     {
+        // Where gas is behind it, a new damaged seal is a contradiction and an old one a leak to come.
+        { Condition: SealCondition.Damaged, CarriesGas: true } => joint.Renewed == true ? Missing(at) : AtRisk(at),
         { Condition: SealCondition.Damaged } => Advisory(at),
         { Condition: SealCondition.Good } => Pass(at),
         { Condition: SealCondition.Unknown } => Advisory(at),
         _ => Missing(at),
+    };
+
+    /// <summary>A union takes a new washer, and a sound one: of a new one that is not, something is written wrongly; an old one that is not lets gas out.</summary>
+    private static Opinion UnionSeal(DisturbedJoint joint, string at) => (joint.Renewed, joint.Condition) switch
+    {
+        (null, _) => Missing(at),
+        (true, null or SealCondition.Good) => Pass(at),
+        (true, _) => Missing(at),
+        (false, SealCondition.Damaged) => AtRisk(at),
+        _ => Advisory(at),
     };
 
     private static Opinion CircuitChecked(DisturbedJoint joint, string at) => joint.LeakChecked == true ? Pass(at) : Advisory(at);
@@ -67,7 +84,7 @@ internal static class JointsOpinions
     private static Opinion LeakChecked(DisturbedJoint joint, string at) =>
         joint is { LeakChecked: true, LeakCheckMethod: not null } ? Pass(at) : Advisory(at);
 
-    /// <summary>Beyond the gas valve only a check with the burner alight can see a leak; before it a tightness test with its valve open.</summary>
+    /// <summary>Where a leak was left to the emergency provider and the gas is off, nobody can prove a joint today.</summary>
     private static Opinion Proved(Case one, DisturbedJoint joint, string at)
     {
         var proof = ProofOf(one, joint, at);
@@ -75,7 +92,15 @@ internal static class JointsOpinions
         return proof.Outcome != Findings.Outcome.Pass && isLeftToTheProvider ? Advisory(at) : proof;
     }
 
+    /// <summary>A union ticked as one without gas contradicts itself: nobody knows yet what was opened, and so not that it is dangerous.</summary>
     private static Opinion ProofOf(Case one, DisturbedJoint joint, string at)
+    {
+        var opinion = ProvedForGas(one, joint, at);
+        return opinion.Outcome == Findings.Outcome.Unsafe && joint.CarriesGas == false ? Missing(at) : opinion;
+    }
+
+    /// <summary>Beyond the gas valve only a check with the burner alight can see a leak; before it a tightness test of the connected appliance, its valve open.</summary>
+    private static Opinion ProvedForGas(Case one, DisturbedJoint joint, string at)
     {
         var isChecked = joint.LeakChecked == true;
         if (joint.Place != JointPlace.GasValveInlet)
@@ -96,21 +121,26 @@ internal static class JointsOpinions
         };
     }
 
+    /// <summary>Opening the chamber of a condensing boiler opens its gas pipe; connecting a boiler makes a gas joint, whatever boiler it is.</summary>
     private static Opinion GasJointListed(Case one)
     {
-        var (removed, cleaned) = (one.Record.HeatExchanger?.TopPlateRemoved, one.Record.HeatExchanger?.Cleaned);
-        var isStripped = one.Record.JobType is JobType.LandlordCheck or JobType.Commissioning
-            ? removed == true
-            : removed == true || cleaned == true ? true : removed is null || cleaned is null ? null : (bool?)false;
-        if (one.Record.Appliance.Condensing == false || isStripped == false)
-            return NotApplicable();
-        if (one.Record.Appliance.Condensing is null || isStripped is null)
-            return Missing();
+        var (removed, cleaned, isNew) = (one.Record.HeatExchanger?.TopPlateRemoved, one.Record.HeatExchanger?.Cleaned, one.IsNewBoiler());
+        if (isNew == false)
+        {
+            var isStripped = one.Record.JobType is JobType.LandlordCheck or JobType.Commissioning
+                ? removed == true
+                : removed == true || cleaned == true ? true : removed is null || cleaned is null ? null : (bool?)false;
+            if (one.Record.Appliance.Condensing == false || isStripped == false)
+                return NotApplicable();
+            if (one.Record.Appliance.Condensing is null || isStripped is null)
+                return Missing();
+        }
+
         if (one.Record.DisturbedJoints is not { } joints)
             return Missing(List);
         if (joints.Any(CarriesGas))
             return Pass(List);
-        return removed == false ? Advisory(List) : Missing(List);
+        return isNew == false && removed == false ? Advisory(List) : Missing(List);
     }
 
     private static IEnumerable<Opinion> MakersSeals(Case one)

@@ -13,7 +13,7 @@ internal static class TightnessOpinions
     public static IEnumerable<(string RuleId, Func<Case, IEnumerable<Opinion>> Say)> All =>
     [
         ("leak-found-before-work", FoundBefore),
-        ("let-by-test", one => EachTest(one, (test, at) => PassIf(Tightness.IsLetByTested(one, test), at))),
+        ("let-by-test", one => EachTest(one, (test, at) => LetBy(one, test, at))),
         ("pipework-protected", one => [Protected(one)]),
         ("pipework-sound", one => [Sound(one)]),
         ("safe-to-touch", one => EachTest(one, (test, at) => SafeToTouch(one, test, at))),
@@ -22,7 +22,7 @@ internal static class TightnessOpinions
         ("tightness-minutes", one => EachTest(one, (test, at) => PassIf(Tightness.IsLongEnough(test), at))),
         ("tightness-pressure", one => EachTest(one, (test, at) => Pressure(one, test, at))),
         ("tightness-result", one => EachTest(one, (test, at) => Result(one, test, at))),
-        ("tightness-scope", one => EachTest(one, Scope)),
+        ("tightness-scope", one => EachTest(one, (test, at) => Scope(one, test, at))),
         ("tightness-test-date", one => EachTest(one, (test, at) => PassIf(Tightness.IsOfThisVisit(one, test), at))),
         ("tightness-tested-after-work", one => [TestedAfterWork(one)]),
     ];
@@ -70,14 +70,18 @@ internal static class TightnessOpinions
     private static Opinion Pressure(Case one, TightnessTest test, string at) =>
         Tightness.IsAtPressure(one, test) == true ? Tightness.IsLowPressure(one, test) ? Advisory(at) : Pass(at) : Missing(at);
 
-    private static Opinion Scope(TightnessTest test, string at) =>
-        Tightness.IsInScope(test) == true && test.InstallationVolumeFrom is null ? Advisory(at) : PassIf(Tightness.IsInScope(test), at);
+    private static Opinion LetBy(Case one, TightnessTest test, string at) =>
+        Tightness.IsLetByTested(one, test) == true && Tightness.IsLetByHigh(one, test) ? Advisory(at) : PassIf(Tightness.IsLetByTested(one, test), at);
 
-    private static Opinion TestedAfterWork(Case one) => GasJointWasDisturbed(one) switch
+    private static Opinion Scope(Case one, TightnessTest test, string at) =>
+        Tightness.IsInScope(one, test) == true && test.InstallationVolumeFrom is null ? Advisory(at) : PassIf(Tightness.IsInScope(one, test), at);
+
+    /// <summary>A boiler that is new, or may be, has a gas joint that was made today, whatever joints are listed.</summary>
+    private static Opinion TestedAfterWork(Case one) => (GasJointWasDisturbed(one), one.IsNewBoiler()) switch
     {
-        null => Missing(),
-        false => NotApplicable(),
-        true => one.Record.TightnessTests?.Any(test => test.Stage == WorkStage.AfterWork) == true ? Pass(List) : Missing(List),
+        (null, false) => Missing(),
+        (false, false) => NotApplicable(),
+        _ => one.Record.TightnessTests?.Any(test => test.Stage == WorkStage.AfterWork) == true ? Pass(List) : Missing(List),
     };
 
     private static Opinion Result(Case one, TightnessTest test, string at) => Tightness.WhatItProves(one, test) switch
