@@ -195,8 +195,7 @@ public sealed partial class AuditTests(ServiceInProcess service) : IClassFixture
     [InlineData("application/x-ndjson", "", 422, "emptyAudit")]
     [InlineData("application/x-ndjson", "\n \n", 422, "emptyAudit")]
     [InlineData("application/json", "[]", 422, "emptyAudit")]
-    [InlineData("application/json", "{}", 422, "wrongType")]
-    [InlineData("application/json", "nothing", 400, "notJson")]
+    [InlineData("application/json", "{}", 400, "notJson")]
     [InlineData("text/csv", "recordId\n", 422, "emptyAudit")]
     [InlineData("text/csv", "a,a\n1,2\n", 400, "notCsv")]
     public async Task What_is_no_list_of_records_is_refused_at_once_and_later_alike(string mediaType, string body, int status, string code)

@@ -35,7 +35,7 @@ public class ManyRecordsTests
 
     [Theory]
     [InlineData("", "no JSON array")]
-    [InlineData("{}", "JSON array of records")]
+    [InlineData("{}", "no JSON array")]
     [InlineData("[{}", "has no end")]
     [InlineData("[{\"a\":\"]}", "has no end")]
     [InlineData("[] []", "follows")]

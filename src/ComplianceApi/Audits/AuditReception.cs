@@ -43,7 +43,7 @@ public sealed class AuditReception(
         }
         catch (ManyRecordsException unreadable)
         {
-            return ProblemResult.Of(unreadable.Fault.Code == FaultCodes.WrongType ? FaultKind.Invalid : FaultKind.Unreadable, [unreadable.Fault]);
+            return ProblemResult.Of(FaultKind.Unreadable, [unreadable.Fault]);
         }
         catch (InvalidDataException)
         {

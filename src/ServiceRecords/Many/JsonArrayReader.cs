@@ -33,6 +33,8 @@ internal static class JsonArrayReader
 
     private sealed class Splitter(int maxItemBytes)
     {
+        private const string NoArray = "The body is no JSON array of records.";
+
         private readonly List<byte> _item = [];
         private Place _place;
         private long _number = 1;
@@ -57,14 +59,14 @@ internal static class JsonArrayReader
                 else if (_place == Place.Before && next == '[')
                     _place = Place.Inside;
                 else if (!IsBlank(next) && !(_place == Place.Before && next is 0xEF or 0xBB or 0xBF))
-                    throw _place == Place.Before ? NoArray(next) : Refused("Something follows the JSON array.");
+                    throw Refused(_place == Place.Before ? NoArray : "Something follows the JSON array.");
             }
         }
 
         public void DemandEnd()
         {
             if (_place != Place.Behind)
-                throw Refused(_place == Place.Before ? "The body is no JSON array." : string.Create(CultureInfo.InvariantCulture, $"The JSON array has no end: it stops within item {_number}."));
+                throw Refused(_place == Place.Before ? NoArray : string.Create(CultureInfo.InvariantCulture, $"The JSON array has no end: it stops within item {_number}."));
         }
 
         private void TakeInside(byte next, List<RecordLine> items)
@@ -110,9 +112,6 @@ internal static class JsonArrayReader
         }
 
         private static bool IsBlank(byte next) => next is (byte)' ' or (byte)'\n' or (byte)'\r' or (byte)'\t';
-
-        private static ManyRecordsException NoArray(byte first) =>
-            first == '{' ? new(FaultCodes.WrongType, "Expected a JSON array of records, found an object.") : Refused("The body is no JSON array.");
 
         private static ManyRecordsException Refused(string detail) => new(FaultCodes.NotJson, detail);
     }
