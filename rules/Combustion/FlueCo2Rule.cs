@@ -38,10 +38,9 @@ public sealed class FlueCo2Rule : MaximumReadingRule
         }
 
         var doubt = look.DoubtOf(visit, reading.Co2Percent);
-        var source = visit.MakersSourceOf(static maker => maker.Co2PercentMin) is { } named && !string.IsNullOrWhiteSpace(named)
-            ? visit.MakersSourceOf(static maker => maker.Co2PercentMax)
-            : null;
-        var band = LimitSheet.Maker(min, max, "%", source);
+        var source = visit.MakersSourceOf(static maker => maker.Co2PercentMax);
+        var isSourced = !string.IsNullOrWhiteSpace(source) && !string.IsNullOrWhiteSpace(visit.MakersSourceOf(static maker => maker.Co2PercentMin));
+        var band = LimitSheet.Maker(min, max, "%", isSourced ? source : null);
         if (!band.Allows(co2))
         {
             return look.OffTheSetting(visit, $"the flue gas at maximum rate shows {co2} % carbon dioxide, outside the maker's {min} to {max}",
@@ -51,10 +50,10 @@ public sealed class FlueCo2Rule : MaximumReadingRule
 
         FormattableString found = $"the flue gas at maximum rate shows {co2} % carbon dioxide, within the maker's {min} to {max}";
         var usual = visit.Limits[LimitIds.FlueCo2Usual];
-        if (!usual.Allows(co2) && (visit.Appliance.Condensing != false || string.IsNullOrWhiteSpace(source)))
+        if (!usual.Allows(co2) && (visit.Appliance.Condensing != false || !isSourced))
         {
             // A band from nowhere carries no more than what is usual; older boilers burn with far more air, and often have none.
-            var verdict = string.IsNullOrWhiteSpace(source) && visit.Appliance.Condensing != false
+            var verdict = !isSourced && visit.Appliance.Condensing != false
                 ? look.Missing($"{found}; the record does not say where that band stands, and {usual.Min} to {usual.Max} is usual", "/makerLimits/source")
                 : look.Advisory($"{found}, and outside the usual {usual.Min} to {usual.Max}");
             return verdict.Against(usual, co2, doubt).Warn(Cautions.CarbonMonoxide)
@@ -62,7 +61,7 @@ public sealed class FlueCo2Rule : MaximumReadingRule
         }
 
         return OfProfile(visit) is { } stored && !stored.Allows(co2)
-            ? look.Advisory($"{found}, and outside the {stored.Min} to {stored.Max} of the stored profile").Against(stored, co2, doubt)
+            ? look.Advisory($"{found}, and outside the band of the stored profile").Against(stored, co2, doubt)
                 .Advise("Make sure of the maker's band in its source, and correct the record or the profile.")
             : look.Pass($"{found}").Against(band, co2, doubt);
     }
