@@ -50,10 +50,10 @@ public sealed class FlueCo2Rule : MaximumReadingRule
 
         FormattableString found = $"the flue gas at maximum rate shows {co2} % carbon dioxide, within the maker's {min} to {max}";
         var usual = visit.Limits[LimitIds.FlueCo2Usual];
-        if (!isSourced && !usual.Allows(co2))
+        if (!usual.Allows(co2) && (visit.Appliance.Condensing != false || !isSourced))
         {
             // A band from nowhere carries no more than what is usual; older boilers burn with far more air, and often have none.
-            var verdict = visit.Appliance.Condensing != false
+            var verdict = !isSourced && visit.Appliance.Condensing != false
                 ? look.Missing($"{found}; the record does not say where that band stands, and {usual.Min} to {usual.Max} is usual", "/makerLimits/source")
                 : look.Advisory($"{found}, and outside the usual {usual.Min} to {usual.Max}");
             return verdict.Against(usual, co2, doubt).Warn(Cautions.CarbonMonoxide)

@@ -65,14 +65,22 @@ public sealed class ProfileTests(ServiceInProcess service) : IClassFixture<Servi
         Assert.NotEqual(before["inputHash"].Text(), after["inputHash"].Text());
     }
 
-    [Fact]
-    public async Task The_records_own_limit_goes_before_the_profiles()
+    /// <summary>A limit looser than the profile's counts only with its source, and is then an advisory; without one the profile's stands.</summary>
+    [Theory]
+    [InlineData(true, "advisory")]
+    [InlineData(false, "incomplete")]
+    public async Task The_records_own_limit_goes_before_the_profiles_if_it_names_its_source(bool isSourced, string outcome)
     {
-        await Save("overruled", """{"coCo2RatioMax":0.0001,"source":"invented manual"}""");
+        await Save("overruled", """{"coCo2RatioMax":0.0001,"source":"another invented manual"}""");
 
-        var evaluation = await Evaluate(service.ExampleRecord.With(node => node["appliance"]!["profileId"] = "overruled"));
+        var evaluation = await Evaluate(service.ExampleRecord.With(node =>
+        {
+            node["appliance"]!["profileId"] = "overruled";
+            if (!isSourced)
+                node["makerLimits"]!.AsObject().Remove("source");
+        }));
 
-        Assert.Equal("pass", evaluation["outcome"].Text());
+        Assert.Equal(outcome, evaluation["outcome"].Text());
     }
 
     [Theory]

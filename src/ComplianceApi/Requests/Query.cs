@@ -90,7 +90,7 @@ public static class Query
     })
     {
         Expected = "1 to 200 characters",
-        Schema = new OpenApiSchema { Type = JsonSchemaType.String, MinLength = 1, MaxLength = 200 },
+        Schema = AnyText,
     };
 
     /// <summary>A month of the calendar.</summary>
@@ -101,7 +101,7 @@ public static class Query
     })
     {
         Expected = "a month such as 2026-09",
-        Schema = new OpenApiSchema { Type = JsonSchemaType.String, MinLength = 7, MaxLength = 7, Pattern = "^[0-9]{4}-(0[1-9]|1[0-2])$" },
+        Schema = AnyText,
     };
 
     /// <summary>The id of the last item of the part before.</summary>
@@ -112,7 +112,7 @@ public static class Query
     })
     {
         Expected = "the value of next in an earlier answer",
-        Schema = new OpenApiSchema { Type = JsonSchemaType.String, MinLength = 36, MaxLength = 36 },
+        Schema = AnyText,
     };
 
     /// <summary>A place in a list whose items come and go.</summary>
@@ -121,6 +121,8 @@ public static class Query
         Expected = "the value of next in an earlier answer",
         Schema = new OpenApiSchema { Type = JsonSchemaType.String, MaxLength = 1000 },
     };
+
+    private static OpenApiSchema AnyText => new() { Type = JsonSchemaType.String, MinLength = 1, MaxLength = 200 };
 
     private static QueryParameter<T> OneOf<T>(string name, string description, T absent, IReadOnlyList<(string Name, T Value)> values) =>
         new(name, description, absent, (string text, out T value) =>

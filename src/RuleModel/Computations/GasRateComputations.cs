@@ -31,8 +31,10 @@ public static class GasRateComputations
     {
         Name = "gasRateFromFt3",
         What = "gas rate as metered in cubic feet",
-        // A millionth, which no meter shows: of less the conversion would leave nothing.
-        Inputs = [Within("volumeFt3", "[cft_i]", 0.000001m, 3500, 1, "metered volume"), Seconds],
+        Inputs = [Above("volumeFt3", "[cft_i]", 0, 3500, 1, "metered volume"), Seconds],
+
+        // Less, which no meter shows, the conversion could round to nothing.
+        Demands = [("volumeFt3", "must be at least 0.000001 [cft_i]", v => v.Exact("volumeFt3") >= 0.000001m)],
         Unit = "m3/h",
         Template = "3600 x {volumeFt3} x 0.028316846592 / {seconds}",
         Source = "definition; the international foot is 0.3048 m exactly",

@@ -163,8 +163,14 @@ internal static class CombustionOpinions
             return Missing(at);
         if (co2 < least || co2 > most)
             return Advisory(at);
-        if (one.Record.MakerLimits!.Source is null && (co2 < usually.Least || co2 > usually.Most))
-            return isOlder ? Advisory(at) : Missing(at);
+        var isFromSomewhere = one.Record.MakerLimits!.Source is not null;
+        if (co2 < usually.Least || co2 > usually.Most)
+        {
+            if (isOlder != isFromSomewhere)
+                return Advisory(at);
+            if (!isOlder)
+                return Missing(at);
+        }
 
         return Pass(at).IfSure(Sureness.OfAnalyser(one, "co2Percent", co2, reading.Instrument), co2, least, most);
     }
