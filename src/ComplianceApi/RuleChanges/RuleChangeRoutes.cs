@@ -47,6 +47,7 @@ public static class RuleChangeRoutes
     /// beside the record when it was judged and as seen from the same day. Of several evaluations of one visit the last one counts. Nothing
     /// that was said is changed. It runs as an audit does: 202 with its path in Location; ask there how far it is. Findings count as the
     /// same when outcome, subject, the numbers of the limit and what was looked at are: new words, names and sources change nothing.
+    /// An Idempotency-Key takes no part: sent again, the request makes a second preview, which costs time and changes nothing.
     /// </remarks>
     private static async Task<Results<Accepted<PreviewStatus>, ProblemResult>> Create(
         HttpRequest request, PreviewIntake intake, CandidateEngines engines, Tenant tenant, CancellationToken cancel)
