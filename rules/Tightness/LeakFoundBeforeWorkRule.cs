@@ -19,8 +19,8 @@ public sealed class LeakFoundBeforeWorkRule : ComplianceRule<TightnessTest>
 
     protected override Verdict Assess(TightnessTest test, Visit visit, Look look)
     {
-        if (visit.TestsAfterWork?.Any(later => TightnessProof.ShowsTight(later.Pointer, visit, []) == true) == true)
-            return look.Pass($"whatever this test showed, one after the work shows the installation tight");
+        if (visit.TestsAfterWork?.Any(later => TightnessProof.ShowsTight(later.Pointer, visit, []) == true && TightnessProof.SawAsMuch(later.Value, test)) == true)
+            return look.Pass($"whatever this test showed, one after the work that saw as much shows the installation tight");
 
         var verdict = TightnessResultRule.WhatItShows(test, visit, look);
 

@@ -38,9 +38,14 @@ internal static class TightnessProof
         return null;
     }
 
+    /// <summary>Did a later test see at least what an earlier one saw: the appliances, and what lies behind their valves?</summary>
+    public static bool SawAsMuch(TightnessTest later, TightnessTest first) =>
+        (first.AppliancesConnected == false || later.AppliancesConnected == true)
+        && (first.ApplianceValvesOpen != true || later.ApplianceValvesOpen == true);
+
     /// <summary>
-    /// Does a test after the work, later than the one at a pointer, show the installation tight? It must have seen as much: the appliances
-    /// and what lies behind their valves. Tests carry a day and no time, so those of one day stand in the order of the list.
+    /// Does a test after the work, later than the one at a pointer, show the installation tight, and did it see as much? Tests carry a day
+    /// and no time, so those of one day stand in the order of the list.
     /// </summary>
     public static bool IsFollowedByATightTest(string pointer, Visit visit)
     {
@@ -49,8 +54,7 @@ internal static class TightnessProof
         var first = tests[place].Value;
         return tests.Index().Any(test => test.Item.Value is { Stage: WorkStage.AfterWork } later
             && (TightnessEditions.DayOf(later, visit), test.Index).CompareTo((TightnessEditions.DayOf(first, visit), place)) > 0
-            && (first.AppliancesConnected == false || later.AppliancesConnected == true)
-            && (first.ApplianceValvesOpen != true || later.ApplianceValvesOpen == true)
+            && SawAsMuch(later, first)
             && TightnessResultRule.WhatItProves(later, visit, new Look(test.Item.Pointer)).Outcome is Outcome.Pass or Outcome.Advisory);
     }
 

@@ -49,6 +49,12 @@ internal static class Tightness
     /// <summary>The same of tests that saw the joint before the gas valve: the appliance on the pipe, and the way to it open.</summary>
     public static bool? IsInletProvedTight(Case one) => AnyOf(one, (test, shows) => AllOf(shows, test.AppliancesConnected, test.ApplianceValvesOpen));
 
+    /// <summary>Did a test after the work, of no smaller part of the installation, show no leak?</summary>
+    public static bool IsTakenBack(Case one, TightnessTest found) => AnyOf(one, (again, shows) => Covers(again, found) ? shows : false) == true;
+
+    private static bool Covers(TightnessTest again, TightnessTest leaked) => (again.AppliancesConnected == true || leaked.AppliancesConnected == false)
+        && (again.ApplianceValvesOpen == true || leaked.ApplianceValvesOpen != true);
+
     private static bool? AnyOf(Case one, Func<TightnessTest, bool?, bool?> proves)
     {
         var proofs = (one.Record.TightnessTests ?? []).Where(test => test.Stage != WorkStage.BeforeWork)
@@ -70,8 +76,7 @@ internal static class Tightness
             var again = tests[i];
             var days = DayOf(one, again).DayNumber - DayOf(one, leaked).DayNumber;
             if (again.Stage == WorkStage.AfterWork && (days > 0 || (days == 0 && i > place))
-                && (again.AppliancesConnected == true || leaked.AppliancesConnected == false)
-                && (again.ApplianceValvesOpen == true || leaked.ApplianceValvesOpen != true)
+                && Covers(again, leaked)
                 && WhatItProves(one, again) is Shown.Tight or Shown.WithinStatedDrop)
                 return true;
         }
@@ -83,7 +88,7 @@ internal static class Tightness
     public static bool IsLeftLeaking(Case one) => (one.Record.TightnessTests ?? []).Index().Any(test => test.Item.Stage switch
     {
         WorkStage.AfterWork => WhatItProves(one, test.Item) == Shown.Leak && !IsTestedAgain(one, test.Index),
-        _ => WhatTheGaugeShows(one, test.Item) == Shown.Leak && IsProvedTight(one) != true,
+        _ => WhatTheGaugeShows(one, test.Item) == Shown.Leak && !IsTakenBack(one, test.Item),
     });
 
     /// <summary>What the gauge shows, and only if the test was made as it must be.</summary>

@@ -109,7 +109,7 @@ internal static class TightnessOpinions
 
     /// <summary>A test that does not say when it was made may be one of before.</summary>
     private static Opinion FoundBefore(Case one, TightnessTest test, string at) =>
-        Tightness.IsProvedTight(one) == true ? Pass(at) : Tightness.WhatTheGaugeShows(one, test) switch
+        Tightness.IsTakenBack(one, test) ? Pass(at) : Tightness.WhatTheGaugeShows(one, test) switch
         {
             Tightness.Shown.Tight => Tight(one, test, at),
             Tightness.Shown.WithinStatedDrop => Advisory(at),
