@@ -153,6 +153,12 @@ public sealed class ClosingTests
         Assert.Empty(dangerous.Closing.BlockedBy);
     }
 
+    [Theory]
+    [InlineData(Leaking, Cautions.EscapingGas)]
+    [InlineData(RoomFull, Cautions.RoomAir)]
+    public void An_escape_warns_of_what_escapes(string escape, string caution) => Assert.Equal(
+        caution, Evaluate($$"""{ {{escape}} }""").Findings.Single(finding => finding.RuleId == RuleIds.EscapeMadeSafe).Caution);
+
     [Fact]
     public void An_escape_that_was_shut_off_and_reported_with_nothing_recorded_of_it_is_no_plain_pass() => Assert.Equal(
         OverallOutcome.Advisory, Evaluate("""{ "/escape": { "reported": true, "gasIsolated": true, "reference": "E1" } }""").Outcome);
