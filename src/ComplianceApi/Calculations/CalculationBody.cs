@@ -1,5 +1,4 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text.Json;
 using Calculations;
@@ -75,9 +74,9 @@ internal static class CalculationBody
                     return fuel;
                 return Fail(FaultCodes.UnknownValue, $"Expected one of {string.Join(", ", WireNames.OfValues(typeof(GasFamily)))}.", out fault);
             case InputKind.Day when text is not null:
-                if (DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) && day.Year is >= 1900 and <= 2200)
+                if (CalendarDay.TryParse(text, out var day))
                     return day;
-                return Fail(FaultCodes.NotADate, "Expected a day of the calendar such as 2026-09-14, from 1900 to 2200.", out fault);
+                return Fail(FaultCodes.NotADate, $"Expected {CalendarDay.Expected}.", out fault);
             default:
                 return Fail(FaultCodes.WrongType, input.Kind == InputKind.Number ? $"Expected a number, unit {input.Unit}." : "Expected a text.", out fault);
         }

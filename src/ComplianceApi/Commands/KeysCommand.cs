@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using System.Globalization;
 using Audits;
 using ServiceRecords;
 
@@ -10,7 +9,6 @@ namespace ComplianceApi;
 internal static class KeysCommand
 {
     private const int LongestName = 100;
-    private const int LastYear = 2200;
 
     public static Command Make() => new("keys", "Makes keys for those who call the service, and takes them out of use. Once there is one, the service asks for one.")
     {
@@ -97,13 +95,10 @@ internal static class KeysCommand
 
     private static DateOnly? Day(ArgumentResult result)
     {
-        if (DateOnly.TryParseExact(result.Tokens[0].Value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day)
-            && day >= DateOnly.FromDateTime(TimeProvider.System.GetUtcNow().UtcDateTime) && day.Year <= LastYear)
-        {
+        if (CalendarDay.TryParse(result.Tokens[0].Value, out var day) && day >= DateOnly.FromDateTime(TimeProvider.System.GetUtcNow().UtcDateTime))
             return day;
-        }
 
-        result.AddError($"--expires: a day that is not over, such as 2027-03-31, up to the year {LastYear}. A key without it works until it is revoked.");
+        result.AddError($"--expires: a day that is not over, such as 2027-03-31, up to the year {CalendarDay.LastYear}. A key without it works until it is revoked.");
         return null;
     }
 }

@@ -66,8 +66,8 @@ internal abstract class BodyMember(string name, OpenApiSchema schema, bool isReq
         new OpenApiSchema { Type = JsonSchemaType.String, Format = "date", MaxLength = 10, Pattern = RecordPatterns.Day, Description = description },
         isRequired: false,
         (json, place) => json.ValueKind != JsonValueKind.String ? place.Add<DateOnly?>(FaultCodes.WrongType, "Expected a day such as \"2026-09-14\".")
-            : DateOnly.TryParseExact(JsonText.Of(json), "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) && day.Year is >= 1900 and <= 2200 ? day
-            : place.Add<DateOnly?>(FaultCodes.NotADate, "Expected a day of the calendar such as 2026-09-14, from 1900 to 2200."));
+            : CalendarDay.TryParse(JsonText.Of(json), out var day) ? day
+            : place.Add<DateOnly?>(FaultCodes.NotADate, $"Expected {CalendarDay.Expected}."));
 
     /// <summary>A list that something else reads; here it only has to be a list of objects.</summary>
     public static BodyMember<JsonElement?> Objects(string name, string description, string schema, int most) => new(

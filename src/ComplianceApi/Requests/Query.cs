@@ -55,11 +55,11 @@ public static class Query
     public static QueryParameter<DateOnly?> Day(string name, string description) =>
         new(name, description, null, (string text, out DateOnly? value) =>
         {
-            value = DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) && day.Year is >= 1900 and <= 2200 ? day : null;
+            value = CalendarDay.TryParse(text, out var day) ? day : null;
             return value is not null;
         })
         {
-            Expected = "a day such as 2026-09-14, from 1900 to 2200",
+            Expected = CalendarDay.Expected,
             Schema = new OpenApiSchema { Type = JsonSchemaType.String, Format = "date", MaxLength = 10 },
         };
 

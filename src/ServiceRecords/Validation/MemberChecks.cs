@@ -9,8 +9,6 @@ namespace ServiceRecords;
 /// <summary>Makes the attributes of each member into its check, once.</summary>
 internal static class MemberChecks
 {
-    private const int FirstYear = 1900;
-    private const int LastYear = 2200;
     private const int LongestName = 100;
     private static readonly char[] Controls = [.. Enumerable.Range(0, 256).Select(c => (char)c).Where(char.IsControl)];
     private static readonly SearchValues<char> NotInNames = SearchValues.Create(Controls);
@@ -100,8 +98,8 @@ internal static class MemberChecks
     {
         var get = Getter<T, TValue>(member);
         return new(
-            section => yearOf(get(section)) is not (< FirstYear or > LastYear),
-            (_, context) => context.AddFault(member.Property.Name, FaultCodes.OutOfRange, Text($"The year must lie between {FirstYear} and {LastYear}.")));
+            section => yearOf(get(section)) is not (< CalendarDay.FirstYear or > CalendarDay.LastYear),
+            (_, context) => context.AddFault(member.Property.Name, FaultCodes.OutOfRange, Text($"The year must lie between {CalendarDay.FirstYear} and {CalendarDay.LastYear}.")));
     }
 
     public static Func<T, TValue> Getter<T, TValue>(RecordMember member) => member.Property.GetMethod!.CreateDelegate<Func<T, TValue>>();
