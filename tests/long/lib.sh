@@ -1,6 +1,8 @@
-# Shared by the long tests: an invented month of any length, the service as a process, and its audits over HTTP. Needs curl and gzip.
+# Shared by the long tests: an invented month of any length, the service as a process, and its audits over HTTP.
 set -uo pipefail
 root=$(cd "$(dirname "${BASH_SOURCE[0]}")/../.." && pwd)
+. "$root/tests/long/needs.sh"
+needs curl gzip
 port=${PORT:-5097}
 base=http://127.0.0.1:$port
 program=$root/src/ComplianceApi/bin/Release/net10.0/ComplianceApi.dll

@@ -16,7 +16,7 @@ internal static class CommandLine
         ["questions"] = ["questions", "questions --job-type landlordCheck --jurisdiction GB-WLS --fuel propane"],
         ["rules"] = ["rules", "rules --topic combustion", "rules combustion-ratio"],
         [Serve] = ["serve", "serve --urls http://127.0.0.1:5081 --Store:Path=other.db"],
-        ["demo"] = ["demo --once"],
+        ["demo"] = ["demo --once", "demo --urls http://127.0.0.1:5081", "demo --save month.csv"],
     };
 
     /// <summary>Runs what <paramref name="args"/> ask for; null when that is to serve.</summary>
@@ -32,7 +32,7 @@ internal static class CommandLine
             QuestionsCommand.Make(),
             RulesCommand.Make(),
             ServeCommand(),
-            DemoCommand(),
+            Demo.Make(),
             StoreCommand.Make(),
             KeysCommand.Make(),
         };
@@ -64,15 +64,6 @@ internal static class CommandLine
     private static bool IsAboutItself(string arg) => arg is "--help" or "-h" or "-?" or "/?" or "--version";
 
     private static Command ServeCommand() => new(Serve, "Start the service. Settings follow as --Name value or --Name=value, such as --urls, --Store:Path, --Store:ConnectionString, --Rules:Overrides, --Audits:Workers; or come from the environment (Store__Path).");
-
-    private static Command DemoCommand()
-    {
-        var once = new Option<bool>("--once") { Description = "End after the summary." };
-        var port = new Option<int>("--port") { Description = "Port on 127.0.0.1.", DefaultValueFactory = _ => Listening.UsualPort };
-        var command = new Command("demo", "Start the service on 127.0.0.1, post an invented month of records to it and print a summary.") { once, port };
-        command.SetAction((parsed, stop) => Demo.RunAsync(parsed.GetValue(port), parsed.GetValue(once), parsed.InvocationConfiguration.Output, stop));
-        return command;
-    }
 
     private sealed class HelpWithExamples(HelpAction help) : SynchronousCommandLineAction
     {

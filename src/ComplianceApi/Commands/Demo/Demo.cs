@@ -1,3 +1,4 @@
+using System.CommandLine;
 using System.Diagnostics;
 using System.Net.Http.Headers;
 using System.Text.Json;
@@ -12,14 +13,32 @@ internal static class Demo
 {
     private const int ShownOfAKind = 5;
 
-    public static async Task<int> RunAsync(int port, bool once, TextWriter output, CancellationToken stop)
+    public static Command Make()
+    {
+        var once = new Option<bool>("--once") { Description = "End after the summary." };
+        var urls = new Option<string?>("--urls") { Description = $"Where it listens; by default http://127.0.0.1:{Listening.UsualPort}.", HelpName = "url" };
+        var save = new Option<FileInfo?>("--save")
+        {
+            Description = "Write the month to this file, as CSV where its name ends in .csv, else as NDJSON, and end; no service is started.",
+            HelpName = "file",
+        };
+        var command = new Command("demo", "Start the service with a store of its own, post an invented month of records to it and print a summary.") { once, urls, save };
+        command.SetAction((parsed, stop) => parsed.GetValue(save) is { } file
+            ? DemoFile.SaveAsync(file, parsed.InvocationConfiguration.Output, parsed.InvocationConfiguration.Error, stop)
+            : RunAsync(parsed.GetValue(urls), parsed.GetValue(once), parsed.InvocationConfiguration.Output, stop));
+        return command;
+    }
+
+    private static async Task<int> RunAsync(string? urls, bool once, TextWriter output, CancellationToken stop)
     {
         using var folder = new TemporaryFolder("compliance-demo-");
-        await using var app = Service.Build([$"--urls=http://127.0.0.1:{port}", $"--Store:Path={folder.File("demo.db")}", "--Logging:LogLevel:Default=Warning", "--Docs:Enabled=true"]);
+        string[] settings = [$"--Store:Path={folder.File("demo.db")}", "--Logging:LogLevel:Default=Warning", "--Docs:Enabled=true"];
+        await using var app = Service.Build(urls is null ? settings : [$"--urls={urls}", .. settings]);
         await app.StartAsync(stop);
 
-        output.WriteLine($"The service listens on http://127.0.0.1:{port}. Posting an invented month of an invented landlord, Saltmarsh Row Homes.");
-        using var client = new HttpClient { BaseAddress = new Uri($"http://127.0.0.1:{port}") };
+        var address = app.Urls.First();
+        output.WriteLine($"The service listens on {address}. Posting an invented month of an invented landlord, Saltmarsh Row Homes.");
+        using var client = new HttpClient { BaseAddress = new Uri(address) };
         var watch = Stopwatch.StartNew();
         var answers = new List<(DemoSituation Situation, Evaluation Evaluation)>();
         foreach (var (situation, json) in DemoMonth.Records(app.Services.GetRequiredService<ComplianceEngine>().Catalogue.ExampleRecord))
@@ -29,20 +48,20 @@ internal static class Demo
         if (once)
         {
             await app.StopAsync(stop);
-            return 0;
+            return Common.Good;
         }
 
         output.WriteLine($"""
             WHERE TO LOOK NEXT
-              http://127.0.0.1:{port}/                   in the browser: the rules, and any of
+              {address}/                   in the browser: the rules, and any of
                                                        the evaluations above
-              http://127.0.0.1:{port}/docs               every route, to try
-              http://127.0.0.1:{port}/v1/evaluations/ID  one evaluation as JSON; add /record
+              {address}/docs               every route, to try
+              {address}/v1/evaluations/ID  one evaluation as JSON; add /record
                                                        for what was posted
             The service stays up. Press Ctrl+C to end it; the demo's records then go with it.
             """);
         await app.WaitForShutdownAsync(stop);
-        return 0;
+        return Common.Good;
     }
 
     private static async Task<Evaluation> PostAsync(HttpClient client, byte[] json, CancellationToken stop)
