@@ -29,4 +29,33 @@ public sealed class DemoMonthTests
     public void The_month_is_the_same_every_time() => Assert.Equal(
         DemoMonth.Records(Engine.Catalogue.ExampleRecord).Select(one => Convert.ToHexString(one.Json)),
         DemoMonth.Records(Engine.Catalogue.ExampleRecord).Select(one => Convert.ToHexString(one.Json)));
+
+    [Theory]
+    [InlineData("month.ndjson")]
+    [InlineData("month.csv")]
+    public async Task The_sample_month_is_the_demo_s(string name)
+    {
+        var made = new FileInfo(Path.Combine(Directory.CreateTempSubdirectory("month-").FullName, name));
+
+        Assert.Equal(0, await DemoFile.SaveAsync(made, TextWriter.Null, TextWriter.Null, CancellationToken.None));
+
+        Assert.True(
+            (await File.ReadAllBytesAsync(made.FullName)).AsSpan().SequenceEqual(await File.ReadAllBytesAsync(Path.Combine(Repository.Root, "openapi", "samples", name))),
+            $"openapi/samples/{name} is stale: tests/rewrite makes it anew.");
+        made.Directory!.Delete(recursive: true);
+    }
+
+    [Fact]
+    public async Task As_CSV_the_month_holds_the_same_records()
+    {
+        await using var file = File.OpenRead(Path.Combine(Repository.Root, "openapi", "samples", "month.csv"));
+        var expected = DemoMonth.Records(Engine.Catalogue.ExampleRecord).Select(one => CanonicalForm.Write(RecordReader.Read(one.Json).Record!)).GetEnumerator();
+        await foreach (var line in ManyRecords.ReadAsync(file, RecordFormat.Csv, CancellationToken.None))
+        {
+            Assert.True(expected.MoveNext());
+            Assert.Equal(expected.Current, CanonicalForm.Write(line.Read().Record!));
+        }
+
+        Assert.False(expected.MoveNext());
+    }
 }

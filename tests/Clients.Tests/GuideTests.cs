@@ -22,6 +22,9 @@ public sealed class GuideTests(GuidedService service) : IClassFixture<GuidedServ
 
         """;
 
+    /// <summary>A member that the contract demands and the program forgets is told by the compiler (CS9035), before it can go out as a statement.</summary>
+    private const string Forget = "sed -i '/JobType = JobType/d' Program.cs; ! dotnet build >forgotten.txt || exit 1; grep -q CS9035 forgotten.txt; ";
+
     [Fact]
     public async Task What_the_guide_types_prints_what_the_guide_says()
     {
@@ -32,7 +35,7 @@ public sealed class GuideTests(GuidedService service) : IClassFixture<GuidedServ
 
     /// <summary>First as the guide says; then the same generated client reads every error.</summary>
     [Theory]
-    [InlineData("C#, by NSwag", "cp $errors/nswag.cs Program.cs; cp $errors/every.cs .; dotnet build -warnaserror; dotnet run --no-build --", "405")]
+    [InlineData("C#, by NSwag", Forget + "cp $errors/nswag.cs Program.cs; cp $errors/every.cs .; dotnet build -warnaserror; dotnet run --no-build --", "405")]
     [InlineData("C#, by Kiota", "cp $errors/kiota.cs Program.cs; cp $errors/every.cs .; dotnet build -warnaserror; dotnet run --no-build --", "405")]
     [InlineData("TypeScript", "cp $errors/errors.ts check.ts; npx tsc; node check.js", "405 /problems/method-not-allowed")]
     public async Task A_client_by_the_guide_does_what_the_guide_says_and_reads_every_error(string section, string run, string notAllowed)

@@ -5,7 +5,7 @@ namespace Clients.Tests;
 /// <summary>Runs commands as a reader of the guide types them.</summary>
 internal static class Shell
 {
-    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(8);
+    private static readonly TimeSpan Patience = TimeSpan.FromMinutes(15);
 
     public static string Repository { get; } = Find();
 

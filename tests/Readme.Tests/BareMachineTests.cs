@@ -6,7 +6,7 @@ namespace Readme.Tests;
 public sealed class BareMachineTests(FreshClone clone) : IClassFixture<FreshClone>
 {
     /// <summary>What the script itself takes from the system, and no more.</summary>
-    private static readonly string[] Basics = ["bash", "dirname", "id", "xargs"];
+    private static readonly string[] Basics = ["bash", "dirname", "id"];
 
     /// <summary>PostgreSQL is looked for in its folder and not on the path, so a machine that has it does not miss it.</summary>
     [Fact]

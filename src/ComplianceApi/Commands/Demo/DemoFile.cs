@@ -5,8 +5,13 @@ using ServiceRecords;
 namespace ComplianceApi;
 
 /// <summary>Writes the demo month to a file, to audit it or to see what a month looks like.</summary>
-internal static class DemoFile
+public static class DemoFile
 {
+    /// <summary>Writes the month; gives the exit code.</summary>
+    /// <param name="file">CSV where its name ends in .csv, else NDJSON; replaced where it is there.</param>
+    /// <param name="output">Takes what was written.</param>
+    /// <param name="error">Takes why it cannot be written.</param>
+    /// <param name="stop">Cancels the operation.</param>
     public static async Task<int> SaveAsync(FileInfo file, TextWriter output, TextWriter error, CancellationToken stop)
     {
         var records = DemoMonth.Records(RuleCatalogue.Of(typeof(RuleIds).Assembly).ExampleRecord).Select(one => one.Json).ToList();
