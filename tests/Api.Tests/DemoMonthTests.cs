@@ -40,7 +40,7 @@ public sealed class DemoMonthTests
         Assert.Equal(0, await DemoFile.SaveAsync(made, TextWriter.Null, TextWriter.Null, CancellationToken.None));
 
         Assert.True(
-            (await File.ReadAllBytesAsync(made.FullName)).AsSpan().SequenceEqual(await File.ReadAllBytesAsync(Path.Combine(Repository.Root, "openapi", "samples", name))),
+            File.ReadAllBytes(made.FullName).AsSpan().SequenceEqual(File.ReadAllBytes(Path.Combine(Repository.Root, "openapi", "samples", name))),
             $"openapi/samples/{name} is stale: tests/rewrite makes it anew.");
         made.Directory!.Delete(recursive: true);
     }
