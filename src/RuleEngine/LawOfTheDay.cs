@@ -30,7 +30,7 @@ internal sealed class LawOfTheDay : IRuleText
     {
         if (asOf >= dates.KnownFrom)
             return null;
-        var verdict = Verdict.Error($"the law of {asOf} is not in these rules, which know it from {dates.KnownFrom} on; what they say here is no pass");
+        var verdict = Verdict.Error($"the law of {asOf:yyyy-MM-dd} is not in these rules, which know it from {dates.KnownFrom:yyyy-MM-dd} on; what they say here is no pass");
         return new Finding(Text, "", verdict.Outcome, verdict);
     }
 }

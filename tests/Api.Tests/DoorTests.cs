@@ -120,6 +120,7 @@ public sealed class DoorTests(ServiceInProcess service) : IClassFixture<ServiceI
         using var process = Process.Start(new ProcessStartInfo("dotnet", [typeof(Program).Assembly.Location, .. arguments])
         {
             WorkingDirectory = _folder.FullName,
+            UseShellExecute = false,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         })!;

@@ -75,7 +75,9 @@ public sealed class RecordCheck(ComplianceEngine engine, ProfileStore profiles, 
         var stored = await evaluations.FindAsync(tenant, supersedes, cancel);
         if (stored is null)
             faults.Add(new Fault("#/supersedes", FaultCodes.UnknownReference, $"There is no such evaluation{LookedIn}."));
-        else if (stored.SupersededBy is { } by && !(IsAsAtReceipt && await IsFiledAsAsync(record, by, cancel)))
+        else if (stored.SupersededBy is { } by && IsAsAtReceipt && await IsFiledAsAsync(record, by, cancel))
+            return null;
+        else if (stored.SupersededBy is { } other && !(IsAsAtReceipt && await IsLaterAsync(other, cancel)))
             faults.Add(SupersededInTheMeantime);
         else if (await ReadRecordAsync(supersedes, cancel) is { } earlier)
             return new Superseding(record, earlier, stored.Evaluation);
@@ -86,8 +88,10 @@ public sealed class RecordCheck(ComplianceEngine engine, ProfileStore profiles, 
 
     /// <summary>An audit of a past month holds the corrections that were filed in it: those replace nothing anew.</summary>
     private async Task<bool> IsFiledAsAsync(ServiceRecord record, string evaluationId, CancellationToken cancel) =>
-        (await evaluations.FindAsync(tenant, evaluationId, cancel))?.Evaluation.EvaluatedAt > receivedAt
-        || (await ReadRecordAsync(evaluationId, cancel) is { } filed && CanonicalForm.Write(filed).AsSpan().SequenceEqual(CanonicalForm.Write(record)));
+        await ReadRecordAsync(evaluationId, cancel) is { } filed && CanonicalForm.Write(filed).AsSpan().SequenceEqual(CanonicalForm.Write(record));
+
+    private async Task<bool> IsLaterAsync(string evaluationId, CancellationToken cancel) =>
+        (await evaluations.FindAsync(tenant, evaluationId, cancel))?.Evaluation.EvaluatedAt > receivedAt;
 
     private async Task<ServiceRecord?> ReadRecordAsync(string evaluationId, CancellationToken cancel) =>
         await evaluations.FindRecordAsync(tenant, evaluationId, cancel) is { } stored ? RecordReader.Read(stored).Record : null;
