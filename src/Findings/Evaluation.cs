@@ -33,6 +33,9 @@ public sealed record Evaluation
     /// <summary>What was looked up beside the record.</summary>
     public required EvaluationContext Context { get; init; }
 
+    /// <summary>Which evaluation it replaces and what is no longer said; absent where it replaces none. Not part of the hashes.</summary>
+    public ReplacedEvaluation? Supersedes { get; init; }
+
     /// <summary>SHA-256 of the record's canonical form and its context, lower-case hex.</summary>
     public required string InputHash { get; init; }
 
@@ -130,4 +133,39 @@ public sealed class DueItem
 
     /// <summary>The clause it rests on.</summary>
     public Reference? Reference { get; init; }
+}
+
+/// <summary>The evaluation that another one replaces, and what the later one no longer says.</summary>
+public sealed class ReplacedEvaluation
+{
+    /// <summary>Id of the replaced evaluation. It can be read as before.</summary>
+    public required string EvaluationId { get; init; }
+
+    /// <summary>What the replaced record showed.</summary>
+    public required OverallOutcome Outcome { get; init; }
+
+    /// <summary>True where the earlier evaluation goes on counting for its own appliance, in history and lists, until somebody decides: the record says that it was of the wrong one, and it was unsafe or could not be closed.</summary>
+    public required bool StillStands { get; init; }
+
+    /// <summary>Findings of the replaced evaluation that were unsafe or stood in the way of closing, and of which the later one says less or nothing.</summary>
+    public required IReadOnlyList<GoneFinding> Gone { get; init; }
+}
+
+/// <summary>A finding that a corrected record no longer shows as it was.</summary>
+public sealed class GoneFinding
+{
+    /// <summary>The rule.</summary>
+    public required string RuleId { get; init; }
+
+    /// <summary>The rule's demand in words.</summary>
+    public required string Title { get; init; }
+
+    /// <summary>JSON Pointer of what was judged; empty for the whole visit.</summary>
+    public required string Subject { get; init; }
+
+    /// <summary>What was said before.</summary>
+    public required Outcome Outcome { get; init; }
+
+    /// <summary>What is said now; absent where the rule says nothing of this subject any more.</summary>
+    public Outcome? Now { get; init; }
 }

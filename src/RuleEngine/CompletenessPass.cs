@@ -56,6 +56,13 @@ internal sealed class CompletenessPass
         }
     }
 
+    /// <summary>Says so where the rules do not know the law by which they judged.</summary>
+    public void SettleLaw()
+    {
+        if (LawOfTheDay.Unknown(_catalogue.Dates, _visit.AsOf) is { } unknown)
+            _findings.Add(unknown);
+    }
+
     public Evaluation ToEvaluation(string engineVersion) => new EvaluationBuilder(_catalogue, _visit, _findings, _open).Build(engineVersion);
 
     public Answers ToAnswers() =>

@@ -45,15 +45,22 @@ public sealed class ComplianceEngine
     /// <param name="asOf">Whose law; default the date written in <c>finishedAt</c>.</param>
     /// <param name="lookedAtOn">From which day deadlines are seen; default <paramref name="asOf"/>.</param>
     public Evaluation Evaluate(ServiceRecord record, Lookup? lookup = null, DateOnly? asOf = null, DateOnly? lookedAtOn = null) =>
-        Judge(new Visit(record, Catalogue.Limits, lookup, asOf, lookedAtOn)).ToEvaluation(Version);
+        JudgeByKnownLaw(new Visit(record, Catalogue.Limits, lookup, asOf, lookedAtOn)).ToEvaluation(Version);
 
     /// <summary>As <see cref="Evaluate"/>, without what does not decide: order, figures, duties and hashes.</summary>
     public Answers Answer(ServiceRecord record, Lookup? lookup = null, DateOnly? asOf = null, DateOnly? lookedAtOn = null) =>
-        Judge(new Visit(record, Catalogue.Limits, lookup, asOf, lookedAtOn)).ToAnswers();
+        JudgeByKnownLaw(new Visit(record, Catalogue.Limits, lookup, asOf, lookedAtOn)).ToAnswers();
 
     /// <summary>The answers alone, in no order, without figures and hashes, by other limits if given: for tests that judge by the hundred thousand.</summary>
     internal IReadOnlyList<Finding> AnswersTo(ServiceRecord record, LimitBook? limits = null, Lookup? lookup = null) =>
         Judge(new Visit(record, limits ?? Catalogue.Limits, lookup)).Findings;
+
+    private CompletenessPass JudgeByKnownLaw(Visit visit)
+    {
+        var answers = Judge(visit);
+        answers.SettleLaw();
+        return answers;
+    }
 
     private CompletenessPass Judge(Visit visit)
     {

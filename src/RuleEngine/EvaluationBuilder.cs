@@ -33,7 +33,7 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, Visit visit, Li
             Missing = questions,
             Due = Due(),
             Figures = visit.Figures,
-            Cautions = UsualCautions.All,
+            Cautions = UsualCautions.For(catalogue.Dates, visit.AsOf),
         };
         return evaluation with { ResultHash = Hashes.OfResult(evaluation) };
     }
@@ -44,7 +44,7 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, Visit visit, Li
         var findings = CollectionsMarshal.AsSpan(answers);
         var places = ArrayPool<long>.Shared.Rent(findings.Length);
         for (var i = 0; i < findings.Length; i++)
-            places[i] = ((long)findings[i].Outcome << 48) + ((long)((RuleFace)findings[i].Rule).Rank << 24) + i;
+            places[i] = ((long)findings[i].Outcome << 48) + ((long)(findings[i].Rule is RuleFace face ? face.Rank : 0) << 24) + i;
 
         places.AsSpan(0, findings.Length).Sort(findings);
         ArrayPool<long>.Shared.Return(places);

@@ -24,6 +24,7 @@ public sealed class RuleCatalogue
         var shipped = source.ReadResource<List<LimitDefinition>>("limits.json");
         Limits = new LimitBook(shipped, Overrides.Read(overrides, shipped));
         References = new ReferenceBook(source.ReadResource<List<ReferenceDocument>>("references.json"));
+        Dates = source.ReadResource<RuleSetDates>("rule-set.json");
         ExampleRecord = source.ReadResource("example-record.json");
         Rules = [.. rules.OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
         _faces = Rules.OrderBy(rule => Topics.All.IndexOf(rule.Info.Topic)).Index()
@@ -48,6 +49,9 @@ public sealed class RuleCatalogue
 
     /// <summary>Every law and standard cited.</summary>
     public ReferenceBook References { get; }
+
+    /// <summary>Of which days it speaks.</summary>
+    public RuleSetDates Dates { get; }
 
     /// <summary>A complete, clean annual service as JSON: the record that every case starts from.</summary>
     public byte[] ExampleRecord { get; }

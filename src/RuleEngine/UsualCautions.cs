@@ -11,4 +11,9 @@ public static class UsualCautions
         "Work on gas, flue and combustion parts is for a person registered and competent for this fuel and this appliance.",
         "Anyone who smells gas or suspects carbon monoxide: turn the gas off, let air in, leave, and call the gas emergency provider.",
     ];
+
+    /// <summary>Those of an answer by the law of a day: one more where it lies long after the rules were last reviewed.</summary>
+    internal static IReadOnlyList<string> For(RuleSetDates dates, DateOnly asOf) => dates.IsOldFor(asOf)
+        ? [.. All, FormattableString.Invariant($"These rules were last held against the law and the standards on {dates.ReviewedOn:yyyy-MM-dd}. What has changed between then and {asOf:yyyy-MM-dd} is not in them: look it up.")]
+        : All;
 }

@@ -99,7 +99,7 @@ internal sealed class AuditBench : IDisposable
     {
         var (profiles, results) = (new ProfileStore(database), ResultsOn(database, clock));
         return new(
-            Scratch.Rules, profiles, new HistoryStore(database), new WaitingChunks(database, clock, Lease), results, new AuditFinish(database, clock), new Corrections(database),
+            Scratch.Rules, profiles, new EvaluationStore(database), new HistoryStore(database), new WaitingChunks(database, clock, Lease), results, new AuditFinish(database, clock), new Corrections(database),
             new PreviewWork(database, Candidates, profiles, results, new PreviewStore(database, new AuditStore(database, clock), clock)),
             new UnfinishedVisits(database, profiles, VisitsBy(clock)));
     }

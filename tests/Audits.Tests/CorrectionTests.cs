@@ -16,7 +16,7 @@ public sealed class CorrectionTests
         var dangerous = Record(coPpm: 2000);
         var first = await Save(bench, 1, dangerous);
         var second = await Save(bench, 2, Record(coPpm: 400, first));
-        var third = Record(coPpm: 96, second);
+        var third = Record(coPpm: 96, second, because: "mistyped");
 
         // The last correction comes first and in another chunk; what lies between it and the first is in the audit too.
         var month = AuditBench.Month(250).ToList();
@@ -39,17 +39,25 @@ public sealed class CorrectionTests
     }
 
     [Fact]
-    public async Task What_only_resembles_a_corrected_record_or_corrects_what_nobody_knows_is_counted()
+    public async Task What_only_resembles_a_corrected_record_is_counted_and_what_may_not_correct_it_replaces_nothing()
     {
         using var bench = new AuditBench("sqlite");
         var first = await Save(bench, 1, Record(coPpm: 2000));
         var audit = await bench.Post([new RecordLine(1, Record(coPpm: 2001)), new RecordLine(2, Record(coPpm: 96, first)), new RecordLine(3, Record(coPpm: 96, "unknown"))]);
         await bench.WorkOff();
 
-        Assert.Equal((3L, 0L), ((await bench.Status(audit)).Summary!.Records.Judged, (await bench.Status(audit)).Summary!.Records.Superseded));
+        var records = (await bench.Status(audit)).Summary!.Records;
+        Assert.Equal((1L, 2L, 0L), (records.Judged, records.Rejected, records.Superseded));
+
+        // Without a reason the danger is counted, and so it is where the record is of another boiler.
+        var another = JsonNode.Parse(Record(coPpm: 96, first, because: "mistyped"))!;
+        another["appliance"]!["serialNumber"] = "another";
+        audit = await bench.Post([new RecordLine(1, Record(coPpm: 2000)), new RecordLine(2, Record(coPpm: 96, first)), new RecordLine(3, Encoding.UTF8.GetBytes(another.ToJsonString()))]);
+        await bench.WorkOff();
+        Assert.Equal((1, 2L, 0L), ((await bench.Status(audit)).Summary!.Outcomes.Unsafe, (await bench.Status(audit)).Summary!.Records.Rejected, (await bench.Status(audit)).Summary!.Records.Superseded));
 
         // A correction that cannot be judged replaces nothing.
-        var faulty = JsonNode.Parse(Record(coPpm: 96, first))!;
+        var faulty = JsonNode.Parse(Record(coPpm: 96, first, because: "mistyped"))!;
         faulty["appliance"]!["fuel"] = "coal";
         audit = await bench.Post([new RecordLine(1, Record(coPpm: 2000)), new RecordLine(2, Encoding.UTF8.GetBytes(faulty.ToJsonString()))]);
         await bench.WorkOff();
@@ -63,12 +71,14 @@ public sealed class CorrectionTests
         return evaluation.EvaluationId!;
     }
 
-    private static byte[] Record(decimal coPpm, string? supersedes = null)
+    private static byte[] Record(decimal coPpm, string? supersedes = null, string? because = null)
     {
         var record = JsonNode.Parse(Scratch.Posted)!;
         record["combustion"]!["readings"]![0]!["coPpm"] = coPpm;
         if (supersedes is not null)
             record["supersedes"] = supersedes;
+        if (because is not null)
+            record["supersedesBecause"] = new JsonObject { ["reason"] = because };
         return Encoding.UTF8.GetBytes(record.ToJsonString());
     }
 

@@ -11,7 +11,7 @@ public sealed class SummaryTests
     {
         using var bench = new AuditBench("sqlite");
         using var scratch = new Scratch();
-        var judge = new LineJudge(Scratch.Rules, new ProfileStore(scratch.Open()), new HistoryStore(scratch.Open()), Scratch.A, new DateTimeOffset(Day, default, TimeSpan.Zero));
+        var judge = new LineJudge(Scratch.Rules, new ProfileStore(scratch.Open()), new EvaluationStore(scratch.Open()), new HistoryStore(scratch.Open()), Scratch.A, new DateTimeOffset(Day, default, TimeSpan.Zero));
         var judged = await judge.JudgeAllAsync(AuditBench.Month(40).ToAsyncEnumerable(), default).ToListAsync();
         var whole = new SummaryBuilder(Day);
         judged.ForEach(whole.Add);

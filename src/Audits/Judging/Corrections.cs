@@ -1,6 +1,8 @@
 using System.Data.Common;
 using System.Security.Cryptography;
+using System.Text.Json;
 using Dapper;
+using Findings;
 using ServiceRecords;
 
 namespace Audits;
@@ -12,7 +14,11 @@ namespace Audits;
 /// </summary>
 public sealed class Corrections(Database database)
 {
-    private const string SelectJudged = "SELECT record AS Record, supersedes AS Supersedes FROM evaluations WHERE tenant = @tenant AND evaluation_id = @evaluationId";
+    private const string SelectJudged = """
+        SELECT e.record AS Record, e.evaluation AS Evaluation, e.supersedes AS Supersedes, s.record AS Successor
+        FROM evaluations e LEFT JOIN evaluations s ON s.tenant = e.tenant AND s.evaluation_id = e.superseded_by
+        WHERE e.tenant = @tenant AND e.evaluation_id = @evaluationId
+        """;
 
     private const string SelectAny = "SELECT COUNT(*) FROM (SELECT 1 AS one FROM audit_corrections WHERE tenant = @tenant AND audit_id = @auditId LIMIT 1) any_of_it";
 
@@ -29,14 +35,16 @@ public sealed class Corrections(Database database)
         var replaced = new List<Replacement>();
 
         // Few records correct others; the search spares the rest a second reading. A name may be written with escapes.
-        var next = line.Utf8.Span.IndexOf("supersedes"u8) >= 0 || line.Utf8.Span.IndexOf("\\u"u8) >= 0 ? line.Read().Record?.Supersedes : null;
+        var by = line.Utf8.Span.IndexOf("supersedes"u8) >= 0 || line.Utf8.Span.IndexOf("\\u"u8) >= 0 ? line.Read().Record : null;
+        var next = by?.Supersedes;
         while (next is { } evaluationId)
         {
             var command = new CommandDefinition(SelectJudged, new { tenant = tenant.Name, evaluationId }, cancellationToken: cancel);
             var judged = await database.ReadAsync(connection => connection.QuerySingleOrDefaultAsync<Judged>(command), cancel);
-            if (judged is not null && RecordReader.Read(judged.Record).Record is { } record)
-                replaced.Add(new Replacement(HashOf(record), line.Number));
-            next = judged?.Supersedes;
+            if (judged is null || RecordReader.Read(judged.Record).Record is not { } record || !Replaces(by!, record, judged))
+                break;
+            replaced.Add(new Replacement(HashOf(record), line.Number));
+            (by, next) = (record, judged.Supersedes);
         }
 
         return replaced;
@@ -78,11 +86,27 @@ public sealed class Corrections(Database database)
         return by == 0 ? judged : judged with { Line = judged.Line with { SupersededBy = by } };
     }
 
+    /// <summary>
+    /// The guard of <see cref="RecordCheck"/>, before anything is judged: where something could get better, only a stated reason replaces,
+    /// or that this is how it was filed. What is in doubt is counted twice rather than not at all.
+    /// </summary>
+    private static bool Replaces(ServiceRecord by, ServiceRecord record, Judged judged)
+    {
+        var said = JsonSerializer.Deserialize(Packed.Open(judged.Evaluation), EvaluationJson.Wire.Evaluation)!;
+        var superseding = new Superseding(by, record, said);
+        var isFiled = judged.Successor is { } successor && RecordReader.Read(successor).Record is { } filed && HashOf(filed) == HashOf(by);
+        return !superseding.Faults().Any() && !superseding.StillStands && (isFiled || by.SupersedesBecause is not null || !superseding.CanGetBetter);
+    }
+
     private static string HashOf(ServiceRecord record) => Convert.ToHexStringLower(SHA256.HashData(CanonicalForm.Write(record)));
 
     private sealed class Judged
     {
         public required byte[] Record { get; init; }
+
+        public required byte[] Evaluation { get; init; }
+
+        public byte[]? Successor { get; init; }
 
         public string? Supersedes { get; init; }
     }

@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.Data.Common;
 using System.Text.Json;
 using Findings;
@@ -11,9 +10,17 @@ namespace Audits;
 /// Judges the records of one audit, as at its start: a profile or a visit saved later does not count, so that it does not matter when,
 /// where and how often a record is judged.
 /// </summary>
-public sealed class LineJudge(ComplianceEngine engine, ProfileStore profiles, HistoryStore histories, Tenant tenant, DateTimeOffset startedAt)
+/// <param name="engine">The rules.</param>
+/// <param name="profiles">Makers' limits.</param>
+/// <param name="evaluations">What records may supersede.</param>
+/// <param name="histories">Earlier visits.</param>
+/// <param name="tenant">Whose records they are.</param>
+/// <param name="startedAt">When the audit started.</param>
+/// <param name="lookedIn">Which store that is, for the sentences of refusals.</param>
+public sealed class LineJudge(
+    ComplianceEngine engine, ProfileStore profiles, EvaluationStore evaluations, HistoryStore histories, Tenant tenant, DateTimeOffset startedAt, string lookedIn = "")
 {
-    private readonly ConcurrentDictionary<string, Task<ApplianceProfile?>> _profiles = new(StringComparer.Ordinal);
+    private readonly RecordCheck _check = new(engine, profiles, evaluations, tenant, startedAt) { IsAsAtReceipt = true, LookedIn = lookedIn };
 
     /// <summary>From which day deadlines are seen: the day (UTC) on which the audit started.</summary>
     public DateOnly LookedAtOn { get; } = DateOnly.FromDateTime(startedAt.UtcDateTime);
@@ -45,13 +52,10 @@ public sealed class LineJudge(ComplianceEngine engine, ProfileStore profiles, Hi
     {
         try
         {
-            var profile = record.Appliance.ProfileId is { } id ? await FindProfileAsync(id, cancel) : null;
-            if (profile is null && record.Appliance.ProfileId is not null)
-                return Rejected(line, LineProblem.Of(FaultKind.Invalid, [UnknownProfile]));
-
-            var beside = LookedUp.Beside(record, profile, earlier);
-            var evaluation = engine.Evaluate(record, beside, lookedAtOn: LookedAtOn);
-            return new JudgedLine(new AuditLine { Line = line.Number, RecordId = record.RecordId, Evaluation = evaluation }, record, line.Utf8) { Beside = beside };
+            var said = await _check.CheckAsync(record, earlier, cancel, lookedAtOn: LookedAtOn);
+            return said.Evaluation is { } evaluation
+                ? new JudgedLine(new AuditLine { Line = line.Number, RecordId = record.RecordId, Evaluation = evaluation }, record, line.Utf8) { Beside = said.Beside }
+                : Rejected(line, LineProblem.Of(FaultKind.Invalid, said.Faults));
         }
         catch (Exception fault) when (fault is not (DbException or OperationCanceledException))
         {
@@ -81,11 +85,6 @@ public sealed class LineJudge(ComplianceEngine engine, ProfileStore profiles, Hi
         ArgumentNullException.ThrowIfNull(line);
         return new JudgedLine(new AuditLine { Line = line.Number, RecordId = RecordIdOf(line.Utf8), Problem = problem }, null, line.Utf8);
     }
-
-    private static Fault UnknownProfile { get; } = new("#/appliance/profileId", FaultCodes.UnknownReference, "There was no such appliance profile when the audit started.");
-
-    private Task<ApplianceProfile?> FindProfileAsync(string profileId, CancellationToken cancel) =>
-        _profiles.GetOrAdd(profileId, id => profiles.FindAsync(tenant, id, version: null, cancel, asAt: startedAt));
 
     /// <summary>The id that a faulty record gives itself, so that its writer finds it; null when it cannot be told.</summary>
     private static string? RecordIdOf(ReadOnlyMemory<byte> utf8)

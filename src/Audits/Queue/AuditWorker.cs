@@ -6,7 +6,7 @@ namespace Audits;
 
 /// <summary>Judges one chunk after the other. Any number of workers may run, in one process or in many.</summary>
 public sealed class AuditWorker(
-    ComplianceEngine engine, ProfileStore profiles, HistoryStore histories, WaitingChunks queue, ResultStore results, AuditFinish finish,
+    ComplianceEngine engine, ProfileStore profiles, EvaluationStore evaluations, HistoryStore histories, WaitingChunks queue, ResultStore results, AuditFinish finish,
     Corrections corrections, PreviewWork previews, UnfinishedVisits unfinished)
 {
     /// <summary>How often a chunk is taken up before it is suspected of ending whoever judges it.</summary>
@@ -44,7 +44,7 @@ public sealed class AuditWorker(
 
     private async Task WorkAsync(Chunk chunk, CancellationToken cancel)
     {
-        var judge = new LineJudge(engine, profiles, histories, chunk.Tenant, chunk.AuditStartedAt);
+        var judge = new LineJudge(engine, profiles, evaluations, histories, chunk.Tenant, chunk.AuditStartedAt);
         var judged = chunk.Attempts > MostAttempts ? [.. chunk.Lines.Select(GivenUp)] : await judge.JudgeAsync(chunk.Lines, cancel);
 
         var marked = await corrections.MarkAsync(chunk, judged, cancel);

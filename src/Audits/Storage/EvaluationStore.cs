@@ -51,7 +51,7 @@ public sealed class EvaluationStore(Database database)
     /// <param name="shown">How much of it was asked for.</param>
     /// <param name="cancel">Gives up.</param>
     /// <param name="due">What falls due by the record.</param>
-    /// <returns>False, and nothing is stored, when the evaluation that the record supersedes is not there or superseded already.</returns>
+    /// <returns>False, and nothing is stored, when the evaluation that the record supersedes is not there or superseded already. One that still stands is left as it is.</returns>
     public Task<bool> SaveAsync(
         Tenant tenant, ServiceRecord record, ReadOnlyMemory<byte> posted, Evaluation evaluation, Include shown, CancellationToken cancel, IReadOnlyList<DueDate>? due = null)
     {
@@ -80,7 +80,8 @@ public sealed class EvaluationStore(Database database)
             async transaction =>
             {
                 Task<int> Execute(string sql) => transaction.Connection!.ExecuteAsync(new CommandDefinition(sql, row, transaction, cancellationToken: cancel));
-                if ((row.supersedes is not null && await Execute(Supersede) + await Execute(SupersedeOfAudit) != 1) || await Execute(Insert) != 1)
+                var replaces = row.supersedes is not null && evaluation.Supersedes?.StillStands != true;
+                if ((replaces && await Execute(Supersede) + await Execute(SupersedeOfAudit) != 1) || await Execute(Insert) != 1)
                     return false;
 
                 await visit.WriteAsync(transaction, cancel);

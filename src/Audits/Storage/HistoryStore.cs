@@ -77,7 +77,7 @@ public sealed class HistoryStore(Database database)
             Add('m', VisitKey.OfMaker(record.Appliance.Maker));
             Add('f', Database.TextOf(record.FinishedAt.Value));
             Add('r', record.RecordId);
-            Add('o', record.Supersedes ?? "");
+            Add('o', record.SupersedesBecause?.Reason == SupersedesReason.WrongAppliance ? "" : record.Supersedes ?? "");
             void Add(char name, string value) => values.Add(string.Create(CultureInfo.InvariantCulture, $"{name}{number}"), value);
         }
 

@@ -131,7 +131,7 @@ internal sealed class VisitRows
     {
         public string EvaluationId => visit.EvaluationId;
 
-        public string? Supersedes => visit.Record.Supersedes;
+        public string? Supersedes => visit.Evaluation.Supersedes?.StillStands == true ? null : visit.Record.Supersedes;
 
         public string? AuditId => visit.AuditId;
 

@@ -7,7 +7,7 @@ namespace ComplianceApi;
 
 /// <summary>Receives a posted audit: answers a short one at once, and stores one that is to be judged later.</summary>
 public sealed class AuditReception(
-    ComplianceEngine engine, ProfileStore profiles, HistoryStore histories, AuditIntake intake, AuditStore audits, Corrections corrections, TimeProvider clock)
+    ComplianceEngine engine, ProfileStore profiles, EvaluationStore evaluations, HistoryStore histories, AuditIntake intake, AuditStore audits, Corrections corrections, TimeProvider clock)
 {
     /// <summary>Most records that are answered at once.</summary>
     public const int MostRecordsAtOnce = 5000;
@@ -76,7 +76,7 @@ public sealed class AuditReception(
             }
 
             spool.Position = 0;
-            return new AuditAnswer(spool, body.Format, read, replaced, new LineJudge(engine, profiles, histories, tenant, clock.GetUtcNow()), include);
+            return new AuditAnswer(spool, body.Format, read, replaced, new LineJudge(engine, profiles, evaluations, histories, tenant, clock.GetUtcNow()), include);
         }
         catch
         {

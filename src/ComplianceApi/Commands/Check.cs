@@ -16,17 +16,20 @@ internal static class Check
         var files = new Argument<FileInfo[]>("file") { Description = "Record files: JSON (one record) or NDJSON (one record a line).", Arity = ArgumentArity.OneOrMore };
         var format = Common.OneOf("--format", "text: to read; json: a line of JSON for each record, as an audit answers.", CheckFormat.Text);
         var overrides = Common.Overrides();
-        var command = new Command("check", "Check records and print what they show. Exit code: 0 pass or advisory, 1 unsafe or incomplete, 2 unusable input.") { files, format, overrides };
-        command.SetAction((parsed, stop) => RunAsync(
-            parsed.GetRequiredValue(files), parsed.Value<CheckFormat>(format), parsed.GetValue(overrides), parsed.InvocationConfiguration.Output, parsed.InvocationConfiguration.Error, stop));
+        var command = new Command("check", "Check records and print what they show. Exit code: 0 pass or advisory, 1 unsafe or incomplete, 2 unusable input.") { files, format, overrides, StoreOptions.Path, StoreOptions.Connection, StoreToLookIn.OfTenant };
+        command.SetAction((parsed, stop) => StoreToLookIn.WithAsync(parsed, store => RunAsync(
+            parsed.GetRequiredValue(files), parsed.Value<CheckFormat>(format), parsed.GetValue(overrides), store, parsed.InvocationConfiguration.Output, parsed.InvocationConfiguration.Error, stop)));
         return command;
     }
 
-    private static async Task<int> RunAsync(IReadOnlyList<FileInfo> files, CheckFormat format, FileInfo? overrides, TextWriter output, TextWriter error, CancellationToken stop)
+    private static async Task<int> RunAsync(IReadOnlyList<FileInfo> files, CheckFormat format, FileInfo? overrides, StoreToLookIn store, TextWriter output, TextWriter error, CancellationToken stop)
     {
         if (Start(overrides, error) is not { } engine)
             return Common.Unusable;
 
+        var now = TimeProvider.System.GetUtcNow();
+        var check = new RecordCheck(engine, new ProfileStore(store.Database), new EvaluationStore(store.Database), store.Tenant, now) { LookedIn = store.Words };
+        var histories = new HistoryStore(store.Database);
         var sheet = new Sheet(output);
         var exitCode = Common.Good;
         foreach (var file in files)
@@ -37,7 +40,7 @@ internal static class Check
                 await foreach (var (place, line) in ReadAsync(file, stop))
                 {
                     records++;
-                    var said = CheckOne(engine, line);
+                    var said = await CheckOneAsync(line);
                     if (format == CheckFormat.Json)
                         await output.WriteLineAsync(JsonSerializer.Serialize(said, AuditJson.Wire.AuditLine));
                     else if (said.Evaluation is { } evaluation)
@@ -72,6 +75,18 @@ internal static class Check
         }
 
         return exitCode;
+
+        async Task<AuditLine> CheckOneAsync(RecordLine line)
+        {
+            var read = line.Read();
+            if (!read.IsRecord)
+                return new AuditLine { Line = line.Number, Problem = LineProblem.Of(read.Kind.Value, read.Faults) };
+
+            var said = await check.CheckAsync(read.Record, (await histories.FindAsync(store.Tenant, [read.Record], now, stop))[0], stop);
+            return said.Evaluation is { } evaluation
+                ? new AuditLine { Line = line.Number, RecordId = read.Record.RecordId, Evaluation = evaluation.Show(Include.Default) }
+                : new AuditLine { Line = line.Number, RecordId = read.Record.RecordId, Problem = LineProblem.Of(FaultKind.Invalid, said.Faults) };
+        }
     }
 
     /// <summary>The engine with the shipped rules and the deployer's own limits; null when they do not fit, which is then said.</summary>
@@ -94,14 +109,6 @@ internal static class Check
         sheet.Wrapped("REJECTED  ", $"{place} is not a usable record:", headStyle: Sheet.StyleOf("rejected"));
         foreach (var fault in problem.Errors)
             sheet.Wrapped("  - ", $"{fault.Pointer}  {fault.Detail}");
-    }
-
-    private static AuditLine CheckOne(ComplianceEngine engine, RecordLine line)
-    {
-        var read = line.Read();
-        return read.IsRecord
-            ? new AuditLine { Line = line.Number, RecordId = read.Record.RecordId, Evaluation = engine.Evaluate(read.Record).Show(Include.Default) }
-            : new AuditLine { Line = line.Number, Problem = LineProblem.Of(read.Kind.Value, read.Faults) };
     }
 
     private static async IAsyncEnumerable<(string Place, RecordLine Line)> ReadAsync(

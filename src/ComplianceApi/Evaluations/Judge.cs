@@ -7,7 +7,7 @@ using ServiceRecords;
 
 namespace ComplianceApi;
 
-/// <summary>Judges a posted record: read, look up, judge, keep.</summary>
+/// <summary>Judges a posted record: read, check, keep.</summary>
 public sealed class Judge(ComplianceEngine engine, EvaluationStore evaluations, ProfileStore profiles, HistoryStore histories, TimeProvider clock)
 {
     /// <summary>The whole evaluation, or every fault of the body.</summary>
@@ -29,52 +29,25 @@ public sealed class Judge(ComplianceEngine engine, EvaluationStore evaluations, 
         }
 
         var record = read.Record;
-        var faults = new List<Fault>();
-        var profile = await FindProfileAsync(tenant, record.Appliance.ProfileId, faults, cancel);
-        await DemandSupersedableAsync(tenant, record.Supersedes, faults, cancel);
-        if (faults.Count > 0)
-            return new Judged(FaultKind.Invalid, faults);
-
         var now = clock.GetUtcNow();
         var earlier = await histories.FindAsync(tenant, [record], now, cancel);
-        var lookup = LookedUp.Beside(record, profile, earlier[0]);
-        var whole = engine.Evaluate(record, lookup, law.AsOf);
+        var said = await new RecordCheck(engine, profiles, evaluations, tenant, now) { MustHaveHappened = keep }.CheckAsync(record, earlier[0], cancel, law.AsOf);
+        if (said.Evaluation is not { } whole)
+        {
+            Telemetry.Refused();
+            return new Judged(FaultKind.Invalid, said.Faults);
+        }
+
         Telemetry.Judged(whole.Outcome);
         var evaluation = whole with
         {
             EvaluationId = keep ? evaluationId ?? Guid.CreateVersion7(now).ToString() : null,
             EvaluatedAt = now,
-            NextChange = law.ShowsNextChange ? engine.NextChange(whole, record, lookup) : null,
+            NextChange = law.ShowsNextChange ? engine.NextChange(whole, record, said.Beside) : null,
         };
-        return !keep || await evaluations.SaveAsync(tenant, record, posted, evaluation, shown, cancel, DueDates.Of(new Visit(record, engine.Catalogue.Limits, lookup)))
+        return !keep || await evaluations.SaveAsync(tenant, record, posted, evaluation, shown, cancel, DueDates.Of(new Visit(record, engine.Catalogue.Limits, said.Beside)))
             ? new Judged(evaluation)
-            : new Judged(FaultKind.Invalid, [SupersededInTheMeantime]);
-    }
-
-    private static Fault SupersededInTheMeantime { get; } = new("#/supersedes", FaultCodes.UnknownReference, "This evaluation has been superseded by another one already.");
-
-    private async Task<ApplianceProfile?> FindProfileAsync(Tenant tenant, string? profileId, List<Fault> faults, CancellationToken cancel)
-    {
-        if (profileId is null)
-            return null;
-
-        // Without the maker's limits the record would be judged by looser ones, and nobody would notice.
-        var profile = await profiles.FindAsync(tenant, profileId, version: null, cancel);
-        if (profile is null)
-            faults.Add(new Fault("#/appliance/profileId", FaultCodes.UnknownReference, "There is no such appliance profile; save it first, or leave the member out."));
-        return profile;
-    }
-
-    private async Task DemandSupersedableAsync(Tenant tenant, string? supersedes, List<Fault> faults, CancellationToken cancel)
-    {
-        if (supersedes is null)
-            return;
-
-        var superseded = await evaluations.FindAsync(tenant, supersedes, cancel);
-        if (superseded is null)
-            faults.Add(new Fault("#/supersedes", FaultCodes.UnknownReference, "There is no such evaluation."));
-        else if (superseded.SupersededBy is not null)
-            faults.Add(SupersededInTheMeantime);
+            : new Judged(FaultKind.Invalid, [RecordCheck.SupersededInTheMeantime]);
     }
 }
 

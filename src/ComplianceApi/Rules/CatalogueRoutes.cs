@@ -52,6 +52,8 @@ public static class CatalogueRoutes
             Id = catalogue.Info.Id,
             Version = catalogue.Info.Version,
             ContentHash = catalogue.Info.ContentHash,
+            KnownFrom = catalogue.Dates.KnownFrom,
+            ReviewedOn = catalogue.Dates.ReviewedOn,
             Rules = catalogue.Rules.Count,
             Limits = catalogue.Limits.Definitions.Count,
             Overrides = catalogue.Limits.Overrides.Count,

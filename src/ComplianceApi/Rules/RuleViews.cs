@@ -59,6 +59,12 @@ public sealed class RuleSetSummary
     /// <summary>SHA-256 over rules, limits, references, computations and overrides, lower-case hex.</summary>
     public required string ContentHash { get; init; }
 
+    /// <summary>The first day whose law the rules know; by the law of an earlier day a record is incomplete at best.</summary>
+    public required DateOnly KnownFrom { get; init; }
+
+    /// <summary>The day on which rules, limits and references were last held against the law and the standards; by the law of a day more than twelve months later an answer has a caution.</summary>
+    public required DateOnly ReviewedOn { get; init; }
+
     /// <summary>How many rules it has.</summary>
     public required int Rules { get; init; }
 

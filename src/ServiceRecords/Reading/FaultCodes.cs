@@ -75,6 +75,15 @@ public static class FaultCodes
     /// <summary>A reference to something that the record does not list.</summary>
     public const string UnknownReference = "unknownReference";
 
+    /// <summary>A record is to replace one of another appliance, or of which it cannot be told that it is the same.</summary>
+    public const string OtherAppliance = "otherAppliance";
+
+    /// <summary>A record says better things than the one that it replaces, and not why.</summary>
+    public const string ReasonNeeded = "reasonNeeded";
+
+    /// <summary>A visit that has not happened yet.</summary>
+    public const string NotYet = "notYet";
+
     /// <summary>There are more faults than are listed.</summary>
     public const string MoreFaults = "moreFaults";
 

@@ -594,3 +594,20 @@ public enum ReportDecision
     /// <summary>Not yet decided.</summary>
     Undecided,
 }
+
+/// <summary>What had gone wrong with a record that another one replaces.</summary>
+[JsonConverter(typeof(ExactEnumConverter<SupersedesReason>))]
+public enum SupersedesReason
+{
+    /// <summary>It was measured or looked at again, later than the earlier record ended.</summary>
+    MeasuredAgain,
+
+    /// <summary>Something was written down wrongly or left out.</summary>
+    Mistyped,
+
+    /// <summary>An instrument was at fault.</summary>
+    InstrumentFault,
+
+    /// <summary>It was recorded of the wrong appliance. A danger or an open question of the earlier record stands for the appliance named there.</summary>
+    WrongAppliance,
+}

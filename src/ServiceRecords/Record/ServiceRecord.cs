@@ -13,6 +13,10 @@ public sealed class ServiceRecord
     [Ask("Which earlier evaluation does this record replace?", While.Paper)]
     public string? Supersedes { get; init; }
 
+    /// <summary>Why it replaces it. Needed where outcome or closing gets better by it.</summary>
+    [Ask("Why does this record replace the earlier one?", While.Paper)]
+    public SupersedesBecause? SupersedesBecause { get; init; }
+
     /// <summary>What the visit was for.</summary>
     [Ask("What kind of job was this visit?", While.Paper)]
     public required JobType JobType { get; init; }

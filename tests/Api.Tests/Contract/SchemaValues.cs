@@ -14,7 +14,7 @@ internal sealed class SchemaValues(JsonNode document, Random random)
     /// <summary>Members that are bound by each other or by what is stored, which no schema says: seldom given, so that most of what the schema allows is accepted.</summary>
     private static readonly HashSet<string> Seldom = new(StringComparer.Ordinal)
     {
-        "supersedes", "profileId", "subject", "startedAt", "previousVisit", "installedOn", "volumeFt3", "calibrationDueOn", "reportedOn", "co2PercentMin",
+        "supersedes", "supersedesBecause", "profileId", "subject", "startedAt", "previousVisit", "installedOn", "volumeFt3", "calibrationDueOn", "reportedOn", "co2PercentMin",
     };
 
     /// <summary>A value that the schema allows.</summary>

@@ -12,7 +12,7 @@ internal static class RecordGenerator
     private static readonly (double Share, int Least, int Most)[] Sizes = [(0.2, 1, 2), (0.2, 3, 6), (0.2, 7, 20), (0.15, 30, 80)];
 
     private static readonly IReadOnlyList<RecordMember> Leaves = [.. RecordMembers.All.Where(member => !member.IsSection && member.Pattern is not
-        ("/recordId" or "/supersedes" or "/finishedAt"))];
+        ("/recordId" or "/supersedes" or "/supersedesBecause/reason" or "/supersedesBecause/note" or "/finishedAt"))];
 
     private static readonly IReadOnlyList<RecordMember> Sections = [.. RecordMembers.All.Where(member => member is { IsSection: true, IsRequired: false })];
 

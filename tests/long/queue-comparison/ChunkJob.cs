@@ -53,7 +53,7 @@ public sealed class ChunkJob(Database database, ComplianceEngine engine)
     /// <summary>As the product's own worker does.</summary>
     public async Task JudgeAsync(Chunk chunk)
     {
-        var judge = new LineJudge(engine, new ProfileStore(database), new HistoryStore(database), chunk.Tenant, chunk.AuditStartedAt);
+        var judge = new LineJudge(engine, new ProfileStore(database), new EvaluationStore(database), new HistoryStore(database), chunk.Tenant, chunk.AuditStartedAt);
         var judged = IsEmpty ? [] : await judge.JudgeAsync(chunk.Lines, default);
         var sums = new SummaryBuilder(judge.LookedAtOn);
         foreach (var line in judged)

@@ -15,25 +15,25 @@ internal static class AuditCommand
         var lines = new Option<FileInfo?>("--lines") { Description = "Write what is said of each record here as well, a line of JSON each.", HelpName = "file" };
         var report = new Option<FileInfo?>("--report") { Description = "Write the report here as well, as HTML.", HelpName = "file" };
         var overrides = Common.Overrides();
-        var command = new Command("audit", "Audit a file of records, such as those of a month. Exit code: 0 nothing unsafe or incomplete, 1 something is, 2 a record could not be judged.") { file, format, lines, report, overrides };
+        var command = new Command("audit", "Audit a file of records, such as those of a month. Exit code: 0 nothing unsafe or incomplete, 1 something is, 2 a record could not be judged.") { file, format, lines, report, overrides, StoreOptions.Path, StoreOptions.Connection, StoreToLookIn.OfTenant };
         command.SetAction(async (parsed, stop) =>
         {
             var (output, error) = (parsed.InvocationConfiguration.Output, parsed.InvocationConfiguration.Error);
             await using var printer = AuditPrinter.For(parsed.Value<AuditFormat>(format), parsed.GetRequiredValue(file).Name, output);
-            return await RunAsync(parsed.GetRequiredValue(file), printer, parsed.GetValue(lines), parsed.GetValue(report), parsed.GetValue(overrides), error, stop);
+            return await StoreToLookIn.WithAsync(parsed, store =>
+                RunAsync(parsed.GetRequiredValue(file), printer, parsed.GetValue(lines), parsed.GetValue(report), parsed.GetValue(overrides), store, error, stop));
         });
         return command;
     }
 
-    private static async Task<int> RunAsync(FileInfo file, AuditPrinter printer, FileInfo? lines, FileInfo? report, FileInfo? overrides, TextWriter error, CancellationToken stop)
+    private static async Task<int> RunAsync(FileInfo file, AuditPrinter printer, FileInfo? lines, FileInfo? report, FileInfo? overrides, StoreToLookIn store, TextWriter error, CancellationToken stop)
     {
         if (Check.Start(overrides, error) is not { } engine)
             return Common.Unusable;
 
-        // No store: a record that names a profile is told that there is none.
-        using var folder = new TemporaryFolder("audit-");
-        using var database = Database.Open(folder.File("empty.db"));
-        var judge = new LineJudge(engine, new ProfileStore(database), new HistoryStore(database), Tenant.Local, TimeProvider.System.GetUtcNow());
+        var database = store.Database;
+        var judge = new LineJudge(
+            engine, new ProfileStore(database), new EvaluationStore(database), new HistoryStore(database), store.Tenant, TimeProvider.System.GetUtcNow(), store.Words);
         var sums = new SummaryBuilder(judge.LookedAtOn);
         var read = 0L;
         try

@@ -1,0 +1,36 @@
+using Findings;
+using RuleModel;
+
+namespace RuleEngine;
+
+/// <summary>
+/// What is said where the rules do not know the law by which a record is to be judged. No rule can say it: each would judge by what it
+/// knows, as if that had been law for ever.
+/// </summary>
+internal sealed class LawOfTheDay : IRuleText
+{
+    private static readonly LawOfTheDay Text = new();
+
+    private LawOfTheDay()
+    {
+    }
+
+    public string RuleId => "law-of-the-day-known";
+
+    public string Topic => Topics.Plausibility;
+
+    public string Title => "The rules know the law of the day by which the record is judged.";
+
+    public IReadOnlyList<Reference>? References => null;
+
+    public string? Documentation => null;
+
+    /// <summary>The row that holds the record at incomplete; null where the law is known.</summary>
+    public static Finding? Unknown(RuleSetDates dates, DateOnly asOf)
+    {
+        if (asOf >= dates.KnownFrom)
+            return null;
+        var verdict = Verdict.Error($"the law of {asOf:yyyy-MM-dd} is not in these rules, which know it from {dates.KnownFrom:yyyy-MM-dd} on; what they say here is no pass");
+        return new Finding(Text, "", verdict.Outcome, verdict);
+    }
+}

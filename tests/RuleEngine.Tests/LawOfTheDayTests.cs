@@ -1,0 +1,52 @@
+using Findings;
+
+namespace RuleEngine.Tests;
+
+/// <summary>The rules say of which days they know the law, and pass nothing by any other.</summary>
+public sealed class LawOfTheDayTests
+{
+    [Theory]
+    [InlineData("1900-01-01", OverallOutcome.Incomplete)]
+    [InlineData("2018-04-05", OverallOutcome.Incomplete)]
+    [InlineData("2018-04-06", OverallOutcome.Pass)]
+    [InlineData("2200-12-31", OverallOutcome.Pass)]
+    public void By_law_that_the_rules_do_not_know_nothing_passes(string day, OverallOutcome expected)
+    {
+        var asOf = DateOnly.ParseExact(day, "yyyy-MM-dd");
+        var evaluation = Samples.Engine.Evaluate(Samples.Changed(_ => { }), asOf: asOf);
+
+        Assert.Equal(expected == OverallOutcome.Incomplete, evaluation.Findings.Any(finding => finding.RuleId == "law-of-the-day-known" && finding.Message!.Contains(day, StringComparison.Ordinal)));
+        Assert.Equal((expected, expected == OverallOutcome.Pass), (evaluation.Outcome, evaluation.Closing.Allowed));
+        Assert.Equal(expected, Samples.Engine.Answer(Samples.Changed(_ => { }), asOf: asOf).Outcome);
+    }
+
+    [Fact]
+    public void A_danger_stays_one_by_whatever_law() =>
+        Assert.Equal(OverallOutcome.Unsafe, Samples.Engine.Evaluate(
+            Samples.Changed(json => json["combustion"]!["readings"]![0]!["coPpm"] = 2000), asOf: new DateOnly(1900, 1, 1)).Outcome);
+
+    [Fact]
+    public void The_day_of_the_visit_counts_as_one_that_is_asked_for()
+    {
+        var evaluation = Samples.Engine.Evaluate(Samples.Changed(json =>
+        {
+            (json["startedAt"], json["finishedAt"]) = ("1999-06-01T09:00:00+01:00", "1999-06-01T10:25:00+01:00");
+            json["appliance"]!.AsObject().Remove("installedOn");
+            json.AsObject().Remove("previousVisit");
+        }));
+        Assert.Contains(evaluation.Findings, finding => finding.RuleId == "law-of-the-day-known");
+        Assert.NotEqual(OverallOutcome.Pass, evaluation.Outcome);
+    }
+
+    [Fact]
+    public void More_than_twelve_months_after_the_review_an_answer_has_a_caution_and_the_same_outcome()
+    {
+        var last = Samples.Engine.Catalogue.Dates.ReviewedOn.AddMonths(12);
+        var inTime = Samples.Engine.Evaluate(Samples.Changed(_ => { }), asOf: last);
+        var late = Samples.Engine.Evaluate(Samples.Changed(_ => { }), asOf: last.AddDays(1));
+
+        Assert.Equal(UsualCautions.All, inTime.Cautions);
+        Assert.Equal(UsualCautions.All.Count + 1, late.Cautions.Count);
+        Assert.Equal((OverallOutcome.Pass, OverallOutcome.Pass), (inTime.Outcome, late.Outcome));
+    }
+}
