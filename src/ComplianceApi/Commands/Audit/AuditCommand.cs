@@ -32,7 +32,7 @@ internal static class AuditCommand
 
         // No store: a record that names a profile is told that there is none.
         using var folder = new TemporaryFolder("audit-");
-        using var database = Database.Open(folder.File("empty.db"));
+        using var database = Database.Open(folder.File("empty.db"), StoreOpening.OrMake);
         var judge = new LineJudge(engine, new ProfileStore(database), new HistoryStore(database), Tenant.Local, TimeProvider.System.GetUtcNow());
         var sums = new SummaryBuilder(judge.LookedAtOn);
         var read = 0L;
