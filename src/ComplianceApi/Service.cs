@@ -55,6 +55,7 @@ internal static class Service
         all.MapSignIn();
 
         app.WarnOfPlainText();
+        app.TellOfStore();
         return app;
     }
 }

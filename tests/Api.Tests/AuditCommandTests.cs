@@ -48,7 +48,7 @@ public sealed class AuditCommandTests(ServiceInProcess service) : IClassFixture<
     public async Task A_store_gives_out_what_it_holds_of_an_appliance_keeps_what_it_must_and_is_copied()
     {
         var store = InFolder("c.db");
-        using (var running = new RunningService("--urls=http://127.0.0.1:0", $"--Store:Path={store}"))
+        using (var running = new RunningService("--urls=http://127.0.0.1:0", $"--Store:Path={store}", "--Store:Create=true"))
         {
             using var client = await running.Listening();
             foreach (var (serial, use, day) in new[] { ("A", "ownerOccupied", "2019-05-14"), ("A", "ownerOccupied", "2026-05-14"), ("B", "rented", "2019-05-14") })

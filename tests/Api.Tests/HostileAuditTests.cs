@@ -155,7 +155,7 @@ public sealed class HostileAuditTests(ServiceInProcess service) : IClassFixture<
     {
         using var disk = new SmallDisk(megabytes: 24);
         var ballast = Path.Combine(disk.Folder, "ballast");
-        using var running = new RunningService(Loopback, $"--Store:Path={Path.Combine(disk.Folder, "c.db")}", "--Audits:Workers=1");
+        using var running = new RunningService(Loopback, $"--Store:Path={Path.Combine(disk.Folder, "c.db")}", "--Store:Create=true", "--Audits:Workers=1");
         using var client = await running.Listening();
         await StillAnswers(client);
         var month = AuditCalls.Lines(AuditCalls.Month(service.ExampleRecord, 1000));
@@ -174,6 +174,7 @@ public sealed class HostileAuditTests(ServiceInProcess service) : IClassFixture<
 
         Assert.Equal(HttpStatusCode.OK, (await client.GetAsync("/health/live")).StatusCode);
         Assert.Equal(HttpStatusCode.ServiceUnavailable, (await client.PostRecord(service.ExampleRecord)).StatusCode);
+        Assert.Equal(HttpStatusCode.ServiceUnavailable, (await client.GetAsync("/health/ready")).StatusCode);
         Assert.Equal(HttpStatusCode.OK, (await client.PostRecord(service.ExampleRecord, "?store=false")).StatusCode);
 
         File.Delete(ballast);

@@ -116,5 +116,5 @@ public sealed class KillTests(ServiceInProcess service) : IClassFixture<ServiceI
         Assert.Equal(2, (await client.GetJson("/v1/audits"))["total"].Number());
     }
 
-    private static string[] Arguments(string store) => ["--urls=http://127.0.0.1:0", "--Audits:LeaseSeconds=2", store];
+    private static string[] Arguments(string store) => ["--urls=http://127.0.0.1:0", "--Audits:LeaseSeconds=2", "--Store:Create=true", store];
 }

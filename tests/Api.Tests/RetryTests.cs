@@ -77,7 +77,7 @@ public sealed class RetryTests(ServiceInProcess service) : IClassFixture<Service
         var problem = await (await Post(_client, "k4", service.ExampleRecord)).Read(HttpStatusCode.Conflict);
         Assert.Equal("/problems/idempotency-key-in-flight", problem["type"].Text());
 
-        first.Dispose();
+        await first.DisposeAsync();
         await (await Post(_client, "k4", service.ExampleRecord)).Read(HttpStatusCode.Created);
     }
 

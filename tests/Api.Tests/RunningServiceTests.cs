@@ -155,7 +155,7 @@ public sealed class RunningServiceTests(ServiceInProcess service) : IClassFixtur
     [Fact]
     public async Task It_does_not_start_without_a_store()
     {
-        using var running = new RunningService(Loopback, $"--Store:Path={Path.Combine(typeof(Program).Assembly.Location, "compliance.db")}");
+        using var running = new RunningService(Loopback, $"--Store:Path={Path.Combine(typeof(Program).Assembly.Location, "compliance.db")}", "--Store:Create=true");
 
         var (exitCode, said) = await running.Ended();
 

@@ -30,6 +30,7 @@ public sealed class ServiceInProcess : WebApplicationFactory<Program>
     protected override void ConfigureWebHost(IWebHostBuilder builder)
     {
         builder.UseSetting("Store:Path", StorePath);
+        builder.UseSetting("Store:Create", "true");
         builder.ConfigureLogging(logging => logging.AddProvider(Log));
         builder.ConfigureServices(services => services.AddSingleton<TimeProvider>(new StoppedClock()));
     }

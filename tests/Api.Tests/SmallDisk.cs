@@ -36,12 +36,27 @@ internal sealed class SmallDisk : IDisposable
         }
     }
 
-    private static bool Run(string program, params string[] arguments)
+    internal static bool Run(string program, params string[] arguments)
     {
         using var process = Process.Start(new ProcessStartInfo(program, arguments) { RedirectStandardError = true, UseShellExecute = false })!;
         process.WaitForExit();
         return process.ExitCode == 0;
     }
+}
+
+/// <summary>A file that nobody may write, root neither, until it is disposed of.</summary>
+internal sealed class ReadOnlyFile : IDisposable
+{
+    private readonly string _file;
+
+    public ReadOnlyFile(string file)
+    {
+        _file = file;
+        if (!SmallDisk.Run("mount", "--bind", file, file) || !SmallDisk.Run("mount", "-o", "remount,bind,ro", file))
+            throw new InvalidOperationException("A file cannot be mounted for reading alone: root on Linux is needed.");
+    }
+
+    public void Dispose() => SmallDisk.Run("umount", "-l", _file);
 }
 
 /// <summary>Runs where a small file system can be mounted. Elsewhere it is reported as skipped; in CI it fails.</summary>

@@ -16,7 +16,7 @@ public sealed class DatabaseTests : IDisposable
     [Fact]
     public async Task Several_may_open_a_new_file_at_the_same_time()
     {
-        var opened = await Task.WhenAll(Enumerable.Range(0, 4).Select(_ => Task.Run(() => Database.Open(_scratch.File))));
+        var opened = await Task.WhenAll(Enumerable.Range(0, 4).Select(_ => Task.Run(() => Database.Open(_scratch.File, StoreOpening.OrMake))));
 
         foreach (var database in opened)
         {

@@ -81,7 +81,7 @@ public sealed class EvaluationStoreTests : IDisposable
     public async Task Closed_and_opened_again_it_has_everything()
     {
         var evaluation = Scratch.Evaluation();
-        using (var database = Database.Open(_scratch.File))
+        using (var database = Database.Open(_scratch.File, StoreOpening.OrMake))
             await Save(new EvaluationStore(database), Scratch.A, evaluation);
 
         var again = new EvaluationStore(_scratch.Open());

@@ -96,7 +96,7 @@ public sealed class RetentionTests : IDisposable
 
         await database.BackupAsync(file, default);
 
-        using var copy = Database.Open(file);
+        using var copy = Database.Open(file, StoreOpening.ToRead);
         Assert.Equal(1, await Held(copy, "s"));
     }
 

@@ -26,7 +26,7 @@ internal sealed class Scratch : IDisposable
     /// <summary>Opens the store of this test, of either kind; every call opens it anew.</summary>
     public Database Open(string kind = "sqlite")
     {
-        var database = kind == "sqlite" ? Database.Open(File) : Database.OpenPostgreSql(_connectionString ??= PrivatePostgreSql.NewDatabase());
+        var database = kind == "sqlite" ? Database.Open(File, StoreOpening.OrMake) : Database.OpenPostgreSql(_connectionString ??= PrivatePostgreSql.NewDatabase(), StoreOpening.OrMake);
         _open.Add(database);
         return database;
     }

@@ -30,7 +30,7 @@ public sealed partial class GuidedService : IAsyncLifetime
         Url = await StartAsync(command, "compliance.db", "");
         var again = command.Replace("dotnet run", "dotnet run --no-build", StringComparison.Ordinal);
         BrokenUrl = await StartAsync(again, "broken.db", "");
-        Key = (await Shell.Run(Shell.Repository, $"{again} -- keys add evaluate --path '{Path.Combine(Folder, "strict.db")}'")).Trim();
+        Key = (await Shell.Run(Shell.Repository, $"{again} -- keys add evaluate --create --path '{Path.Combine(Folder, "strict.db")}'")).Trim();
         StrictUrl = await StartAsync(again, "strict.db", "export Requests__Seconds=3 Limits__RequestsPerMinute=10");
 
         await using var store = new SqliteConnection($"Data Source={Path.Combine(Folder, "broken.db")};Pooling=False");
@@ -55,7 +55,7 @@ public sealed partial class GuidedService : IAsyncLifetime
 
     private async Task<string> StartAsync(string command, string store, string settings)
     {
-        var process = Shell.Start(Shell.Repository, $"export ASPNETCORE_URLS=http://127.0.0.1:0 Store__Path='{Path.Combine(Folder, store)}'\n{settings}\nexec {command} 2>&1");
+        var process = Shell.Start(Shell.Repository, $"export ASPNETCORE_URLS=http://127.0.0.1:0 Store__Create=true Store__Path='{Path.Combine(Folder, store)}'\n{settings}\nexec {command} 2>&1");
         _processes.Add(process);
         using var patience = new CancellationTokenSource(TimeSpan.FromMinutes(5));
         var said = "";

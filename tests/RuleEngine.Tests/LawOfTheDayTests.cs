@@ -12,7 +12,7 @@ public sealed class LawOfTheDayTests
     [InlineData("2200-12-31", OverallOutcome.Pass)]
     public void By_law_that_the_rules_do_not_know_nothing_passes(string day, OverallOutcome expected)
     {
-        var asOf = DateOnly.ParseExact(day, "yyyy-MM-dd");
+        var asOf = DateOnly.ParseExact(day, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
         var evaluation = Samples.Engine.Evaluate(Samples.Changed(_ => { }), asOf: asOf);
 
         Assert.Equal(expected == OverallOutcome.Incomplete, evaluation.Findings.Any(finding => finding.RuleId == "law-of-the-day-known" && finding.Message!.Contains(day, StringComparison.Ordinal)));

@@ -41,7 +41,7 @@ month() {
 # serve LOG PORT ARGS...: starts the service; its process id is left in $pid.
 serve() {
   local log=$1 at=$2; shift 2
-  dotnet "$program" --urls "http://127.0.0.1:$at" --Logging:LogLevel:Default=Error "$@" >"$log" 2>&1 &
+  dotnet "$program" --urls "http://127.0.0.1:$at" --Logging:LogLevel:Default=Error --Store:Create=true "$@" >"$log" 2>&1 &
   pid=$!
   started+=("$pid")
 }

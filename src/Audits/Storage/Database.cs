@@ -5,7 +5,7 @@ using Dapper;
 namespace Audits;
 
 /// <summary>
-/// The database: one SQLite file, made on first use, or a PostgreSQL database. The stores speak one plain SQL to either; what differs
+/// The database: one SQLite file, or a PostgreSQL database. The stores speak one plain SQL to either; what differs
 /// is in <see cref="DatabaseKind"/>. In SQLite many read at once and writers of this process wait in line, since it lets one write at a
 /// time and would have the others poll.
 /// </summary>
@@ -13,20 +13,45 @@ public sealed class Database : IDisposable
 {
     private readonly DatabaseKind _kind;
     private readonly SemaphoreSlim? _writer;
+    private readonly WriteProbe _probe;
+    private volatile bool _hasFailed;
 
-    private Database(DatabaseKind kind)
+    private Database(DatabaseKind kind, OpenedStore opened)
     {
         _kind = kind;
         _writer = kind.HasOneWriter ? new SemaphoreSlim(1, 1) : null;
+        _probe = new WriteProbe(this);
+        (Identity, IsNew) = opened;
     }
 
-    /// <summary>Opens the file at <paramref name="path"/>, makes it and its folder where they are absent, and brings the tables up to date.</summary>
-    /// <exception cref="StoreException">It cannot be opened or brought up to date.</exception>
-    public static Database Open(string path) => Open(new SqliteKind(path));
+    /// <summary>Where it is; never with a password.</summary>
+    public string Name => _kind.Name;
 
-    /// <summary>Opens the PostgreSQL database that <paramref name="connectionString"/> names and brings the tables up to date.</summary>
-    /// <exception cref="StoreException">It cannot be reached or brought up to date.</exception>
-    public static Database OpenPostgreSql(string connectionString) => Open(new PostgreSqlKind(connectionString));
+    /// <summary>Which store it is.</summary>
+    public StoreIdentity Identity { get; }
+
+    /// <summary>Was it made just now?</summary>
+    public bool IsNew { get; }
+
+    /// <summary>Opens the store in the file at <paramref name="path"/>.</summary>
+    /// <exception cref="NoStoreException">There is none, and none is to be made.</exception>
+    /// <exception cref="StoreException">It cannot be opened or brought up to date, or a newer version has changed it.</exception>
+    public static Database Open(string path, StoreOpening opening = StoreOpening.ToUse) => Open(new SqliteKind(path), opening);
+
+    /// <summary>Opens the store in the PostgreSQL database that <paramref name="connectionString"/> names.</summary>
+    /// <exception cref="NoStoreException">There is none, and none is to be made.</exception>
+    /// <exception cref="StoreException">It cannot be reached or brought up to date, or a newer version has changed it.</exception>
+    public static Database OpenPostgreSql(string connectionString, StoreOpening opening = StoreOpening.ToUse) => Open(new PostgreSqlKind(connectionString), opening);
+
+    /// <summary>Is it still the store that was opened, does it answer, and does it take what is written to it?</summary>
+    /// <exception cref="DbException">One of it is not so.</exception>
+    public async Task DemandWellAsync(CancellationToken cancel)
+    {
+        await PingAsync(cancel);
+        if (await ReadAsync(connection => StoreIdentity.ReadFromAsync(connection, cancel), cancel) != Identity)
+            throw new StoreLostException(Name);
+        await _probe.RunAsync(cancel);
+    }
 
     /// <summary>Does the database answer?</summary>
     /// <exception cref="DbException">It does not.</exception>
@@ -42,7 +67,14 @@ public sealed class Database : IDisposable
     {
         _kind.Dispose();
         _writer?.Dispose();
+        _probe.Dispose();
     }
+
+    /// <summary>Could the last write not be done?</summary>
+    internal bool HasFailed => _hasFailed;
+
+    /// <summary>Milliseconds since 1970 by the database's own clock, in SQL: leases that several instances hold are measured by it alone.</summary>
+    internal string NowInMilliseconds => _kind.NowInMilliseconds;
 
     /// <summary>Ends a SELECT that is about to change the rows it finds as c: others pass over them meanwhile.</summary>
     internal string LockingC => _kind.LockingC;
@@ -51,10 +83,12 @@ public sealed class Database : IDisposable
     {
         await using var connection = _kind.Connect();
         await connection.OpenAsync(cancel);
+        _kind.DemandSame(connection);
         return await read(connection);
     }
 
     /// <summary>All of <paramref name="write"/>, or, where it throws or answers false, nothing of it.</summary>
+    /// <exception cref="StoreLostException">The store is no longer the one that was opened.</exception>
     internal async Task<bool> WriteAsync(Func<DbTransaction, Task<bool>> write, CancellationToken cancel)
     {
         await (_writer?.WaitAsync(cancel) ?? Task.CompletedTask);
@@ -66,10 +100,20 @@ public sealed class Database : IDisposable
                     await using var transaction = await connection.BeginTransactionAsync(cancel);
                     var isWritten = await write(transaction);
                     if (isWritten)
+                    {
+                        _kind.DemandSame(connection);
                         await transaction.CommitAsync(cancel);
+                        _hasFailed = false;
+                    }
+
                     return isWritten;
                 },
                 cancel);
+        }
+        catch (DbException fault) when (!IsDuplicate(fault))
+        {
+            _hasFailed = true;
+            throw;
         }
         finally
         {
@@ -104,17 +148,16 @@ public sealed class Database : IDisposable
 
     internal static DateOnly DayOf(string text) => DateOnly.ParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture);
 
-    private static Database Open(DatabaseKind kind)
+    private static Database Open(DatabaseKind kind, StoreOpening opening)
     {
         try
         {
-            kind.BringUpToDate();
-            return new Database(kind);
+            return new Database(kind, kind.Open(opening));
         }
         catch (Exception fault) when (fault is DbException or IOException or UnauthorizedAccessException or System.Net.Sockets.SocketException or ArgumentException)
         {
             kind.Dispose();
-            throw new StoreException(kind.Name, fault);
+            throw StoreException.Of(kind.Name, fault);
         }
         catch (StoreException)
         {
@@ -123,6 +166,3 @@ public sealed class Database : IDisposable
         }
     }
 }
-
-/// <summary>The store cannot be opened.</summary>
-public sealed class StoreException(string name, Exception cause) : Exception($"The store {name} cannot be opened: {cause.Message}", cause);

@@ -3,6 +3,7 @@ using System.Reflection;
 using Dapper;
 using DbUp;
 using DbUp.Builder;
+using DbUp.Engine;
 using Microsoft.Data.Sqlite;
 using Npgsql;
 
@@ -18,9 +19,15 @@ internal abstract class DatabaseKind : IDisposable
 
     public abstract string LockingC { get; }
 
+    public abstract string NowInMilliseconds { get; }
+
+    /// <summary>Opens the store; gives which it is.</summary>
+    public abstract OpenedStore Open(StoreOpening opening);
+
     public abstract DbConnection Connect();
 
-    public abstract void BringUpToDate();
+    /// <exception cref="StoreLostException">What a connection leads to is not the store that was opened.</exception>
+    public abstract void DemandSame(DbConnection connection);
 
     public abstract Task<bool> BackupAsync(DbConnection connection, string file, CancellationToken cancel);
 
@@ -41,24 +48,49 @@ internal abstract class DatabaseKind : IDisposable
         : Task.CompletedTask;
 
     /// <summary>The scripts are one set for both; the names of two types differ.</summary>
-    protected void Upgrade(UpgradeEngineBuilder builder, string blob, string text)
-    {
-        var upgrade = builder.WithScriptsEmbeddedInAssembly(Assembly.GetExecutingAssembly())
+    protected static UpgradeEngine UpgradeOf(UpgradeEngineBuilder builder, string blob, string text) =>
+        builder.WithScriptsEmbeddedInAssembly(Assembly.GetExecutingAssembly())
             .WithVariable("blob", blob)
             .WithVariable("text", text)
             .WithTransactionPerScript()
             .LogToNowhere()
-            .Build()
-            .PerformUpgrade();
-        if (!upgrade.Successful)
-            throw new StoreException(Name, upgrade.Error);
+            .Build();
+
+    /// <summary>Looks at what the store is before anything is written to it. Is it to be made?</summary>
+    /// <exception cref="StoreException">It is none, or not of this version.</exception>
+    protected bool Inspect(UpgradeEngine upgrade, StoreOpening opening)
+    {
+        var isNone = upgrade.GetExecutedScripts().Count == 0;
+        if (isNone && opening != StoreOpening.OrMake)
+            throw new NoStoreException(Name);
+        if (upgrade.GetExecutedButNotDiscoveredScripts() is [var newer, ..])
+            throw new StoreException($"The store {Name} was changed by a newer version of this program ({newer}), which alone knows how to use it.");
+        if (opening == StoreOpening.ToRead && upgrade.IsUpgradeRequired())
+            throw new StoreException($"The store {Name} is of an older version. Start the service on it once, which brings it up to date; of a backup: restore it.");
+        return isNone;
+    }
+
+    protected void Perform(UpgradeEngine upgrade)
+    {
+        var result = upgrade.PerformUpgrade();
+        if (!result.Successful)
+            throw StoreException.Of(Name, result.Error);
     }
 }
+
+/// <summary>A store that was opened.</summary>
+/// <param name="Identity">Which it is.</param>
+/// <param name="IsNew">Was it made just now?</param>
+internal sealed record OpenedStore(StoreIdentity Identity, bool IsNew);
 
 /// <summary>One SQLite file.</summary>
 internal sealed class SqliteKind(string path) : DatabaseKind
 {
     private readonly string _file = Path.GetFullPath(path);
+    private SqliteOpenMode _mode = SqliteOpenMode.ReadWrite;
+
+    /// <summary>Keeps the file that was opened from its end, so that no other can have its inode.</summary>
+    private SqliteConnection? _held;
 
     public override string Name => _file;
 
@@ -66,31 +98,74 @@ internal sealed class SqliteKind(string path) : DatabaseKind
 
     public override string LockingC => "";
 
-    private string ConnectionString => new SqliteConnectionStringBuilder { DataSource = _file }.ToString();
+    public override string NowInMilliseconds => "CAST(unixepoch('subsec') * 1000 AS INTEGER)";
+
+    /// <summary>The file that has to be there while one process brings the tables up to date.</summary>
+    public static string LockOf(string file) => file + ".upgrade";
+
+    public override OpenedStore Open(StoreOpening opening)
+    {
+        if (opening == StoreOpening.ToRead)
+            _mode = SqliteOpenMode.ReadOnly;
+        if (opening == StoreOpening.OrMake)
+            Directory.CreateDirectory(Path.GetDirectoryName(_file)!);
+        else if (!File.Exists(_file))
+            throw new NoStoreException(_file);
+        if (opening != StoreOpening.ToRead && File.Exists(_file) && SqliteFile.IsBackup(_file))
+            throw new StoreException($"The file {_file} is a backup. Copied to the place of a store it may meet the log of another one: put it there with the command store restore.");
+
+        var isNew = opening == StoreOpening.ToRead ? Inspect(Upgrade, opening) : BringUpToDate(opening);
+        _held = SqliteFile.Open(_file, _mode);
+        return new OpenedStore(StoreIdentity.ReadOrGive(_held), isNew);
+    }
 
     public override DbConnection Connect() => new SqliteConnection(ConnectionString);
 
-    public override void BringUpToDate()
+    /// <summary>A new connection opens what is at the path now, an older one has what was there then: both must be what this process holds.</summary>
+    public override void DemandSame(DbConnection connection)
     {
-        Directory.CreateDirectory(Path.GetDirectoryName(_file)!);
-        using var alone = HoldAlone(_file + ".upgrade");
-
-        // Readers go on while one writes; the setting stays with the file.
-        using (var connection = new SqliteConnection(ConnectionString))
-            connection.Execute("PRAGMA journal_mode = WAL");
-        Upgrade(DeployChanges.To.SqliteDatabase(ConnectionString), blob: "BLOB", text: "TEXT");
+        if (SqliteFile.HasMoved(_held!) || SqliteFile.HasMoved((SqliteConnection)connection))
+            throw new StoreLostException(_file);
     }
 
     public override async Task<bool> BackupAsync(DbConnection connection, string file, CancellationToken cancel)
     {
-        await connection.ExecuteAsync(new CommandDefinition("VACUUM INTO @file", new { file }, commandTimeout: 0, cancellationToken: cancel));
+        // Under its name only once it is whole.
+        if (File.Exists(file))
+            throw new IOException($"The file {file} is there already.");
+        var part = file + ".part";
+        File.Delete(part);
+        await connection.ExecuteAsync(new CommandDefinition("VACUUM INTO @part", new { part }, commandTimeout: 0, cancellationToken: cancel));
+        await using (var copy = SqliteFile.Open(part, SqliteOpenMode.ReadWrite))
+            await copy.ExecuteAsync(SqliteFile.MarkAsBackup);
+        File.Move(part, file);
         return true;
     }
 
     public override void Dispose()
     {
-        using var connection = new SqliteConnection(ConnectionString);
-        SqliteConnection.ClearPool(connection);
+        using (var connection = new SqliteConnection(ConnectionString))
+            SqliteConnection.ClearPool(connection);
+        _held?.Dispose();
+    }
+
+    private string ConnectionString => SqliteFile.ConnectionString(_file, _mode, isPooled: true);
+
+    private UpgradeEngine Upgrade => UpgradeOf(DeployChanges.To.SqliteDatabase(SqliteFile.ConnectionString(_file, _mode)), blob: "BLOB", text: "TEXT");
+
+    private bool BringUpToDate(StoreOpening opening)
+    {
+        using var alone = HoldAlone(LockOf(_file));
+        if (!File.Exists(_file))
+            SqliteFile.Open(_file, SqliteOpenMode.ReadWriteCreate).Dispose();
+        var isNew = Inspect(Upgrade, opening);
+
+        // Readers go on while one writes; the setting stays with the file.
+        using var connection = SqliteFile.Open(_file, _mode);
+        connection.Execute("PRAGMA journal_mode = WAL");
+        Perform(Upgrade);
+        StoreIdentity.ReadOrGive(connection);
+        return isNew;
     }
 
     /// <summary>Several processes may open the file at once, and only one may change its tables. The system lets go of the lock when its holder ends.</summary>
@@ -117,6 +192,7 @@ internal sealed class PostgreSqlKind(string connectionString) : DatabaseKind
     private const long UpgradeLock = 0x6761732D626F696C;
 
     private NpgsqlDataSource? _source;
+    private StoreIdentity? _identity;
 
     /// <summary>Without the connection string, which may hold a password; it may also be none.</summary>
     public override string Name
@@ -139,21 +215,45 @@ internal sealed class PostgreSqlKind(string connectionString) : DatabaseKind
 
     public override string LockingC => "FOR UPDATE OF c SKIP LOCKED";
 
-    public override DbConnection Connect() => (_source ??= NpgsqlDataSource.Create(connectionString)).CreateConnection();
+    public override string NowInMilliseconds => "CAST(EXTRACT(EPOCH FROM clock_timestamp()) * 1000 AS BIGINT)";
 
-    public override void BringUpToDate()
+    public override DbConnection Connect() => Source.CreateConnection();
+
+    /// <summary>A connection never leads to another store than the one to which it was opened, which was asked then.</summary>
+    public override void DemandSame(DbConnection connection)
+    {
+    }
+
+    public override OpenedStore Open(StoreOpening opening)
     {
         using var connection = Connect();
         connection.Open();
         connection.Execute("SELECT pg_advisory_lock(@UpgradeLock)", new { UpgradeLock });
 
         // Bytewise comparison, as SQLite has it: what sorts here must not depend on the database's language.
-        Upgrade(DeployChanges.To.PostgresqlDatabase(connectionString), blob: "BYTEA", text: "TEXT COLLATE \"C\"");
+        var upgrade = UpgradeOf(DeployChanges.To.PostgresqlDatabase(connectionString), blob: "BYTEA", text: "TEXT COLLATE \"C\"");
+        var isNew = Inspect(upgrade, opening);
+        if (opening != StoreOpening.ToRead)
+            Perform(upgrade);
+        _identity = StoreIdentity.ReadOrGive(connection);
         connection.Execute("SELECT pg_advisory_unlock(@UpgradeLock)", new { UpgradeLock });
+        return new OpenedStore(_identity, isNew);
     }
 
     public override Task<bool> BackupAsync(DbConnection connection, string file, CancellationToken cancel) =>
         throw new NotSupportedException("The store is PostgreSQL, which has its own tool for this: pg_dump --format=custom.");
 
     public override void Dispose() => _source?.Dispose();
+
+    private NpgsqlDataSource Source => _source ??= new NpgsqlDataSourceBuilder(connectionString)
+        .UsePhysicalConnectionInitializer(
+            connection => DemandSame(_identity is null ? null : StoreIdentity.ReadFrom(connection)),
+            async connection => DemandSame(_identity is null ? null : await StoreIdentity.ReadFromAsync(connection, CancellationToken.None)))
+        .Build();
+
+    private void DemandSame(StoreIdentity? found)
+    {
+        if (found != _identity)
+            throw new StoreLostException(Name);
+    }
 }

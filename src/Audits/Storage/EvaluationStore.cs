@@ -51,9 +51,11 @@ public sealed class EvaluationStore(Database database)
     /// <param name="shown">How much of it was asked for.</param>
     /// <param name="cancel">Gives up.</param>
     /// <param name="due">What falls due by the record.</param>
+    /// <param name="keyed">The caller's key, which is settled along with it; null: none was sent.</param>
     /// <returns>False, and nothing is stored, when the evaluation that the record supersedes is not there or superseded already. One that still stands is left as it is.</returns>
+    /// <exception cref="KeyLostException">The key was held for too long; nothing is stored.</exception>
     public Task<bool> SaveAsync(
-        Tenant tenant, ServiceRecord record, ReadOnlyMemory<byte> posted, Evaluation evaluation, Include shown, CancellationToken cancel, IReadOnlyList<DueDate>? due = null)
+        Tenant tenant, ServiceRecord record, ReadOnlyMemory<byte> posted, Evaluation evaluation, Include shown, CancellationToken cancel, IReadOnlyList<DueDate>? due = null, KeyedRequest? keyed = null)
     {
         var row = new
         {
@@ -85,6 +87,8 @@ public sealed class EvaluationStore(Database database)
                     return false;
 
                 await visit.WriteAsync(transaction, cancel);
+                if (keyed is not null)
+                    await IdempotencyStore.SettleAsync(database, transaction, tenant, keyed, cancel);
                 return true;
             },
             cancel);

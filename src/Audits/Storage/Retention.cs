@@ -44,7 +44,10 @@ public sealed class Retention(Database database)
         """;
 
     /// <summary>What was worked out from a record, kept beside it.</summary>
-    private static readonly string[] DeleteBeside = [.. new[] { "due_dates", "visits", "preview_changes" }.Select(table => $"DELETE FROM {table} WHERE tenant = @tenant AND evaluation_id = @evaluationId")];
+    private static readonly string[] DeleteBeside = [.. new[] { "due_dates", "visits", "preview_changes", "idempotency_keys" }.Select(table => $"DELETE FROM {table} WHERE tenant = @tenant AND evaluation_id = @evaluationId")];
+
+    /// <summary>Keys whose holder was killed before anything came of them.</summary>
+    private const string DeleteEndedKeys = "DELETE FROM idempotency_keys WHERE tenant = @tenant AND lease_until < {0}";
 
     private const string DeleteFindings = "DELETE FROM audit_findings WHERE tenant = @tenant AND audit_id = @Id AND line = @Line";
 
@@ -78,6 +81,8 @@ public sealed class Retention(Database database)
         var audits = (await database.ReadAsync(connection => connection.QueryAsync<string>(Command(SelectEmptyAudits)), cancel)).AsList();
         foreach (var auditId in audits)
             await database.DropAuditAsync(tenant.Name, auditId, cancel);
+        await database.WriteAsync(
+            async transaction => await transaction.Connection!.ExecuteAsync(Command(DeleteEndedKeys.Replace("{0}", database.NowInMilliseconds, StringComparison.Ordinal), transaction)) > 0, cancel);
         var held = await database.ReadAsync(connection => connection.ExecuteScalarAsync<int>(Command(CountHeld)), cancel);
         return new PurgeCounts(evaluations, lines, audits.Count, held);
 

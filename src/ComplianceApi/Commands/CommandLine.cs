@@ -15,7 +15,7 @@ internal static class CommandLine
         ["audit"] = ["audit month.ndjson", "audit month.csv --format csv > findings.csv", "audit month.ndjson --format junit > results.xml --report month.html"],
         ["questions"] = ["questions", "questions --job-type landlordCheck --jurisdiction GB-WLS --fuel propane"],
         ["rules"] = ["rules", "rules --topic combustion", "rules combustion-ratio"],
-        [Serve] = ["serve", "serve --urls http://127.0.0.1:5081 --Store:Path=other.db"],
+        [Serve] = ["serve", "serve --urls http://127.0.0.1:5081 --Store:Path=other.db --Store:Create=true"],
         ["demo"] = ["demo --once", "demo --urls http://127.0.0.1:5081", "demo --save month.csv"],
     };
 
@@ -63,7 +63,7 @@ internal static class CommandLine
 
     private static bool IsAboutItself(string arg) => arg is "--help" or "-h" or "-?" or "/?" or "--version";
 
-    private static Command ServeCommand() => new(Serve, "Start the service. Settings follow as --Name value or --Name=value, such as --urls, --Store:Path, --Store:ConnectionString, --Rules:Overrides, --Audits:Workers; or come from the environment (Store__Path).");
+    private static Command ServeCommand() => new(Serve, "Start the service. Settings follow as --Name value or --Name=value, such as --urls, --Store:Path, --Store:Create, --Store:ConnectionString, --Keys:Required, --Rules:Overrides, --Audits:Workers; or come from the environment (Store__Path).");
 
     private sealed class HelpWithExamples(HelpAction help) : SynchronousCommandLineAction
     {

@@ -26,8 +26,9 @@ internal static class KeysCommand
         });
         var expires = new Option<DateOnly?>("--expires") { Description = "Its last day (UTC), such as 2027-03-31. Without, it works until it is revoked.", CustomParser = Day };
         var note = new Option<string>("--note") { Description = "What it is for; shown in the list.", DefaultValueFactory = _ => "" };
-        var command = new Command("add", "Makes a key and prints it, this once. To change keys without a gap: make the new one, hand it out, then revoke the old one.") { scopes, tenant, expires, note };
-        command.SetAction((parsed, stop) => StoreOptions.WithStoreAsync(parsed, async database =>
+        var create = new Option<bool>("--create") { Description = "Make the store where there is none, for a first key before the first start. In the usual place it is made without." };
+        var command = new Command("add", "Makes a key and prints it, this once. To change keys without a gap: make the new one, hand it out, then revoke the old one.") { scopes, tenant, expires, note, create };
+        command.SetAction((parsed, stop) => StoreOptions.WithStoreAsync(parsed, OpeningOf(parsed, parsed.GetValue(create)), async database =>
         {
             var lastDay = parsed.GetValue(expires);
             DateTimeOffset? end = lastDay is { } day ? new DateTimeOffset(day.AddDays(1), TimeOnly.MinValue, TimeSpan.Zero) : null;
@@ -43,7 +44,7 @@ internal static class KeysCommand
     private static Command List()
     {
         var command = new Command("list", "Lists the keys: id, tenant, scopes, state, when it was made, what it is for.");
-        command.SetAction((parsed, stop) => StoreOptions.WithStoreAsync(parsed, async database =>
+        command.SetAction((parsed, stop) => StoreOptions.ReadStoreAsync(parsed, async database =>
         {
             var now = TimeProvider.System.GetUtcNow();
             foreach (var key in await new KeyStore(database).ListAsync(stop))
@@ -57,7 +58,7 @@ internal static class KeysCommand
     {
         var id = new Argument<string>("id") { Description = "The part of the key before the dot, as the list shows it." };
         var command = new Command("revoke", "Takes a key out of use: within a second it opens nothing more, in browsers neither.") { id };
-        command.SetAction((parsed, stop) => StoreOptions.WithStoreAsync(parsed, async database =>
+        command.SetAction((parsed, stop) => StoreOptions.WithStoreAsync(parsed, StoreOpening.ToUse, async database =>
         {
             if (await new KeyStore(database).RevokeAsync(KeyText.IdOf(parsed.GetRequiredValue(id)), TimeProvider.System.GetUtcNow(), stop))
                 return 0;
@@ -66,6 +67,10 @@ internal static class KeysCommand
         }));
         return command;
     }
+
+    private static StoreOpening OpeningOf(ParseResult parsed, bool isToBeMade) => parsed.GetValue(StoreOptions.Connection) is null
+        ? StorePlace.OpeningOf(parsed.GetValue(StoreOptions.Path), isToBeMade)
+        : isToBeMade ? StoreOpening.OrMake : StoreOpening.ToUse;
 
     private static string StateOf(ApiKey key, DateTimeOffset now) => key switch
     {

@@ -45,14 +45,14 @@ internal sealed class StoreToLookIn : IDisposable
     {
         var tenant = new Tenant(parsed.GetRequiredValue(OfTenant));
         if (parsed.GetValue(StoreOptions.Connection) is { } connection)
-            return new StoreToLookIn(tenant, Database.OpenPostgreSql(connection), " in the store of --connection");
+            return new StoreToLookIn(tenant, Database.OpenPostgreSql(connection, StoreOpening.ToRead), " in the store of --connection");
 
         var path = Path.GetFullPath(parsed.GetRequiredValue(StoreOptions.Path));
         if (File.Exists(path))
-            return new StoreToLookIn(tenant, Database.Open(path), $" in the store {path}");
+            return new StoreToLookIn(tenant, Database.Open(path, StoreOpening.ToRead), $" in the store {path}");
 
         var folder = new TemporaryFolder("look-");
-        return new StoreToLookIn(tenant, Database.Open(folder.File("empty.db")), $": there is no store {path} to look in", folder);
+        return new StoreToLookIn(tenant, Database.Open(folder.File("empty.db"), StoreOpening.OrMake), $": there is no store {path} to look in", folder);
     }
 
     public void Dispose()

@@ -56,16 +56,26 @@ public static class EvaluationRoutes
 
         var shown = Shown.Of(request) ?? Include.Default;
         var keep = Store.Of(request);
-        using var repeat = keep && key is not null ? await repeats.BeginAsync(tenant, key, request.QueryString.ToUriComponent(), body.Bytes, cancel) : null;
+        await using var repeat = keep && key is not null ? await repeats.BeginAsync(tenant, key, request.QueryString.ToUriComponent(), body.Bytes, cancel) : null;
         if (repeat?.Problem is { } notNow)
             return notNow;
         if (repeat?.Stored is { } earlier)
             return new EvaluationCreated(earlier.Evaluation.Show(earlier.Shown));
 
         var law = new Law(AsOf.Of(request), NextChange.Of(request));
-        var judged = await judge.JudgeAsync(tenant, body.Bytes, shown, keep, law, cancel, repeat?.EvaluationId);
+        Judged judged;
+        try
+        {
+            judged = await judge.JudgeAsync(tenant, body.Bytes, shown, keep, law, cancel, repeat?.Keyed);
+        }
+        catch (KeyLostException)
+        {
+            return new ProblemResult(ProblemKind.KeyInFlight);
+        }
+
         if (judged.Problem is { } problem)
             return problem;
+        repeat?.IsStored = true;
 
         var answer = judged.Evaluation!.Show(shown);
         return keep ? new EvaluationCreated(answer) : new EvaluationShown(answer);

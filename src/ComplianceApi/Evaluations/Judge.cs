@@ -17,8 +17,9 @@ public sealed class Judge(ComplianceEngine engine, EvaluationStore evaluations, 
     /// <param name="keep">Whether to store it.</param>
     /// <param name="law">Whose law.</param>
     /// <param name="cancel">Gives up.</param>
-    /// <param name="evaluationId">The id that a stored evaluation is to have; by default a new one.</param>
-    public async Task<Judged> JudgeAsync(Tenant tenant, ReadOnlyMemory<byte> posted, Include shown, bool keep, Law law, CancellationToken cancel, string? evaluationId = null)
+    /// <param name="keyed">The caller's key and the id that its evaluation is to have; null: no key, and a new id.</param>
+    /// <exception cref="KeyLostException">The key was held for too long; nothing is stored.</exception>
+    public async Task<Judged> JudgeAsync(Tenant tenant, ReadOnlyMemory<byte> posted, Include shown, bool keep, Law law, CancellationToken cancel, KeyedRequest? keyed = null)
     {
         using var judging = Telemetry.StartJudging();
         var read = RecordReader.Read(posted);
@@ -41,11 +42,11 @@ public sealed class Judge(ComplianceEngine engine, EvaluationStore evaluations, 
         Telemetry.Judged(whole.Outcome);
         var evaluation = whole with
         {
-            EvaluationId = keep ? evaluationId ?? Guid.CreateVersion7(now).ToString() : null,
+            EvaluationId = keep ? keyed?.EvaluationId ?? Guid.CreateVersion7(now).ToString() : null,
             EvaluatedAt = now,
             NextChange = law.ShowsNextChange ? engine.NextChange(whole, record, said.Beside) : null,
         };
-        return !keep || await evaluations.SaveAsync(tenant, record, posted, evaluation, shown, cancel, DueDates.Of(new Visit(record, engine.Catalogue.Limits, said.Beside)))
+        return !keep || await evaluations.SaveAsync(tenant, record, posted, evaluation, shown, cancel, DueDates.Of(new Visit(record, engine.Catalogue.Limits, said.Beside)), keyed)
             ? new Judged(evaluation)
             : new Judged(FaultKind.Invalid, [RecordCheck.SupersededInTheMeantime]);
     }

@@ -1,4 +1,4 @@
-using System.Collections.Concurrent;
+using System.Data.Common;
 using System.Security.Cryptography;
 using System.Text;
 using Audits;
@@ -6,42 +6,27 @@ using Audits;
 namespace ComplianceApi;
 
 /// <summary>
-/// Lets a caller who got no answer post again without making a second evaluation: the same key with the same request gives the first
-/// one's evaluation, also after a crash between judging and answering.
+/// Lets a caller who got no answer post again without making a second evaluation, at whichever instance: the same key with the same
+/// request gives the first one's evaluation, also after a crash between judging and answering.
 /// </summary>
 public sealed class Repeats(IdempotencyStore keys, EvaluationStore evaluations, TimeProvider clock)
 {
-    private readonly ConcurrentDictionary<(string Tenant, string Key), bool> _inFlight = new();
-
     /// <summary>Begins a request with a key: it may be judged, was judged, or is refused.</summary>
     public async Task<Repeat> BeginAsync(Tenant tenant, string key, string query, ReadOnlyMemory<byte> body, CancellationToken cancel)
     {
-        var place = (tenant.Name, key);
-        if (!_inFlight.TryAdd(place, true))
-            return new Repeat(() => { }) { Problem = new ProblemResult(ProblemKind.KeyInFlight) };
-
-        void End() => _inFlight.TryRemove(place, out _);
-        try
+        var asked = new KeyedRequest(key, FingerprintOf(query, body), Guid.CreateVersion7(clock.GetUtcNow()).ToString());
+        while (await keys.TakeAsync(tenant, asked, cancel) is { } holder)
         {
-            var asked = new KeyedRequest(FingerprintOf(query, body), Guid.CreateVersion7(clock.GetUtcNow()).ToString());
-            if (await keys.FindAsync(tenant, key, cancel) is { } earlier)
-            {
-                if (await evaluations.FindAsync(tenant, earlier.EvaluationId, cancel) is { } stored)
-                {
-                    return earlier.Fingerprint == asked.Fingerprint
-                        ? new Repeat(End) { Stored = stored }
-                        : new Repeat(End) { Problem = new ProblemResult(ProblemKind.KeyReused) };
-                }
-            }
+            if (!holder.IsSettled)
+                return new Repeat { Problem = new ProblemResult(ProblemKind.KeyInFlight) };
 
-            await keys.SaveAsync(tenant, key, asked, cancel);
-            return new Repeat(End) { EvaluationId = asked.EvaluationId };
+            if (await evaluations.FindAsync(tenant, holder.EvaluationId, cancel) is { } stored)
+                return holder.Fingerprint == asked.Fingerprint ? new Repeat { Stored = stored } : new Repeat { Problem = new ProblemResult(ProblemKind.KeyReused) };
+
+            await keys.ForgetAsync(tenant, key, holder, cancel);
         }
-        catch
-        {
-            End();
-            throw;
-        }
+
+        return new Repeat(() => keys.ReleaseAsync(tenant, asked, CancellationToken.None)) { Keyed = asked };
     }
 
     private static string FingerprintOf(string query, ReadOnlyMemory<byte> body)
@@ -54,7 +39,8 @@ public sealed class Repeats(IdempotencyStore keys, EvaluationStore evaluations, 
 }
 
 /// <summary>A request with a key, from its arrival to its answer.</summary>
-public sealed class Repeat(Action end) : IDisposable
+/// <param name="release">Gives the key up, unless its evaluation was stored; null where it is not this request's.</param>
+public sealed class Repeat(Func<Task>? release = null) : IAsyncDisposable
 {
     /// <summary>Why it is refused.</summary>
     public ProblemResult? Problem { get; init; }
@@ -62,9 +48,22 @@ public sealed class Repeat(Action end) : IDisposable
     /// <summary>The evaluation that an earlier request with this key made.</summary>
     public StoredEvaluation? Stored { get; init; }
 
-    /// <summary>The id that its evaluation is to have.</summary>
-    public string? EvaluationId { get; init; }
+    /// <summary>The key, and the id that its evaluation is to have; the evaluation is to be stored with it.</summary>
+    public KeyedRequest? Keyed { get; init; }
+
+    /// <summary>Was the evaluation stored with it?</summary>
+    public bool IsStored { get; set; }
 
     /// <inheritdoc />
-    public void Dispose() => end();
+    public async ValueTask DisposeAsync()
+    {
+        try
+        {
+            await (IsStored || release is null ? Task.CompletedTask : release());
+        }
+        catch (DbException)
+        {
+            // Without its store nothing can be given up; the lease ends by itself.
+        }
+    }
 }

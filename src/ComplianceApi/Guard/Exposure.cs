@@ -11,17 +11,23 @@ internal sealed class Exposure
     /// <summary>Names the setting with the addresses of proxies whose word is taken for whom they forward; empty: no proxy's.</summary>
     public const string Setting = "Proxy:Trusted";
 
+    /// <summary>Names the setting by which a key is asked for on loopback too, whether one was ever made or not.</summary>
+    public const string KeysRequired = "Keys:Required";
+
     private static readonly string[] ForwardingHeaders =
         ["Forwarded", "Via", "X-Real-IP", "X-Client-IP", "X-Cluster-Client-IP", "True-Client-IP"];
 
     // X-Original-: what the framework's own forwarding middleware renames them to once it has believed them.
     private static readonly string[] ForwardingPrefixes = ["X-Forwarded", "X-Original-"];
 
-    /// <exception cref="StartRefusedException">The setting is no list of addresses.</exception>
+    private readonly bool _areKeysRequired;
+
+    /// <exception cref="StartRefusedException">The settings are no list of addresses, or neither true nor false.</exception>
     public Exposure(IConfiguration configuration)
     {
         TrustedProxies = [.. (configuration[Setting] ?? "").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(AddressOf)];
         IsOpen = TrustedProxies.Count > 0;
+        _areKeysRequired = Settings.Flag(configuration, KeysRequired);
     }
 
     /// <summary>The proxies whose word is taken.</summary>
@@ -29,6 +35,9 @@ internal sealed class Exposure
 
     /// <summary>Can it be reached from elsewhere?</summary>
     public bool IsOpen { get; private set; }
+
+    /// <summary>Is a key asked for even where none is in use?</summary>
+    public bool AsksForKeys => IsOpen || _areKeysRequired;
 
     /// <summary>Notes an endpoint before the server listens on it.</summary>
     public void Add(EndPoint endpoint) => IsOpen |= endpoint is not IPEndPoint { Address: var address } || !IPAddress.IsLoopback(address);

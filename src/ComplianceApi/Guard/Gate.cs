@@ -74,7 +74,7 @@ internal sealed class Gate(KeyRing ring, PageSessions sessions, Exposure exposur
         var caller = context.RequestServices.GetRequiredService<Caller>();
         try
         {
-            if (_exposure.IsOpen || await ring.HasKeysAsync(context.RequestAborted))
+            if (_exposure.AsksForKeys || await ring.HasKeysAsync(context.RequestAborted))
             {
                 if (await FindKeyAsync(context) is { } key)
                     caller.Enter(key);

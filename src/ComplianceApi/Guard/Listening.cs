@@ -25,10 +25,11 @@ internal static class Listening
                 var services = server.ApplicationServices;
                 var exposure = services.GetRequiredService<Exposure>();
                 exposure.Add(endpoint.EndPoint);
-                if (exposure.IsOpen && !services.GetRequiredService<KeyRing>().HasLiveKeyAsync(CancellationToken.None).GetAwaiter().GetResult())
+                if (exposure.AsksForKeys && !services.GetRequiredService<KeyRing>().HasLiveKeyAsync(CancellationToken.None).GetAwaiter().GetResult())
                 {
-                    throw new StartRefusedException(
-                        $"Not listening on {endpoint}: others than this machine could call it, and no key is in use. Make one (the command keys add), or listen on localhost only, for example --urls http://127.0.0.1:{UsualPort}.");
+                    throw new StartRefusedException(!exposure.IsOpen
+                        ? $"Not listening on {endpoint}: {Exposure.KeysRequired} is set, and no key is in use. Make one (the command keys add)."
+                        : $"Not listening on {endpoint}: others than this machine could call it, and no key is in use. Make one (the command keys add), or listen on localhost only, for example --urls http://127.0.0.1:{UsualPort}.");
                 }
             });
         });

@@ -8,8 +8,8 @@ internal static class Settings
     /// <summary>The settings of this service by their sections. What stands beside these sections belongs to the framework.</summary>
     private static readonly ILookup<string, string> Known = new[]
     {
-        "Store:Path", "Store:ConnectionString", "Rules:Overrides", "Audits:Workers", "Audits:LeaseSeconds",
-        "Limits:RequestsPerMinute", "Limits:AuditsAtOnce", "Requests:Seconds", Exposure.Setting, "Docs:Enabled",
+        StorePlace.Path, StorePlace.ConnectionString, StorePlace.Create, "Rules:Overrides", "Audits:Workers", "Audits:LeaseSeconds",
+        "Limits:RequestsPerMinute", "Limits:AuditsAtOnce", "Requests:Seconds", Exposure.Setting, Exposure.KeysRequired, "Docs:Enabled",
     }.ToLookup(setting => setting.Split(':')[0], StringComparer.OrdinalIgnoreCase);
 
     /// <summary>Refuses a setting of this service that it does not know: one letter astray, and limits that were meant to hold would not.</summary>
@@ -36,6 +36,16 @@ internal static class Settings
         return int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= least
             ? number
             : throw new StartRefusedException(string.Create(CultureInfo.InvariantCulture, $"{name}: '{text}' is no whole number from {least} up."));
+    }
+
+    /// <summary>Whether something holds; absent, it does not.</summary>
+    /// <exception cref="StartRefusedException">It is neither true nor false.</exception>
+    public static bool Flag(IConfiguration configuration, string name)
+    {
+        if (configuration[name] is not { Length: > 0 } text)
+            return false;
+
+        return bool.TryParse(text, out var holds) ? holds : throw new StartRefusedException($"{name}: '{text}' is neither true nor false.");
     }
 
     /// <summary>A number of seconds above zero.</summary>

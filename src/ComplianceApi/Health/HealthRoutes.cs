@@ -20,11 +20,11 @@ public static class HealthRoutes
     /// <remarks>Asks nothing else: not the rules, not the store.</remarks>
     private static Ok<Health> Live() => TypedResults.Ok(new Health { Status = "live" });
 
-    /// <summary>The rules are compiled and tried, and the store answers.</summary>
-    /// <remarks>The service does not listen before the rules are compiled and have judged the example record; here the store is asked as well.</remarks>
+    /// <summary>The rules are compiled and tried, and the store takes what is written to it.</summary>
+    /// <remarks>The service does not listen before the rules are compiled and have judged the example record; here the store is asked whether it is still the one that was opened, and written to.</remarks>
     private static async Task<Ok<Health>> Ready(ComplianceEngine engine, Database database, CancellationToken cancel)
     {
-        await database.PingAsync(cancel);
+        await database.DemandWellAsync(cancel);
         return TypedResults.Ok(new Health { Status = "ready", RuleSet = engine.Catalogue.Info });
     }
 }

@@ -17,25 +17,20 @@ public static class Startup
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton(provider => ComplianceEngine.Start(RuleCatalogue.Of(
             typeof(RuleIds).Assembly, Overrides.ReadFile(provider.GetRequiredService<IConfiguration>()["Rules:Overrides"]))));
-        services.AddSingleton(provider => OpenStore(provider.GetRequiredService<IConfiguration>()));
+        services.AddSingleton(provider => StorePlace.Open(provider.GetRequiredService<IConfiguration>()));
         services.AddSingleton<EvaluationStore>();
         services.AddSingleton<ProfileStore>();
         services.AddSingleton<HistoryStore>();
         services.AddSingleton<TimelineStore>();
         services.AddSingleton<DueStore>();
         services.AddSingleton<ApplianceHistory>();
-        services.AddSingleton<IdempotencyStore>();
+        services.AddSingleton(provider => new IdempotencyStore(
+            provider.GetRequiredService<Database>(), RequestTime.Longest(provider.GetRequiredService<IConfiguration>())));
         services.AddSingleton<Judge>();
         services.AddSingleton<Repeats>();
         services.AddSingleton<RuleShelf>();
         AuditService.AddTo(services);
     }
-
-    /// <summary>PostgreSQL where <c>Store:ConnectionString</c> names one, else the SQLite file <c>Store:Path</c>.</summary>
-    /// <exception cref="StoreException">It cannot be opened.</exception>
-    internal static Database OpenStore(IConfiguration configuration) => configuration["Store:ConnectionString"] is { Length: > 0 } connectionString
-        ? Database.OpenPostgreSql(connectionString)
-        : Database.Open(configuration["Store:Path"] is { Length: > 0 } path ? path : "data/compliance.db");
 
     /// <summary>Compiles and tries the rules, and opens the store.</summary>
     /// <exception cref="StartRefusedException">The rule set is not whole, the store cannot be opened or a setting is mistyped.</exception>

@@ -7,7 +7,11 @@ internal static class RequestTime
 {
     public static void AddTo(IServiceCollection services, IConfiguration configuration)
     {
-        var policy = new RequestTimeoutPolicy { Timeout = Settings.Seconds(configuration, "Requests:Seconds", 30), TimeoutStatusCode = StatusCodes.Status504GatewayTimeout };
+        var policy = new RequestTimeoutPolicy { Timeout = Longest(configuration), TimeoutStatusCode = StatusCodes.Status504GatewayTimeout };
         services.AddRequestTimeouts(options => options.DefaultPolicy = policy);
     }
+
+    /// <summary>The time that a request may take.</summary>
+    /// <exception cref="StartRefusedException">The setting is no number of seconds.</exception>
+    public static TimeSpan Longest(IConfiguration configuration) => Settings.Seconds(configuration, "Requests:Seconds", 30);
 }

@@ -28,7 +28,7 @@ public sealed class ExposureTests : IDisposable
     {
         foreach (var (end, isRevoked) in new[] { ((DateTimeOffset?)null, (bool?)null), (Now.AddMinutes(-1), false), (null, true) })
         {
-            using (var database = Database.Open(StoreFile))
+            using (var database = Database.Open(StoreFile, StoreOpening.OrMake))
             {
                 var keys = new KeyStore(database);
                 var key = isRevoked is null ? null : await keys.AddAsync(Tenant.Local, [KeyScope.Admin], "", Now.AddDays(-2), end, CancellationToken.None);
@@ -64,7 +64,7 @@ public sealed class ExposureTests : IDisposable
     [Fact]
     public async Task The_first_key_closes_a_service_that_runs_without()
     {
-        using var running = new RunningService(Loopback, Store);
+        using var running = new RunningService(Loopback, Store, "--Store:Create=true");
         using var client = await running.Listening();
         Assert.Equal(HttpStatusCode.OK, (await Get(client, "localhost", key: null)).StatusCode);
 
@@ -78,7 +78,7 @@ public sealed class ExposureTests : IDisposable
     [Fact]
     public async Task Keys_are_made_listed_and_revoked_on_the_command_line()
     {
-        using var add = new RunningService("keys", "add", "read,evaluate", "--tenant", "a", "--expires", "2199-12-31", "--note", "job system", "--path", StoreFile);
+        using var add = new RunningService("keys", "add", "read,evaluate", "--tenant", "a", "--expires", "2199-12-31", "--note", "job system", "--path", StoreFile, "--create");
         var key = (await add.Printed()).Trim();
         using var list = new RunningService("keys", "list", "--path", StoreFile);
         Assert.Matches($"^{KeyText.IdOf(key)}  a  read,evaluate  until 2199-12-31  [0-9-]{{10}}  job system$", (await list.Printed()).Trim());
@@ -104,16 +104,16 @@ public sealed class ExposureTests : IDisposable
     [InlineData("keys", "add", "read", "--expires", "soon")]
     public async Task What_makes_no_sense_makes_no_key(params string[] arguments)
     {
-        using var refused = new RunningService([.. arguments, "--path", StoreFile]);
+        using var refused = new RunningService([.. arguments, "--path", StoreFile, "--create"]);
 
         Assert.NotEqual(0, (await refused.Ended()).ExitCode);
-        using var database = Database.Open(StoreFile);
+        using var database = Database.Open(StoreFile, StoreOpening.OrMake);
         Assert.Empty(await new KeyStore(database).ListAsync(CancellationToken.None));
     }
 
     private async Task<string> Add(KeyScope scope)
     {
-        using var database = Database.Open(StoreFile);
+        using var database = Database.Open(StoreFile, StoreOpening.OrMake);
         return await new KeyStore(database).AddAsync(Tenant.Local, [scope], "", Now, expiresAt: null, CancellationToken.None);
     }
 

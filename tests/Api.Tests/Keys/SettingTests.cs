@@ -32,7 +32,7 @@ public sealed partial class SettingTests : IDisposable
 
     [Fact]
     public void The_settings_are_found() => Assert.Superset(
-        new HashSet<string>(["Proxy:Trusted", "Store:Path", "Store:ConnectionString", "Limits:RequestsPerMinute", "Docs:Enabled"], StringComparer.Ordinal),
+        new HashSet<string>(["Proxy:Trusted", "Store:Path", "Store:ConnectionString", "Store:Create", "Keys:Required", "Limits:RequestsPerMinute", "Docs:Enabled"], StringComparer.Ordinal),
         SettingNames.ToHashSet(StringComparer.Ordinal));
 
     [Theory, MemberData(nameof(Settings))]
@@ -107,7 +107,7 @@ public sealed partial class SettingTests : IDisposable
 
     private async Task<string> Add()
     {
-        using var database = Database.Open(StoreFile);
+        using var database = Database.Open(StoreFile, StoreOpening.OrMake);
         return await new KeyStore(database).AddAsync(Tenant.Local, [KeyScope.Read], "", ServiceInProcess.Now, expiresAt: null, CancellationToken.None);
     }
 

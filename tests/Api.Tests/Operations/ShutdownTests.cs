@@ -10,7 +10,7 @@ public sealed class ShutdownTests(ServiceInProcess service) : IClassFixture<Serv
     public async Task Told_to_end_it_finishes_what_it_judges_and_holds_nothing_back()
     {
         var folder = Directory.CreateTempSubdirectory("end-");
-        string[] arguments = ["--urls=http://127.0.0.1:0", $"--Store:Path={Path.Combine(folder.FullName, "c.db")}", "--Audits:LeaseSeconds=600"];
+        string[] arguments = ["--urls=http://127.0.0.1:0", $"--Store:Path={Path.Combine(folder.FullName, "c.db")}", "--Store:Create=true", "--Audits:LeaseSeconds=600"];
         Uri audit;
         var watch = new Stopwatch();
         using (var first = new RunningService(arguments))

@@ -9,7 +9,7 @@ using ServiceRecords;
 
 // What ../queue puts together. CONNECTION is the first argument everywhere; the store is made when it is not there.
 const int Workers = 2;
-using var database = Database.OpenPostgreSql(args[1]);
+using var database = Database.OpenPostgreSql(args[1], StoreOpening.OrMake);
 switch (args)
 {
     case ["fill", _, var records]:

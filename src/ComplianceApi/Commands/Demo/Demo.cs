@@ -32,7 +32,7 @@ internal static class Demo
     private static async Task<int> RunAsync(string? urls, bool once, TextWriter output, CancellationToken stop)
     {
         using var folder = new TemporaryFolder("compliance-demo-");
-        string[] settings = [$"--Store:Path={folder.File("demo.db")}", "--Logging:LogLevel:Default=Warning", "--Docs:Enabled=true"];
+        string[] settings = [$"--Store:Path={folder.File("demo.db")}", "--Store:Create=true", "--Logging:LogLevel:Default=Warning", "--Docs:Enabled=true"];
         await using var app = Service.Build(urls is null ? settings : [$"--urls={urls}", .. settings]);
         await app.StartAsync(stop);
 
