@@ -1,4 +1,5 @@
 import assert from 'node:assert/strict';
+import { once } from 'node:events';
 import { createServer } from 'node:http';
 import { after, test } from 'node:test';
 import { axe, close, open, plain, service, trespasses } from './watch.mjs';
@@ -21,6 +22,7 @@ test('from signing in over a month of records to its printed report, and out aga
   await page.locator('h1', { hasText: '31 records' }).waitFor();
   await page.getByRole('link', { name: 'Report to print' }).click();
   await page.waitForURL(/report$/);
+  assert.match(plain(await page.locator('#dangers ~ .wide tr[data-line="1"]').textContent()), /^INVENTED-PLACE .* engineer 700001/);
   assert.ok((await page.pdf({ preferCSSPageSize: true })).length > 10_000);
   await page.goBack();
   await page.getByRole('button', { name: 'Sign out' }).click();
@@ -46,6 +48,7 @@ test('what another site has the browser send is refused on a page, and nobody is
   await page.waitForURL(/\/rules$/);
   const other = createServer((request, response) => response.setHeader('Content-Type', 'text/html').end(
     `<form method="post" action="${service}${request.url}"><input name="key" value="${key}"><button>Win</button></form>`)).listen(0, '127.0.0.1');
+  await once(other, 'listening');
   try {
     for (const form of ['/sign-in', '/sign-out']) {
       await page.goto(`http://127.0.0.1:${other.address().port}${form}`);
