@@ -76,7 +76,7 @@ public sealed class AuditPlaceAndDayTests(ServiceInProcess service) : IClassFixt
         var location = await Audited([Record(1, coPpm: 96), Record(2, coPpm: 96, change: record => record["appliance"]!["fuel"] = "coal")]);
 
         foreach (var read in new[] { await PageOf(location), await _client.GetStringAsync($"{location}/report") })
-            Assert.Contains("None of the 1 record that could be judged shows a danger; 1 record could not be judged, and nothing is known of it.", read, StringComparison.Ordinal);
+            Assert.Contains("No danger is shown by the 1 record that could be judged; 1 record could not be judged, and nothing is known of it.", read, StringComparison.Ordinal);
     }
 
     private async Task<Uri> Audited(IEnumerable<byte[]> records)

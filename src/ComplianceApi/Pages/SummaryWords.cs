@@ -20,7 +20,7 @@ internal static class SummaryWords
     public static string NoDanger(AuditSummary summary) => summary.Records switch
     {
         { Judged: 0 } records => $"{(records.Read == 1 ? "The record" : $"None of the {Say.Count(records.Read)} records")} could {(records.Read == 1 ? "not " : "")}be judged, so nothing is known of any danger.",
-        { Rejected: > 0 } records => $"None of the {Say.Of(records.Judged, "record")} that could be judged shows a danger; {Say.Of(records.Rejected, "record")} could not be judged, and nothing is known of {(records.Rejected == 1 ? "it" : "them")}. That is about the records, not about the boilers.",
+        { Rejected: > 0 } records => $"No danger is shown by the {Say.Of(records.Judged, "record")} that could be judged; {Say.Of(records.Rejected, "record")} could not be judged, and nothing is known of {(records.Rejected == 1 ? "it" : "them")}. That is about the records, not about the boilers.",
         _ => "No record shows a danger. That is about the records, not about the boilers.",
     };
 
