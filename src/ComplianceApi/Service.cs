@@ -42,6 +42,7 @@ internal static class Service
         v1.MapAppliances();
         v1.MapDue();
         v1.MapQuestions();
+        v1.MapRecordTemplate();
         v1.MapCatalogue();
         v1.MapCalculations();
         v1.MapProfiles();

@@ -33,6 +33,27 @@ public sealed class AuditCommandTests(ServiceInProcess service) : IClassFixture<
         Assert.Contains("Findings by rule", await File.ReadAllTextAsync(InFolder("report.html")), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task What_is_printed_says_where_and_when_and_of_a_file_that_cannot_be_read_no_good()
+    {
+        byte[][] month = [.. AuditCalls.Month(service.ExampleRecord, 5)];
+        var (_, dangers, _) = await Run("audit", Write("unsafe.ndjson", System.Text.Encoding.UTF8.GetString(AuditCalls.Lines([month[1], month[2]]))), "--report", InFolder("report.html"));
+        var (code, nothing, _) = await Run("audit", Write("coal.ndjson", System.Text.Encoding.UTF8.GetString(month[2])), "--report", InFolder("nothing.html"));
+
+        Assert.Contains("P-77, visited 14 September 2026, engineer 7001234. Line 1, record M-2.", dangers.ReplaceLineEndings(" "), StringComparison.Ordinal);
+        Assert.Matches(@"1 +M-2 +P-77 +2026-09-14 ", dangers);
+        Assert.Contains("P-77 <span class=\"basis\">14 September 2026</span> <span class=\"basis\">engineer 7001234</span>", await File.ReadAllTextAsync(InFolder("report.html")), StringComparison.Ordinal);
+        Assert.Equal(2, code);
+        foreach (var said in new[] { nothing.ReplaceLineEndings(" "), await File.ReadAllTextAsync(InFolder("nothing.html")) })
+        {
+            Assert.Contains("The record could not be judged, so nothing is known of any danger.", said, StringComparison.Ordinal);
+            Assert.Contains("The first fault: Line 1, record M-3, appliance, fuel:", said, StringComparison.Ordinal);
+            Assert.Contains("/v1/record-template.csv", said, StringComparison.Ordinal);
+        }
+
+        Assert.All((dangers + nothing).Split('\n'), line => Assert.InRange(line.Length, 0, 80));
+    }
+
     [Theory]
     [InlineData("empty.ndjson", "", "no record")]
     [InlineData("not.json", "{}", "array")]

@@ -61,7 +61,7 @@ public sealed class GuardTests(ServiceInProcess service) : IClassFixture<Service
         Assert.Equal("nosniff", Assert.Single(headers.GetValues("X-Content-Type-Options")));
         Assert.Contains("default-src 'none'", Assert.Single(headers.GetValues("Content-Security-Policy")), StringComparison.Ordinal);
         Assert.Contains("frame-ancestors 'none'", Assert.Single(headers.GetValues("Content-Security-Policy")), StringComparison.Ordinal);
-        Assert.Equal("no-referrer", Assert.Single(headers.GetValues("Referrer-Policy")));
+        Assert.Equal("same-origin", Assert.Single(headers.GetValues("Referrer-Policy")));
     }
 
     [Theory]

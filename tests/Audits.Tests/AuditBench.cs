@@ -101,7 +101,7 @@ internal sealed class AuditBench : IDisposable
         return new(
             Scratch.Rules, profiles, new EvaluationStore(database), new HistoryStore(database), new WaitingChunks(database, clock, Lease), results, new AuditFinish(database, clock), new Corrections(database),
             new PreviewWork(database, Candidates, profiles, results, new PreviewStore(database, new AuditStore(database, clock), clock)),
-            new UnfinishedVisits(database, profiles, VisitsBy(clock)));
+            new UnfinishedVisits(database, profiles, VisitsBy(clock)), new UnplacedLines(database));
     }
 
     private static ResultStore ResultsOn(Database database, TimeProvider clock) => new(database, VisitsBy(clock));

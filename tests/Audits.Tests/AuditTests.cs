@@ -172,6 +172,8 @@ public sealed class AuditTests
 
         var unsafeRows = await bench.Findings.PageAsync(Scratch.A, audit, AuditBench.AnyRow with { Outcome = "unsafe" }, null, 100, default);
         Assert.Equal(12, unsafeRows.Select(row => row.Line).Distinct().Count());
+        Assert.All(unsafeRows, row => Assert.Equal(("P-77", new DateOnly(2026, 9, 14)), (row.Premises, row.VisitedOn)));
+        Assert.Equal(unsafeRows.Select(row => row.Line).Distinct(), (await bench.Audits.UnsafeAsync(Scratch.A, audit, default)).Select(danger => danger.Record.Line).Order());
         Assert.Empty(await bench.Findings.PageAsync(Scratch.B, audit, AuditBench.AnyRow, null, 100, default));
     }
 

@@ -25,7 +25,7 @@ public sealed class SummaryTests
         }
 
         Assert.Equal(Text(whole.ToSummary(40)), Text(sum.ToSummary(Day, 40)));
-        Assert.Equal(8, whole.Parts.Rejected);
+        Assert.Equal((8, 3L, "#/appliance/fuel"), (whole.Parts.Rejected, whole.Parts.FirstFault!.Line, whole.Parts.FirstFault.Pointer));
 
         // A high reading asks for the maker's decision on it, so the advisory and the dangerous records leave a question open.
         Assert.Equal(0.5m, whole.ToSummary(40).CompletenessRate);

@@ -43,6 +43,16 @@ public sealed class UpgradeTests : IDisposable
         var due = await new DueStore(database).PageAsync(Tenant.Local, new(2020, 1, 1), new(2040, 1, 1), null, 500, default);
         Assert.Contains(due, date => date.Kind == DueKind.AnnualService && date.EvaluationId!.StartsWith(Completed, StringComparison.Ordinal));
 
+        // So are premises and day: of each row, and of what the report names.
+        var unplaced = new UnplacedLines(database);
+        Assert.True(await unplaced.RunAsync(default));
+        Assert.False(await unplaced.RunAsync(default));
+        var placed = await new FindingStore(database).PageAsync(Tenant.Local, Completed, AuditBench.AnyRow, null, 500, default);
+        Assert.All(placed, row => Assert.Equal(row.Outcome == FindingRow.Rejected ? ("", null) : ("P-77", new DateOnly(2026, 9, 14)), (row.Premises, row.VisitedOn)));
+        Assert.Equal(2, placed.Select(row => row.Outcome == FindingRow.Rejected).Distinct().Count());
+        var danger = Assert.Single(await audits.UnsafeAsync(Tenant.Local, Completed, default));
+        Assert.Equal(("P-77", new DateOnly(2026, 9, 14), "7001234"), (danger.Record.Premises, danger.Record.VisitedOn, danger.Record.Engineer));
+
         var worker = AuditBench.WorkerOn(database, TimeProvider.System);
         while (await worker.RunOneAsync(default))
         {

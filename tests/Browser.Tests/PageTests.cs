@@ -2,10 +2,11 @@ using System.Text.RegularExpressions;
 
 namespace Browser.Tests;
 
-/// <summary>The pages in a browser: each test of pages.test.mjs, by its name.</summary>
+/// <summary>The pages in a browser: each test of the *.test.mjs files, by its name.</summary>
 public sealed partial class PageTests(BrowserRun run) : IClassFixture<BrowserRun>
 {
-    public static TheoryData<string> Names => [.. Test().Matches(File.ReadAllText(Path.Combine(BrowserRun.Sources, "pages.test.mjs"))).Select(match => match.Groups["name"].Value)];
+    public static TheoryData<string> Names => [.. Directory.GetFiles(BrowserRun.Sources, "*.test.mjs").Order(StringComparer.Ordinal)
+        .SelectMany(file => Test().Matches(File.ReadAllText(file))).Select(match => match.Groups["name"].Value)];
 
     [Theory]
     [MemberData(nameof(Names))]

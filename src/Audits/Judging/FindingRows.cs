@@ -17,6 +17,8 @@ public static class FindingRows
             Line = judged.Line.Line,
             Ordinal = ordinal,
             RecordId = judged.Line.RecordId ?? "",
+            Premises = judged.Record?.Premises?.Reference ?? "",
+            VisitedOn = judged.Record?.FinishedAt.Date,
             Maker = appliance?.Maker ?? "",
             Model = appliance?.Model ?? "",
             SerialNumber = appliance?.SerialNumber ?? "",

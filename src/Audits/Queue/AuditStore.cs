@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Dapper;
+using ServiceRecords;
 
 namespace Audits;
 
@@ -29,6 +30,10 @@ public sealed class AuditStore(Database database, TimeProvider clock)
 
     private const string SelectLine = """
         SELECT answer AS Answer, record AS Record FROM audit_lines WHERE tenant = @tenant AND audit_id = @auditId AND line = @line
+        """;
+
+    private const string SelectUnsafe = """
+        SELECT answer AS Answer, record AS Record FROM audit_lines WHERE tenant = @tenant AND audit_id = @auditId AND outcome = 'unsafe' AND superseded_by IS NULL
         """;
 
     private const string SelectLines = """
@@ -72,6 +77,22 @@ public sealed class AuditStore(Database database, TimeProvider clock)
             ? (JsonSerializer.Deserialize(Packed.Open(row.Answer), AuditJson.Wire.AuditLine)!, Packed.Open(row.Record))
             : null;
     }
+
+    /// <summary>Every record that shows a danger, the gravest first.</summary>
+    public Task<IReadOnlyList<UnsafeRecord>> UnsafeAsync(Tenant tenant, string auditId, CancellationToken cancel) => database.ReadAsync(
+        async connection =>
+        {
+            var all = new List<UnsafeRecord>();
+            await foreach (var row in connection.QueryUnbufferedAsync<LineRow>(SelectUnsafe, new { tenant = tenant.Name, auditId }).WithCancellation(cancel))
+            {
+                var answer = JsonSerializer.Deserialize(Packed.Open(row.Answer), AuditJson.Wire.AuditLine)!;
+                if (UnsafeRecord.Of(answer, RecordReader.Read(Packed.Open(row.Record)).Record) is { } one)
+                    all.Add(one);
+            }
+
+            return UnsafeRecord.Sorted(all);
+        },
+        cancel);
 
     /// <summary>What was said of each record, in order.</summary>
     public async Task<IReadOnlyList<AuditLine>> LinesAsync(Tenant tenant, string auditId, CancellationToken cancel)

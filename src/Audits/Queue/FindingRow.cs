@@ -22,7 +22,19 @@ public sealed class FindingRow
     /// <summary>The caller's id of the record; empty where none could be read.</summary>
     public required string RecordId { get; init; }
 
-    /// <summary>Maker of the appliance; empty where it is not recorded, as in all texts that follow.</summary>
+    /// <summary>The caller's reference of the premises; empty where it is not recorded, as in all texts that follow.</summary>
+    public required string Premises { get; init; }
+
+    /// <summary>Day of the visit; absent of a record that was not judged.</summary>
+    public DateOnly? VisitedOn { get; init; }
+
+    /// <summary>The same as it is stored.</summary>
+    internal string StoredDay
+    {
+        init => VisitedOn = value.Length > 0 ? Database.DayOf(value) : null;
+    }
+
+    /// <summary>Maker of the appliance.</summary>
     public required string Maker { get; init; }
 
     /// <summary>Its model.</summary>

@@ -8,10 +8,6 @@ public sealed class FindingStore(Database database)
 {
     private const int PageOfAll = 500;
 
-    private const string OfItsLine = """
-        FROM audit_lines l WHERE l.tenant = audit_findings.tenant AND l.audit_id = audit_findings.audit_id AND l.line = audit_findings.line
-        """;
-
     /// <summary>The rows behind <paramref name="after"/>, at most <paramref name="limit"/> of them.</summary>
     public async Task<IReadOnlyList<FindingRow>> PageAsync(
         Tenant tenant, string auditId, FindingQuery query, FindingCursor? after, int limit, CancellationToken cancel)
@@ -19,12 +15,16 @@ public sealed class FindingStore(Database database)
         ArgumentNullException.ThrowIfNull(query);
         var key = KeyOf(query.Sort);
         var sql = $"""
-            SELECT line AS Line, ordinal AS Ordinal, record_id AS RecordId, maker AS Maker, model AS Model, serial_number AS SerialNumber, engineer AS Engineer,
-                rule_id AS RuleId, topic AS Topic, grade AS Grade, outcome AS Outcome, subject AS Subject, message AS Message,
-                (SELECT l.outcome {OfItsLine}) AS RecordOutcome, (SELECT l.superseded_by {OfItsLine}) AS SupersededBy
-            FROM audit_findings
-            WHERE {Matching(query)} {(after is null ? "" : $"AND ({key}line, ordinal) > ({(key.Length > 0 ? "@Key, " : "")}@Line, @Ordinal)")}
-            ORDER BY {key}line, ordinal LIMIT @limit
+            SELECT f.line AS Line, f.ordinal AS Ordinal, f.record_id AS RecordId, COALESCE(l.premises, '') AS Premises, COALESCE(l.visited_on, '') AS StoredDay,
+                f.maker AS Maker, f.model AS Model, f.serial_number AS SerialNumber, f.engineer AS Engineer,
+                f.rule_id AS RuleId, f.topic AS Topic, f.grade AS Grade, f.outcome AS Outcome, f.subject AS Subject, f.message AS Message,
+                l.outcome AS RecordOutcome, l.superseded_by AS SupersededBy
+            FROM (
+                SELECT * FROM audit_findings
+                WHERE {Matching(query)} {(after is null ? "" : $"AND ({key}line, ordinal) > ({(key.Length > 0 ? "@Key, " : "")}@Line, @Ordinal)")}
+                ORDER BY {key}line, ordinal LIMIT @limit) f
+            LEFT JOIN audit_lines l ON l.tenant = f.tenant AND l.audit_id = f.audit_id AND l.line = f.line
+            ORDER BY {(key.Length > 0 ? "f." : "")}{key}f.line, f.ordinal
             """;
         var asked = Asked(tenant, auditId, query);
         asked.Add("limit", limit);

@@ -14,7 +14,7 @@ public sealed class ResultStore(Database database, AuditVisits visits)
         """;
 
     private static readonly string[] LineColumns =
-        ["tenant", "audit_id", "line", "record_id", "maker", "serial_number", "finished_at", "landlord", "landlord_check", "superseded_by", "outcome", "result_hash", "record", "answer"];
+        ["tenant", "audit_id", "line", "record_id", "maker", "serial_number", "finished_at", "landlord", "landlord_check", "superseded_by", "premises", "visited_on", "outcome", "result_hash", "record", "answer"];
 
     private static readonly string[] FindingColumns =
     [
@@ -74,12 +74,13 @@ public sealed class ResultStore(Database database, AuditVisits visits)
     private static object?[] LineRow(Chunk chunk, JudgedLine judged)
     {
         var (line, record) = (judged.Line, judged.Record);
+        var (premises, visitedOn) = UnplacedLines.PlaceOf(record);
         var shown = line with { Evaluation = (line.Evaluation is { } whole ? whole with { EvaluationId = EvaluationIds.Of(chunk.AuditId, line.Line) } : null)?.Show(Include.Problems) };
         return
         [
             chunk.Tenant.Name, chunk.AuditId, line.Line, line.RecordId, record?.Appliance.Maker, record?.Appliance.SerialNumber,
             record is null ? null : Database.TextOf(record.FinishedAt.Value), record is null ? null : record.IsLandlords() ? 1 : 0,
-            record is null ? null : record.IsLandlordsCheck() ? 1 : 0, line.SupersededBy,
+            record is null ? null : record.IsLandlordsCheck() ? 1 : 0, line.SupersededBy, premises, visitedOn,
             line.Outcome, line.Evaluation?.ResultHash,
             Packed.Of(judged.Utf8.Span), Packed.Of(WireJson.ToBytes(shown, AuditJson.Default.AuditLine)),
         ];

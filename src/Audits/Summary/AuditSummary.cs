@@ -9,6 +9,9 @@ public sealed class AuditSummary
     /// <summary>How many records there were.</summary>
     public required RecordCounts Records { get; init; }
 
+    /// <summary>The first fault of the first record that could not be judged; absent where each could, and of what an older version summed up.</summary>
+    public FirstFault? FirstFault { get; init; }
+
     /// <summary>Judged records by outcome, without those that are superseded.</summary>
     public required OverallCounts Outcomes { get; init; }
 

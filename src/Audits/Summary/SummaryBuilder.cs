@@ -24,6 +24,7 @@ public sealed class SummaryBuilder(DateOnly lookedAtOn)
         if (judged is not { Record: { } record, Line: { Evaluation: { } evaluation } line })
         {
             Parts.Rejected++;
+            Parts.FirstFault = FirstFault.Earlier(Parts.FirstFault, FirstFault.Of(judged.Line));
             return;
         }
 
@@ -57,22 +58,11 @@ public sealed class SummaryBuilder(DateOnly lookedAtOn)
 
     private void AddWorst(AuditLine line, ServiceRecord record, Evaluation evaluation)
     {
-        var counts = evaluation.Counts;
-        if (counts is { Unsafe: 0, Error: 0, Missing: 0, Advisory: 0 })
+        if (evaluation.Counts is { Unsafe: 0, Error: 0, Missing: 0, Advisory: 0 })
             return;
 
         Parts.Marked++;
-        Parts.Worst.Add(new WorstAppliance
-        {
-            Line = line.Line,
-            RecordId = evaluation.RecordId,
-            Maker = record.Appliance.Maker,
-            Model = record.Appliance.Model,
-            SerialNumber = record.Appliance.SerialNumber,
-            ClosingAllowed = evaluation.Closing.Allowed,
-            ExpectedClass = evaluation.Findings.Max(finding => finding.Outcome == Outcome.Unsafe ? finding.ExpectedClass : null),
-            Counts = new FindingCounts { Unsafe = counts.Unsafe, Error = counts.Error, Missing = counts.Missing, Advisory = counts.Advisory },
-        });
+        Parts.Worst.Add(WorstAppliance.Of(line.Line, evaluation, record));
         SummaryMerge.CutWorst(Parts.Worst, force: false);
     }
 

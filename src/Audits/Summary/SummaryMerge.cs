@@ -10,6 +10,7 @@ internal static class SummaryMerge
     {
         parts.Judged += more.Judged;
         parts.Rejected += more.Rejected;
+        parts.FirstFault = FirstFault.Earlier(parts.FirstFault, more.FirstFault);
         parts.Superseded += more.Superseded;
         parts.Complete += more.Complete;
         parts.Marked += more.Marked;
@@ -43,6 +44,7 @@ internal static class SummaryMerge
         {
             LookedAtOn = lookedAtOn,
             Records = new RecordCounts { Read = read, Judged = parts.Judged, Rejected = parts.Rejected, Superseded = parts.Superseded },
+            FirstFault = parts.FirstFault,
             Outcomes = parts.Outcomes,
             CompletenessRate = parts.Judged > parts.Superseded ? decimal.Round((decimal)parts.Complete / (parts.Judged - parts.Superseded), 4) : null,
             RuleSets = [.. parts.RuleSets.Select(pair => (Words: pair.Key.Split(' '), Records: pair.Value)).Select(set =>
@@ -60,9 +62,10 @@ internal static class SummaryMerge
         };
     }
 
-    // No record has as many findings as an immediate danger weighs.
-    internal static void CutWorst(List<WorstAppliance> list, bool force) => Cut(list, force, entry =>
-        (-entry.Counts.Unsafe - (entry.ExpectedClass == ExpectedClass.ImmediatelyDangerous ? 1_000_000 : 0), -entry.Counts.Error - entry.Counts.Missing, -entry.Counts.Advisory, entry.Line, ""));
+    internal static void CutWorst(List<WorstAppliance> list, bool force) => Cut(list, force, GravityOf);
+
+    /// <summary>All of them, in the order in which the summary has the first.</summary>
+    internal static IReadOnlyList<T> GravestFirst<T>(IEnumerable<T> all, Func<T, WorstAppliance> entryOf) => [.. all.OrderBy(one => GravityOf(entryOf(one)), KeyOrder)];
 
     internal static void CutDue(List<DueEntry> list, bool force) => Cut(list, force, entry => (entry.By.DayNumber, 0, 0, entry.Line, entry.RuleId));
 
@@ -76,6 +79,10 @@ internal static class SummaryMerge
         list.Clear();
         list.AddRange(kept);
     }
+
+    // No record has as many findings as an immediate danger weighs.
+    private static (int, int, int, long, string) GravityOf(WorstAppliance entry) =>
+        (-entry.Counts.Unsafe - (entry.ExpectedClass == ExpectedClass.ImmediatelyDangerous ? 1_000_000 : 0), -entry.Counts.Error - entry.Counts.Missing, -entry.Counts.Advisory, entry.Line, "");
 
     private static Comparer<(int A, int B, int C, long Line, string Text)> KeyOrder { get; } = Comparer<(int A, int B, int C, long Line, string Text)>.Create((x, y) =>
         (x.A, x.B, x.C, x.Line).CompareTo((y.A, y.B, y.C, y.Line)) is var order and not 0 ? order : string.CompareOrdinal(x.Text, y.Text));

@@ -18,6 +18,9 @@ internal sealed class SummaryParts
     /// <summary>Rejected ones.</summary>
     public int Rejected { get; set; }
 
+    /// <summary>Why the first of these was rejected.</summary>
+    public FirstFault? FirstFault { get; set; }
+
     /// <summary>Judged ones that another record of the audit replaces: in no other number here.</summary>
     public int Superseded { get; set; }
 

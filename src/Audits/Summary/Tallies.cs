@@ -1,3 +1,6 @@
+using Findings;
+using ServiceRecords;
+
 namespace Audits;
 
 /// <summary>Judged records by outcome.</summary>
@@ -61,6 +64,15 @@ public sealed class WorstAppliance
     /// <summary>The caller's id of it.</summary>
     public required string RecordId { get; init; }
 
+    /// <summary>The caller's reference of the premises; absent where it is not recorded, as all that follows, and of what an older version summed up.</summary>
+    public string? Premises { get; init; }
+
+    /// <summary>Day of the visit.</summary>
+    public DateOnly? VisitedOn { get; init; }
+
+    /// <summary>The engineer's licence number.</summary>
+    public string? Engineer { get; init; }
+
     /// <summary>Maker of the appliance.</summary>
     public string? Maker { get; init; }
 
@@ -74,10 +86,51 @@ public sealed class WorstAppliance
     public required bool ClosingAllowed { get; init; }
 
     /// <summary>The gravest class that its unsafe findings would be expected to get; absent where there is none.</summary>
-    public Findings.ExpectedClass? ExpectedClass { get; init; }
+    public ExpectedClass? ExpectedClass { get; init; }
 
     /// <summary>How many findings, by outcome.</summary>
     public required FindingCounts Counts { get; init; }
+
+    internal static WorstAppliance Of(long line, Evaluation evaluation, ServiceRecord? record) => new()
+    {
+        Line = line,
+        RecordId = evaluation.RecordId,
+        Premises = record?.Premises?.Reference,
+        VisitedOn = record?.FinishedAt.Date,
+        Engineer = record?.Engineer?.LicenceNumber,
+        Maker = record?.Appliance.Maker,
+        Model = record?.Appliance.Model,
+        SerialNumber = record?.Appliance.SerialNumber,
+        ClosingAllowed = evaluation.Closing.Allowed,
+        ExpectedClass = evaluation.Findings.Max(finding => finding.Outcome == Outcome.Unsafe ? finding.ExpectedClass : null),
+        Counts = new FindingCounts { Unsafe = evaluation.Counts.Unsafe, Error = evaluation.Counts.Error, Missing = evaluation.Counts.Missing, Advisory = evaluation.Counts.Advisory },
+    };
+}
+
+/// <summary>The first fault of an audit: that of the first record that could not be judged.</summary>
+public sealed class FirstFault
+{
+    /// <summary>Line of the record.</summary>
+    public required long Line { get; init; }
+
+    /// <summary>The caller's id of it, where one could be read.</summary>
+    public string? RecordId { get; init; }
+
+    /// <summary>JSON Pointer into the record as a URI fragment; <c>#</c> is the whole record.</summary>
+    public required string Pointer { get; init; }
+
+    /// <summary>Stable code.</summary>
+    public required string Code { get; init; }
+
+    /// <summary>What is wrong and what was expected.</summary>
+    public required string Detail { get; init; }
+
+    internal static FirstFault? Of(AuditLine line) => line.Problem?.Errors is [var fault, ..]
+        ? new FirstFault { Line = line.Line, RecordId = line.RecordId, Pointer = fault.Pointer, Code = fault.Code, Detail = fault.Detail }
+        : null;
+
+    /// <summary>That of the earlier line.</summary>
+    internal static FirstFault? Earlier(FirstFault? one, FirstFault? other) => one is null || other?.Line < one.Line ? other : one;
 }
 
 /// <summary>A duty with its last day.</summary>

@@ -81,7 +81,7 @@ internal static class AuditFindingRoutes
             : ProblemResult.NotFound("The audit has no answer for such a line.");
 
     /// <summary>What a completed audit shows, as one page for a reader.</summary>
-    /// <remarks>Made from the same summary that the audit serves as JSON.</remarks>
+    /// <remarks>Made from the same summary that the audit serves as JSON, and names every record that shows a danger.</remarks>
     /// <param name="auditId">Id of the audit.</param>
     private static async Task<IResult> Report(string auditId, HttpResponse response, AuditStore audits, ComplianceEngine engine, Tenant tenant, CancellationToken cancel)
     {
@@ -91,7 +91,7 @@ internal static class AuditFindingRoutes
                 return AuditRoutes.NoSuchAudit();
             case { Summary: { } summary } audit:
                 response.Headers.ContentSecurityPolicy = AuditReport.Policy;
-                return Results.Text(await AuditReport.OfAsync($"Audit of {Say.Of(summary.Records.Read, "record")}, accepted {Say.Moment(audit.CreatedAt)}", summary, engine.Catalogue.Limits), "text/html; charset=utf-8");
+                return Results.Text(await AuditReport.OfAsync($"Audit of {Say.Of(summary.Records.Read, "record")}, accepted {Say.Moment(audit.CreatedAt)}", summary, await audits.UnsafeAsync(tenant, auditId, cancel), engine.Catalogue.Limits), "text/html; charset=utf-8");
             default:
                 return new ProblemResult(ProblemKind.AuditNotCompleted);
         }

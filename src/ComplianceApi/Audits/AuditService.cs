@@ -20,6 +20,7 @@ internal sealed class AuditService(AuditWorker worker, IConfiguration configurat
         services.AddSingleton<ResultStore>();
         services.AddSingleton<AuditVisits>();
         services.AddSingleton<UnfinishedVisits>();
+        services.AddSingleton<UnplacedLines>();
         services.AddSingleton<DueDatesOf>(DueDates.Of);
         services.AddSingleton<FindingStore>();
         services.AddSingleton<AuditReception>();

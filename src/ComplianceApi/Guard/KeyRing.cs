@@ -25,17 +25,21 @@ public sealed class KeyRing(KeyStore store, TimeProvider clock)
     public async Task<bool> HasLiveKeyAsync(CancellationToken cancel) => (await ReadAsync(cancel)).Values.Any(IsLive);
 
     /// <summary>The key that a caller has shown; null when it is none, or not in use.</summary>
-    public async Task<ApiKey?> FindAsync(string shown, CancellationToken cancel)
+    public async Task<ApiKey?> FindAsync(string shown, CancellationToken cancel) => await FindAnyAsync(shown, cancel) is { } key && IsLive(key) ? key : null;
+
+    /// <summary>The same, in use or not: that it has ended is told to none but who holds all of it.</summary>
+    public async Task<ApiKey?> FindAnyAsync(string shown, CancellationToken cancel)
     {
         var key = (await ReadAsync(cancel)).GetValueOrDefault(KeyText.IdOf(shown));
-        return KeyText.Matches(shown, key?.Hash ?? Nobody) && key is not null && IsLive(key) ? key : null;
+        return KeyText.Matches(shown, key?.Hash ?? Nobody) ? key : null;
     }
 
     /// <summary>The key of this id, where it is in use.</summary>
     public async Task<ApiKey?> FindByIdAsync(string keyId, CancellationToken cancel) =>
         (await ReadAsync(cancel)).GetValueOrDefault(keyId) is { } key && IsLive(key) ? key : null;
 
-    private bool IsLive(ApiKey key) => key.Tenant.Name.Length > 0 && key.IsLiveAt(clock.GetUtcNow());
+    /// <summary>Does it open anything now?</summary>
+    public bool IsLive(ApiKey key) => key.Tenant.Name.Length > 0 && key.IsLiveAt(clock.GetUtcNow());
 
     private async Task<Dictionary<string, ApiKey>> ReadAsync(CancellationToken cancel)
     {

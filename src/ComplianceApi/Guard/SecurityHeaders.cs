@@ -24,7 +24,9 @@ public static class SecurityHeaders
             headers.XContentTypeOptions = "nosniff";
             if (headers.ContentSecurityPolicy.Count == 0)
                 headers.ContentSecurityPolicy = PolicyOf(context);
-            headers["Referrer-Policy"] = "no-referrer";
+
+            // Not no-referrer: browsers then hide from this service, too, that a form is its own.
+            headers["Referrer-Policy"] = "same-origin";
             headers["Cross-Origin-Resource-Policy"] = "same-origin";
             if (context.GetEndpoint()?.Metadata.GetMetadata<NeverCachedMetadata>() is not null)
                 headers.CacheControl = "no-store";
@@ -34,7 +36,7 @@ public static class SecurityHeaders
     });
 
     private static string PolicyOf(HttpContext context) =>
-        context.GetEndpoint()?.Metadata.GetMetadata<PageMetadata>() is not null ? ForPages
+        ProblemPages.AreFor(context) ? ForPages
         : context.Request.Path.StartsWithSegments("/docs", StringComparison.Ordinal) ? ForDocs
         : ForAnswers;
 

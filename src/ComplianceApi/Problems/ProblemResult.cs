@@ -38,6 +38,9 @@ public sealed class ProblemResult(ProblemKind kind, string? detail = null, IRead
         else if (status == StatusCodes.Status429TooManyRequests)
             response.Headers.RetryAfter = RetryAfterRefill;
 
+        if (ProblemPages.AreFor(httpContext))
+            return ProblemPages.WriteAsync(httpContext, Kind, status, detail);
+
         var problem = new Problem
         {
             Type = Kind.Type,

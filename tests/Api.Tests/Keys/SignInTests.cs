@@ -52,7 +52,8 @@ public sealed class SignInTests(KeyedService service) : IClassFixture<KeyedServi
         foreach (var origin in new[] { null, "null", "https://localhost", "http://localhost:81", "http://localhost.example.org" })
         {
             await (await Send("/v1/evaluations", origin)).Read(HttpStatusCode.Unauthorized);
-            await (await Send("/sign-out", origin)).Read(HttpStatusCode.BadRequest);
+            foreach (var form in new[] { "/sign-in", "/sign-out" })
+                await IsPage(await Send(form, origin), HttpStatusCode.BadRequest, "This form is not from here");
         }
 
         await (await Send("/v1/evaluations", Here)).Read(HttpStatusCode.Created);
@@ -92,6 +93,53 @@ public sealed class SignInTests(KeyedService service) : IClassFixture<KeyedServi
         Assert.DoesNotContain("<script>", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task A_key_that_has_ended_is_told_so_to_who_holds_all_of_it()
+    {
+        var now = ServiceInProcess.Now;
+        var expired = await service.Keys.AddAsync(new Tenant("a"), [KeyScope.Read], "", now, KeyedService.Past, CancellationToken.None);
+        var revoked = await service.NewKey("a", KeyScope.Read);
+        await service.Keys.RevokeAsync(KeyText.IdOf(revoked), now, CancellationToken.None);
+
+        foreach (var ended in new[] { expired, revoked })
+            await IsPage(await SignIn(ended, "/"), HttpStatusCode.Unauthorized, "Ask whoever runs the service for a new one.");
+        await IsPage(await SignIn($"{KeyText.IdOf(expired)}.guess", "/", seen: false), HttpStatusCode.Unauthorized, "That is no key of this service.");
+    }
+
+    [Fact]
+    public async Task What_is_no_form_is_refused_on_a_page() =>
+        await IsPage(await Send("/sign-in", Here), HttpStatusCode.BadRequest, "This form cannot be read");
+
+    [Fact]
+    public async Task Too_many_tries_are_refused_on_a_page()
+    {
+        await service.KeyOf("a", KeyScope.Read);
+        await using var strict = service.Inner.WithWebHostBuilder(builder => builder.UseSetting("Limits:RequestsPerMinute", "3"));
+        var browser = strict.CreateDefaultClient();
+        var tries = new List<HttpResponseMessage>();
+        for (var i = 0; i < 8; i++)
+            tries.Add(await browser.SendAsync(Asking("/sign-in", Here, new FormUrlEncodedContent([new("key", "000000000000.guess"), new("to", "/")]))));
+
+        var refused = tries.First(answer => answer.StatusCode == HttpStatusCode.TooManyRequests);
+        Assert.NotNull(refused.Headers.RetryAfter);
+        await IsPage(refused, HttpStatusCode.TooManyRequests, "Wait a minute, go back and try again.");
+    }
+
+    [Fact]
+    public async Task A_page_that_the_key_does_not_open_says_so_on_a_page()
+    {
+        await SignIn(await service.NewKey("a", KeyScope.Evaluate), "/");
+
+        await IsPage(await _browser.GetAsync("/audits"), HttpStatusCode.Forbidden, "Your key does not open this");
+    }
+
+    private static async Task IsPage(HttpResponseMessage answer, HttpStatusCode status, string says)
+    {
+        Assert.Equal((status, "text/html"), (answer.StatusCode, answer.Content.Headers.ContentType!.MediaType));
+        Assert.Contains("style-src 'self'", Assert.Single(answer.Headers.GetValues("Content-Security-Policy")), StringComparison.Ordinal);
+        Assert.Contains(says, await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+    }
+
     private async Task<HttpResponseMessage> SignIn(string key, string to, bool seen = true)
     {
         if (seen)
@@ -99,11 +147,13 @@ public sealed class SignInTests(KeyedService service) : IClassFixture<KeyedServi
         return await Send("/sign-in", Here, new FormUrlEncodedContent([new("key", key), new("to", to)]));
     }
 
-    private Task<HttpResponseMessage> Send(string path, string? origin, HttpContent? content = null)
+    private Task<HttpResponseMessage> Send(string path, string? origin, HttpContent? content = null) => _browser.SendAsync(Asking(path, origin, content));
+
+    private HttpRequestMessage Asking(string path, string? origin, HttpContent? content)
     {
         var request = new HttpRequestMessage(HttpMethod.Post, path) { Content = content ?? Calls.Json(service.Inner.ExampleRecord) };
         if (origin is not null)
             request.Headers.Add("Origin", origin);
-        return _browser.SendAsync(request);
+        return request;
     }
 }

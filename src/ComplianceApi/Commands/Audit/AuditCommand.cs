@@ -35,6 +35,7 @@ internal static class AuditCommand
         var judge = new LineJudge(
             engine, new ProfileStore(database), new EvaluationStore(database), new HistoryStore(database), store.Tenant, TimeProvider.System.GetUtcNow(), store.Words);
         var sums = new SummaryBuilder(judge.LookedAtOn);
+        var dangers = new List<UnsafeRecord>();
         var read = 0L;
         try
         {
@@ -46,6 +47,8 @@ internal static class AuditCommand
                 {
                     read++;
                     sums.Add(judged);
+                    if (report is not null && UnsafeRecord.Of(judged.Line, judged.Record) is { } danger)
+                        dangers.Add(danger);
                     await printer.AddAsync(judged, stop);
                     if (lines is not null)
                         await JsonLines.WriteAsync(each, judged, stop);
@@ -61,7 +64,7 @@ internal static class AuditCommand
             var summary = sums.ToSummary(read);
             await printer.EndAsync(summary, stop);
             if (report is not null)
-                await File.WriteAllTextAsync(report.FullName, await AuditReport.OfAsync($"Audit of {file.Name}", summary, engine.Catalogue.Limits), stop);
+                await File.WriteAllTextAsync(report.FullName, await AuditReport.OfAsync($"Audit of {file.Name}", summary, UnsafeRecord.Sorted(dangers), engine.Catalogue.Limits), stop);
             return summary switch
             {
                 { Records.Rejected: > 0 } => Common.Unusable,

@@ -9,7 +9,7 @@ internal sealed class AuditText(Sheet sheet, string name) : AuditPrinter
     private const int MostRecords = 5;
     private const int MostRows = 10;
 
-    private readonly List<AuditLine> _unsafe = [];
+    private readonly List<(UnsafeRecord Danger, Evaluation Evaluation)> _unsafe = [];
     private readonly List<AuditLine> _rejected = [];
     private readonly Dictionary<string, int> _asked = new(StringComparer.Ordinal);
 
@@ -18,8 +18,8 @@ internal sealed class AuditText(Sheet sheet, string name) : AuditPrinter
         var line = judged.Line;
         if (line.Problem is not null && _rejected.Count < MostRecords)
             _rejected.Add(line);
-        if (line.Evaluation?.Outcome == OverallOutcome.Unsafe && _unsafe.Count < MostRecords)
-            _unsafe.Add(line with { Evaluation = line.Evaluation.Show(Include.Problems) });
+        if (_unsafe.Count < MostRecords && UnsafeRecord.Of(line, judged.Record) is { } danger)
+            _unsafe.Add((danger, line.Evaluation!.Show(Include.Problems)));
         foreach (var question in (line.Evaluation?.Missing ?? []).Select(item => item.Ask).Distinct(StringComparer.Ordinal))
             _asked[question] = _asked.GetValueOrDefault(question) + 1;
         return Task.CompletedTask;
@@ -41,6 +41,18 @@ internal sealed class AuditText(Sheet sheet, string name) : AuditPrinter
             sheet.Wrapped($"{Say.Count(count),8}  {word.ToUpperInvariant(),-12}", meaning, headStyle: Sheet.StyleOf(count > 0 ? word : ""));
         }
 
+        if (outcomes.Unsafe == 0)
+        {
+            sheet.Blank();
+            sheet.Wrapped("", SummaryWords.NoDanger(summary));
+        }
+
+        if (records.Judged == 0 && SummaryWords.Fault(summary) is { } fault)
+        {
+            sheet.Wrapped("", $"The first fault: {fault}");
+            sheet.Wrapped("", $"The service gives a template of the columns, as CSV, at {RecordTemplate.Path}.");
+        }
+
         Unsafe(outcomes.Unsafe);
         if (_rejected.Count > 0)
         {
@@ -56,8 +68,8 @@ internal sealed class AuditText(Sheet sheet, string name) : AuditPrinter
                 sheet.Wrapped($"{Say.Count(count),6}  ", question);
         }
 
-        Table("WORST FIRST", summary.WorstAppliances, [" line", "record", "serial number", " unsafe", " missing", " advisory", "may be closed"], row =>
-            [Say.Count(row.Line), row.RecordId, row.SerialNumber ?? "", Say.Count(row.Counts.Unsafe), Say.Count(row.Counts.Missing + row.Counts.Error), Say.Count(row.Counts.Advisory), row.ClosingAllowed ? "yes" : "no"]);
+        Table("WORST FIRST", summary.WorstAppliances, [" line", "record", "premises", "visited", " unsafe", " missing", " advisory"], row =>
+            [Say.Count(row.Line), row.RecordId, row.Premises ?? "", row.VisitedOn is { } day ? Say.Iso(day) : "", Say.Count(row.Counts.Unsafe), Say.Count(row.Counts.Missing + row.Counts.Error), Say.Count(row.Counts.Advisory)]);
         Table("FINDINGS BY RULE", summary.Rules, ["rule", " unsafe", " missing", " advisory"], row =>
             [row.Key, Say.Count(row.Counts.Unsafe), Say.Count(row.Counts.Missing + row.Counts.Error), Say.Count(row.Counts.Advisory)]);
         Table("RECORDS BY ENGINEER", summary.Engineers, ["licence number", " unsafe", " incomplete", " advisory", " pass"], row =>
@@ -81,10 +93,9 @@ internal sealed class AuditText(Sheet sheet, string name) : AuditPrinter
             return;
 
         Section("ACT ON THESE", _unsafe.Count, total);
-        foreach (var line in _unsafe)
+        foreach (var ((record, _), evaluation) in _unsafe)
         {
-            var evaluation = line.Evaluation!;
-            sheet.Wrapped("", $"Line {Say.Count(line.Line)}, record {evaluation.RecordId}. {OutcomeWords.Closing(evaluation.Closing)}", Sheet.StyleOf("pass"));
+            sheet.Wrapped("", $"{SummaryWords.Visit(record)}. Line {Say.Count(record.Line)}, record {record.RecordId}. {OutcomeWords.Closing(evaluation.Closing)}", Sheet.StyleOf("pass"));
             foreach (var finding in evaluation.Findings.Where(finding => finding.Outcome == Outcome.Unsafe))
                 EvaluationText.WriteFinding(sheet, finding, isBrief: true);
         }

@@ -1,0 +1,28 @@
+using System.Diagnostics;
+using Microsoft.AspNetCore.Diagnostics;
+
+namespace ComplianceApi;
+
+/// <summary>Problems as somebody with a browser reads them: on a page, with what to do.</summary>
+internal static class ProblemPages
+{
+    private static readonly Dictionary<ProblemKind, (string Title, string ToDo)> ForReaders = new()
+    {
+        [ProblemKind.ScopeMissing] = ("Your key does not open this", "The key that this browser was let in with is not for this page. Sign out and show one that is, or ask whoever runs the service for one."),
+        [ProblemKind.TooManyRequests] = ("That was too often", "More was asked for within a minute, with this key or from this address, than the service answers. Wait a minute, go back and try again."),
+        [ProblemKind.ForwardedRequest] = ("This came through a proxy that is not known here", "Open the service by its own address. To use it through the proxy, whoever runs the service names the proxy in the setting Proxy:Trusted."),
+        [ProblemKind.ForeignHost] = ("This service does not go by that name yet", "While it asks for no key it answers to localhost, 127.0.0.1 and [::1] only, on its own machine. Open it by one of these; under another name it answers once a key was made."),
+    };
+
+    /// <summary>Is a page asked for? Where a handler threw, its endpoint stands with what it threw.</summary>
+    public static bool AreFor(HttpContext context) =>
+        (context.GetEndpoint() ?? context.Features.Get<IExceptionHandlerFeature>()?.Endpoint)?.Metadata.GetMetadata<PageMetadata>() is not null;
+
+    /// <summary>Writes the page.</summary>
+    public static Task WriteAsync(HttpContext context, ProblemKind kind, int status, string? detail)
+    {
+        var (title, toDo) = ForReaders.TryGetValue(kind, out var words) ? words : (kind.Title, kind.Explanation);
+        var trace = status >= StatusCodes.Status500InternalServerError ? $"The traceId is {Activity.Current?.TraceId.ToHexString() ?? context.TraceIdentifier}." : null;
+        return PageRoutes.Show<MessagePage>(new { Title = title, Lines = new[] { detail, toDo, trace }.OfType<string>().ToArray() }, status).ExecuteAsync(context);
+    }
+}
