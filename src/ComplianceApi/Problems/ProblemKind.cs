@@ -47,7 +47,7 @@ public sealed record ProblemKind(string Name, int Status, string Title, string E
 
     /// <summary>412.</summary>
     public static readonly ProblemKind ChangedMeanwhile = new("changed-meanwhile", 412, "It is not what you have seen",
-        "The header If-Match names an ETag that is not that of what is stored now: somebody else has saved in the meantime, or there is nothing yet. Nothing was saved. Read it again, and save on top of that.");
+        "The header If-Match names an ETag that is not that of what is stored now: somebody else has saved in the meantime, or there is nothing yet. Or If-None-Match names what is stored, and with * anything. Nothing was saved. Read it again, and save on top of that.");
 
     /// <summary>413.</summary>
     public static readonly ProblemKind BodyTooLarge = new("body-too-large", 413, "The body is too large",
