@@ -24,6 +24,7 @@ internal sealed class AuditService(AuditWorker worker, IConfiguration configurat
         services.AddSingleton<FindingStore>();
         services.AddSingleton<AuditReception>();
         services.AddSingleton<AuditPlaces>();
+        services.AddSingleton<DearPlaces>();
         services.AddSingleton<AuditWorker>();
         services.AddSingleton<CandidateEngines>();
         services.AddSingleton<PreviewIntake>();
