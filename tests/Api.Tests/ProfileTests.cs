@@ -154,6 +154,16 @@ public sealed class ProfileTests(ServiceInProcess service) : IClassFixture<Servi
     }
 
     [Fact]
+    public async Task Of_more_faults_than_are_listed_the_rest_is_counted()
+    {
+        var body = "{" + string.Join(',', Enumerable.Range(0, 600).Select(n => $"\"m{n}\":1")) + "}";
+
+        var problem = await (await Save("many", body)).Read(HttpStatusCode.UnprocessableEntity);
+
+        Assert.Equal("#", problem["errors"]!.AsArray()[^1]!["pointer"].Text());
+    }
+
+    [Fact]
     public async Task A_byte_order_mark_is_skipped() =>
         await (await Save("marked", "\uFEFF{\"coPpmMax\":300}")).Read(HttpStatusCode.Created);
 

@@ -33,7 +33,8 @@ public static class ProfileReader
         }
 
         var read = RecordReader.Read(Encoding.UTF8.GetBytes(Opening).Concat(utf8.ToArray()).Append((byte)'}').ToArray());
-        List<Fault> faults = [.. read.Faults.Select(fault => fault with { Pointer = "#" + fault.Pointer[Section.Length..] })];
+        // The last of very many faults counts the rest, and is of the whole body as it stands.
+        List<Fault> faults = [.. read.Faults.Select(fault => fault.Pointer == "#" ? fault : fault with { Pointer = "#" + fault.Pointer[Section.Length..] })];
         limits = read.Record?.MakerLimits;
         if (read.IsRecord && limits is null)
             faults.Add(new Fault("#", FaultCodes.WrongType, "Expected an object, found null."));
