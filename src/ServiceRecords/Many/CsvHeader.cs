@@ -84,8 +84,9 @@ internal sealed class CsvHeader
         {
             // A gap is said to be one: closing it would move the items behind it to other places.
             var items = node.Children.Where(child => filled[child.Number]).ToDictionary(child => child.Index!.Value);
+            var last = items.Keys.DefaultIfEmpty(-1).Max();
             writer.WriteStartArray();
-            for (var index = 0; index <= items.Keys.DefaultIfEmpty(-1).Max(); index++)
+            for (var index = 0; index <= last; index++)
             {
                 if (items.TryGetValue(index, out var item))
                     Write(writer, cells, filled, item);

@@ -87,7 +87,7 @@ public sealed class DearWorkTests
                     using var answer = await ((number % 4) switch
                     {
                         0 => dear.PostAudit(month),
-                        1 => dear.PostAsync("/v1/sampling", Calls.Json("""{"population":1000000,"tolerableCount":2000,"confidencePercent":99,"allowedFaults":20}""")),
+                        1 => dear.PostAsync("/v1/sampling", Calls.Json("""{"population":1000000,"tolerableCount":2000,"confidencePercent":99,"allowedFaults":10}""")),
                         _ => dear.GetAsync("/v1/worth-a-look?from=2026-01-01&to=2026-12-31"),
                     });
                     Assert.True(answer.StatusCode is HttpStatusCode.OK or HttpStatusCode.TooManyRequests or HttpStatusCode.GatewayTimeout, $"{answer.StatusCode}");
