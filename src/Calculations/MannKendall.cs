@@ -12,7 +12,8 @@ public static class MannKendall
     /// <summary>Fewest values of which a trend can be spoken: of three, even a strict order happens by chance once in six.</summary>
     public const int FewestValues = 4;
 
-    private const int MostValues = 60;
+    /// <summary>Most values that are taken: all orders are counted exactly, which grows fast.</summary>
+    public const int MostValues = 60;
 
     /// <summary>S: how many pairs rise less how many fall; equal values count for neither.</summary>
     /// <param name="values">Two or more values in the order of time, any unit.</param>

@@ -149,6 +149,29 @@ public sealed class HostileAuditTests(ServiceInProcess service) : IClassFixture<
         await StillAnswers(client);
     }
 
+    /// <summary>A line of a chunked body (RFC 9112, section 7.1) that says a size which no number here holds.</summary>
+    [Theory]
+    [InlineData("/v1/evaluations", "application/json", "80000000")]
+    [InlineData("/v1/evaluations", "application/json", "FFFFFFFFFFFFFFFF")]
+    [InlineData("/v1/evaluations", "application/json", "nonsense")]
+    [InlineData("/v1/audits", "application/x-ndjson", "80000000")]
+    public async Task A_chunk_of_an_impossible_size_is_the_callers_fault_and_not_logged(string path, string type, string size)
+    {
+        using var running = new RunningService(Loopback);
+        using var client = await running.Listening();
+        using var socket = new TcpClient();
+        await socket.ConnectAsync(IPAddress.Loopback, client.BaseAddress!.Port);
+        var stream = socket.GetStream();
+        await stream.WriteAsync(AuditCalls.Utf8($"POST {path} HTTP/1.1\r\nHost: {client.BaseAddress.Authority}\r\nContent-Type: {type}\r\nTransfer-Encoding: chunked\r\n\r\n{size}\r\n"));
+        using var answer = new StreamReader(stream);
+
+        Assert.StartsWith("HTTP/1.1 400 ", await answer.ReadLineAsync(), StringComparison.Ordinal);
+        await StillAnswers(client);
+        Assert.Equal(0, await running.Terminated());
+        Assert.DoesNotContain("fail:", running.Logged, StringComparison.Ordinal);
+        Assert.DoesNotContain("   at ", running.Logged, StringComparison.Ordinal);
+    }
+
     /// <summary>On a small file system that fills up while records arrive, while they are judged, and while a body is laid aside.</summary>
     [SmallDiskFact]
     public async Task With_the_disk_full_it_says_so_loses_nothing_and_goes_on_when_there_is_room()

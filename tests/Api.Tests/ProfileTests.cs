@@ -45,6 +45,42 @@ public sealed class ProfileTests(ServiceInProcess service) : IClassFixture<Servi
         }
     }
 
+    /// <summary>RFC 9110, section 13.1.2: * is nothing at all, a tag is anything but what it names.</summary>
+    [Fact]
+    public async Task With_If_None_Match_nobody_saves_over_what_is_there()
+    {
+        var first = await SaveUnless("*");
+        Assert.Equal(HttpStatusCode.Created, first.StatusCode);
+
+        Assert.Equal("/problems/changed-meanwhile", (await (await SaveUnless("*")).Read(HttpStatusCode.PreconditionFailed))["type"].Text());
+        Assert.Equal(HttpStatusCode.PreconditionFailed, (await SaveUnless($"\"another\", W/{first.Headers.ETag}")).StatusCode);
+        Assert.Equal(1, (await _client.GetJson("/v1/appliance-profiles/first"))["version"]!.GetValue<int>());
+        Assert.Equal(2, (await (await SaveUnless("\"another\"")).Read())["version"]!.GetValue<int>());
+
+        var atOnce = await Task.WhenAll(Enumerable.Range(0, 8).Select(_ => SaveUnless("*", "raced")));
+        Assert.Equal(7, atOnce.Count(answer => answer.StatusCode == HttpStatusCode.PreconditionFailed));
+        Assert.Single(atOnce, answer => answer.StatusCode == HttpStatusCode.Created);
+
+        Task<HttpResponseMessage> SaveUnless(string tag, string profile = "first")
+        {
+            var request = new HttpRequestMessage(HttpMethod.Put, $"/v1/appliance-profiles/{profile}") { Content = Calls.Json("""{"coCo2RatioMax":0.003}""") };
+            request.Headers.TryAddWithoutValidation("If-None-Match", tag);
+            return _client.SendAsync(request);
+        }
+    }
+
+    [Fact]
+    public async Task What_was_saved_is_answered_with_the_tag_by_which_it_is_read()
+    {
+        foreach (var limits in new[] { """{"coPpmMax":300}""", """{"coPpmMax":200}""" })
+        {
+            var saved = await Save("tagged", limits);
+
+            Assert.NotNull(saved.Headers.ETag);
+            Assert.Equal((await _client.GetAsync("/v1/appliance-profiles/tagged")).Headers.ETag, saved.Headers.ETag);
+        }
+    }
+
     [Fact]
     public async Task A_record_that_names_a_profile_is_judged_by_its_latest_version()
     {
@@ -100,6 +136,31 @@ public sealed class ProfileTests(ServiceInProcess service) : IClassFixture<Servi
 
         Assert.Equal(faults, problem["errors"]!.AsArray().Select(error => $"{error!["pointer"].Text()} {error["code"].Text()}"));
         Assert.Equal(HttpStatusCode.NotFound, (await _client.GetAsync("/v1/appliance-profiles/faulty")).StatusCode);
+    }
+
+    /// <summary>The limits are read one level down in a record, and so the last of its 16 levels is beyond them.</summary>
+    [Theory]
+    [InlineData(15, 422, "unknownMember")]
+    [InlineData(16, 400, "tooDeep")]
+    [InlineData(17, 400, "tooDeep")]
+    [InlineData(100_000, 400, "tooDeep")]
+    public async Task However_deep_it_is_nested_it_is_refused_as_a_fault_of_the_caller(int levels, int status, string code)
+    {
+        var body = string.Concat(Enumerable.Repeat("{\"a\":", levels - 1)) + "{}" + new string('}', levels - 1);
+
+        var problem = await (await Save("deep", body)).Read((HttpStatusCode)status);
+
+        Assert.Equal([code], problem["errors"].Texts("code"));
+    }
+
+    [Fact]
+    public async Task Of_more_faults_than_are_listed_the_rest_is_counted()
+    {
+        var body = "{" + string.Join(',', Enumerable.Range(0, 600).Select(n => $"\"m{n}\":1")) + "}";
+
+        var problem = await (await Save("many", body)).Read(HttpStatusCode.UnprocessableEntity);
+
+        Assert.Equal("#", problem["errors"]!.AsArray()[^1]!["pointer"].Text());
     }
 
     [Fact]

@@ -44,6 +44,16 @@ internal sealed partial class RunningService : IDisposable
         }
     }
 
+    /// <summary>Processor time that it has used, in user and kernel mode.</summary>
+    public TimeSpan ProcessorTime
+    {
+        get
+        {
+            _process.Refresh();
+            return _process.TotalProcessorTime;
+        }
+    }
+
     public string StoreFile => Path.Combine(_folder.FullName, "data", "compliance.db");
 
     /// <summary>Waits until it listens; gives a client of it.</summary>

@@ -34,6 +34,27 @@ public sealed class DriftTests
         Stated.Holds($"a CO/CO2 ratio that rises {by} from each of six visits to the next, one boiler in ten", planted, right, others);
     }
 
+    /// <summary>The exact test takes 60 values at most; an appliance may have more visits than that.</summary>
+    [Theory]
+    [InlineData(61)]
+    [InlineData(500)]
+    public void Of_more_visits_than_the_test_can_take_the_latest_count(int earlier)
+    {
+        var example = Visit(2026, 96);
+        var today = VisitFacts.Of(example);
+        List<PastVisit> history = [.. Enumerable.Range(1, earlier).Select(ago => today with
+        {
+            FinishedAt = today.FinishedAt.AddDays(-ago),
+            Values = [.. today.Values.Select(value => value.Name == MeasuredNames.CoCo2Ratio ? value with { Value = value.Value - ago * 1e-7m } : value)],
+        })];
+
+        var finding = Scratch.Rules.Evaluate(example, new Lookup { History = history }).Findings.Single(finding => finding.RuleId == RuleIds.RatioDrift);
+        var trend = ReadingTrend.Of([today, .. history], Scratch.Rules.Catalogue.Limits).Single(trend => trend.Quantity == MeasuredNames.CoCo2Ratio);
+
+        Assert.Equal(Outcome.Advisory, finding.Outcome);
+        Assert.Equal((60, 60, today.Date.AddDays(-59), today.Date), (trend.Visits, trend.OfOneInstrument, trend.FirstOn, trend.LastOn));
+    }
+
     private static bool IsTold(List<ServiceRecord> visits) => Scratch.Rules
         .Evaluate(visits[^1], new Lookup { History = [.. visits.SkipLast(1).Reverse().Select(VisitFacts.Of)] })
         .Findings.Single(finding => finding.RuleId == RuleIds.RatioDrift).Outcome == Outcome.Advisory;

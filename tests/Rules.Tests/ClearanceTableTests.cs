@@ -5,7 +5,7 @@ using ServiceRecords;
 
 namespace Rules.Tests;
 
-/// <summary>The clearances of room-sealed terminals, against the table of building-regulation guidance (Approved Document J).</summary>
+/// <summary>The clearances of room-sealed terminals, against the table to Diagram 34 of Approved Document J (England).</summary>
 public sealed class ClearanceTableTests
 {
     public static TheoryData<FlueType, ClearanceTo> Rows
@@ -36,6 +36,7 @@ public sealed class ClearanceTableTests
     [InlineData(FlueType.RoomSealedFanned, ClearanceTo.FacingSurface, 600)]
     [InlineData(FlueType.RoomSealedFanned, ClearanceTo.FacingTerminal, 1200)]
     [InlineData(FlueType.RoomSealedFanned, ClearanceTo.VerticalTerminal, 1500)]
+    [InlineData(FlueType.RoomSealedNatural, ClearanceTo.VerticalTerminal, 1200)]
     [InlineData(FlueType.RoomSealedNatural, ClearanceTo.BelowBalcony, 600)]
     [InlineData(FlueType.RoomSealedNatural, ClearanceTo.Corner, 600)]
     [InlineData(FlueType.RoomSealedNatural, ClearanceTo.BelowOpening, 1500)]

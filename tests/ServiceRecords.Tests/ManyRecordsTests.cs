@@ -67,6 +67,30 @@ public class ManyRecordsTests
         Assert.Contains(why, refusal.Message, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task A_header_may_have_two_thousand_names_and_no_more()
+    {
+        Assert.Single(await Read(RecordFormat.Csv, Names(CsvHeader.MostColumns)));
+        var refusal = await Assert.ThrowsAsync<ManyRecordsException>(() => Read(RecordFormat.Csv, Names(CsvHeader.MostColumns + 1)));
+
+        Assert.Contains("has 2001 names", refusal.Message, StringComparison.Ordinal);
+
+        static string Names(int count) => string.Join(',', Enumerable.Range(0, count).Select(n => $"c{n}")) + "\n" + new string(',', count - 1) + "\n";
+    }
+
+    /// <summary>Each row would write every item that is left out: 150,000 of them for a row of one character.</summary>
+    [Theory]
+    [InlineData("defects.200", 200)]
+    [InlineData("defects.201", null)]
+    [InlineData("a.9999.9999.9999.9999.9999.9999.9999.9999.9999.9999.9999.9999.9999.9999.9999", null)]
+    public async Task A_header_may_leave_out_few_items_of_lists(string name, int? gaps)
+    {
+        if (gaps is { } most)
+            Assert.Equal(most + 1, JsonNode.Parse(Assert.Single(await Read(RecordFormat.Csv, name + "\n1\n")).Utf8.Span)!["defects"]!.AsArray().Count);
+        else
+            Assert.Contains("without gaps", (await Assert.ThrowsAsync<ManyRecordsException>(() => Read(RecordFormat.Csv, name + "\n1\n"))).Message, StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("disturbedJoints", "[]", "")]
     [InlineData("disturbedJoints", "none", "#/disturbedJoints wrongType")]

@@ -11,7 +11,7 @@ public sealed class ProfileStore(Database database)
         INSERT INTO appliance_profiles (tenant, profile_id, version, limits, saved_at)
         SELECT @tenant, @profileId, COALESCE(MAX(version), 0) + 1, @limits, @savedAt
         FROM appliance_profiles WHERE tenant = @tenant AND profile_id = @profileId
-        HAVING @after IS NULL OR MAX(version) = @after
+        HAVING @after IS NULL OR COALESCE(MAX(version), 0) = @after
         RETURNING version
         """;
 
@@ -28,7 +28,7 @@ public sealed class ProfileStore(Database database)
     /// <param name="limits">The limits.</param>
     /// <param name="savedAt">When.</param>
     /// <param name="cancel">Gives up.</param>
-    /// <param name="after">The version that the caller has seen; null: whatever it is.</param>
+    /// <param name="after">The version that the caller has seen, 0 for none; null: whatever it is.</param>
     public async Task<ApplianceProfile?> SaveAsync(
         Tenant tenant, string profileId, MakerLimits limits, DateTimeOffset savedAt, CancellationToken cancel, int? after = null)
     {

@@ -58,14 +58,12 @@ internal sealed class AuditBody : IAsyncDisposable
     /// <exception cref="NoRoomException">It cannot be written.</exception>
     public async Task<FileStream> SpoolAsync(CancellationToken cancel)
     {
-        var file = new FileStream(
-            Path.Combine(Path.GetTempPath(), Path.GetRandomFileName()),
-            new FileStreamOptions { Mode = FileMode.CreateNew, Access = FileAccess.ReadWrite, BufferSize = 0, Options = FileOptions.DeleteOnClose | FileOptions.Asynchronous });
+        var file = Spool.Create();
         try
         {
             var part = new byte[PartBytes];
             while (await Bytes.ReadAsync(part, cancel) is > 0 and var read)
-                await WriteAsync(file, part.AsMemory(0, read), cancel);
+                await Spool.WriteAsync(file, part.AsMemory(0, read), cancel);
             file.Position = 0;
             return file;
         }
@@ -73,19 +71,6 @@ internal sealed class AuditBody : IAsyncDisposable
         {
             await file.DisposeAsync();
             throw;
-        }
-    }
-
-    /// <summary>What fails here is this machine's disk; what fails while reading is the caller's connection.</summary>
-    private static async Task WriteAsync(FileStream file, ReadOnlyMemory<byte> part, CancellationToken cancel)
-    {
-        try
-        {
-            await file.WriteAsync(part, cancel);
-        }
-        catch (IOException fault)
-        {
-            throw new NoRoomException(fault);
         }
     }
 
@@ -98,6 +83,3 @@ internal sealed class AuditBody : IAsyncDisposable
         await _arrived.DisposeAsync();
     }
 }
-
-/// <summary>A body cannot be laid aside on this machine's disk.</summary>
-internal sealed class NoRoomException(IOException cause) : Exception(cause.Message, cause);

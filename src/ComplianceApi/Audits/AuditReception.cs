@@ -6,8 +6,8 @@ using ServiceRecords;
 namespace ComplianceApi;
 
 /// <summary>Receives a posted audit: answers a short one at once, and stores one that is to be judged later.</summary>
-public sealed class AuditReception(
-    ComplianceEngine engine, ProfileStore profiles, EvaluationStore evaluations, HistoryStore histories, AuditIntake intake, AuditStore audits, Corrections corrections, TimeProvider clock)
+internal sealed class AuditReception(
+    ComplianceEngine engine, ProfileStore profiles, EvaluationStore evaluations, HistoryStore histories, AuditIntake intake, AuditStore audits, Corrections corrections, DearPlaces places, TimeProvider clock)
 {
     /// <summary>Most records that are answered at once.</summary>
     public const int MostRecordsAtOnce = 5000;
@@ -57,32 +57,29 @@ public sealed class AuditReception(
     /// </summary>
     private async Task<IResult> AnswerAsync(AuditBody body, Tenant tenant, Include include, CancellationToken cancel)
     {
-        var spool = await body.SpoolAsync(cancel);
-        try
-        {
-            var read = 0L;
-            var replaced = new List<Replacement>();
-            await foreach (var line in ManyRecords.ReadAsync(spool, body.Format, cancel))
-            {
-                read++;
-                if (read <= MostRecordsAtOnce)
-                    replaced.AddRange(await corrections.OfAsync(tenant, line, cancel));
-            }
+        await using var spool = await body.SpoolAsync(cancel);
+        return await places.InPlaceAsync(tenant, () => JudgeAsync(spool, body.Format, tenant, include, cancel), cancel);
+    }
 
-            if (read is 0 or > MostRecordsAtOnce)
-            {
-                await spool.DisposeAsync();
-                return read == 0 ? Empty : TooLongAtOnce;
-            }
-
-            spool.Position = 0;
-            return new AuditAnswer(spool, body.Format, read, replaced, new LineJudge(engine, profiles, evaluations, histories, tenant, clock.GetUtcNow()), include);
-        }
-        catch
+    private async Task<IResult> JudgeAsync(FileStream spool, RecordFormat format, Tenant tenant, Include include, CancellationToken cancel)
+    {
+        var read = 0L;
+        var replaced = new List<Replacement>();
+        await foreach (var line in ManyRecords.ReadAsync(spool, format, cancel))
         {
-            await spool.DisposeAsync();
-            throw;
+            if (++read > MostRecordsAtOnce)
+                return TooLongAtOnce;
+            replaced.AddRange(await corrections.OfAsync(tenant, line, cancel));
         }
+
+        if (read == 0)
+            return Empty;
+
+        spool.Position = 0;
+        var judge = new LineJudge(engine, profiles, evaluations, histories, tenant, clock.GetUtcNow());
+        return await AuditAnswer.WriteAsync(ManyRecords.ReadAsync(spool, format, cancel), read, replaced, judge, include, cancel) is { } answer
+            ? TypedResults.Stream(answer, AuditAnswer.MediaType)
+            : AnswerTooLong;
     }
 
     private async Task<IResult> StoreAsync(HttpRequest request, AuditBody body, Tenant tenant, CancellationToken cancel)
@@ -113,6 +110,9 @@ public sealed class AuditReception(
 
     private static ProblemResult TooLongAtOnce => new(ProblemKind.AuditTooLong,
         $"At most {MostRecordsAtOnce} records and {MostBytesAtOnce / 1024 / 1024} MiB are answered at once. Send them with the header Prefer: respond-async.");
+
+    private static ProblemResult AnswerTooLong => new(ProblemKind.AuditTooLong,
+        $"The answer would have more than {AuditAnswer.MostBytes / 1024 / 1024} MiB. Send the records with the header Prefer: respond-async and read what was found by pages, or send fewer, or show less by include.");
 
     private static ProblemResult Empty => ProblemResult.Of(FaultKind.Invalid, [new Fault("#", "emptyAudit", "There is no record in the body.")]);
 }

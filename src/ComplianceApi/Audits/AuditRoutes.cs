@@ -19,7 +19,7 @@ public static class AuditRoutes
         routes.MapPost("", Create).WithName("createAudit").Needs(KeyScope.Audit).Takes(Shown).WithMetadata(new AuditBodies())
             .Produces<AuditLine>(200, AuditAnswer.MediaType).Produces<AuditStatus>(202)
             .Fails(ProblemKind.UnreadableBody, ProblemKind.AuditTooLong, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody, ProblemKind.KeyInFlight, ProblemKind.KeyReused, ProblemKind.TooManyAudits)
-            .DisableRequestTimeout();
+            .FailsForDearWork().DisableRequestTimeout();
         routes.MapGet("", List).WithName("listAudits").Needs(KeyScope.Read).Takes(Paging.Limit, Before);
         routes.MapGet("/{auditId}", Get).WithName("getAudit").Needs(KeyScope.Read).Fails(ProblemKind.NotFound);
         routes.MapDelete("/{auditId}", Cancel).WithName("cancelAudit").Needs(KeyScope.Audit).Fails(ProblemKind.NotFound);
@@ -32,6 +32,7 @@ public static class AuditRoutes
     /// empty cell means "not recorded", [] in the column of a list states "none"), packed with gzip or not. Each record is for itself:
     /// one that cannot be judged is reported under its line with every fault, and the rest goes on. Up to 5,000 records and 16 MiB are
     /// answered at once, in the order in which they came, as lines of JSON, of which the last is the summary; nothing of them is stored.
+    /// Where that answer would have more than 64 MiB, it is refused as a whole (413): send fewer, show less by include, or as follows.
     /// With the header Prefer: respond-async the records are stored and judged later: 202 with the path of the audit in Location.
     /// With Idempotency-Key (respond-async only) a repeated request gives the audit of the first. Deadlines are seen from the day (UTC)
     /// on which the audit began, and profiles are those that were saved by then.

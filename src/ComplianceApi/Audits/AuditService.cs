@@ -25,6 +25,7 @@ internal sealed class AuditService(AuditWorker worker, IConfiguration configurat
         services.AddSingleton<FindingStore>();
         services.AddSingleton<AuditReception>();
         services.AddSingleton<AuditPlaces>();
+        services.AddSingleton<DearPlaces>();
         services.AddSingleton<AuditWorker>();
         services.AddSingleton<CandidateEngines>();
         services.AddSingleton<PreviewIntake>();

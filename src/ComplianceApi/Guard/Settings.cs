@@ -9,7 +9,7 @@ internal static class Settings
     private static readonly ILookup<string, string> Known = new[]
     {
         StorePlace.Path, StorePlace.ConnectionString, StorePlace.Create, "Rules:Overrides", "Audits:Workers", "Audits:LeaseSeconds",
-        "Limits:RequestsPerMinute", "Limits:AuditsAtOnce", "Requests:Seconds", Exposure.Setting, Exposure.KeysRequired, "Docs:Enabled",
+        "Limits:RequestsPerMinute", "Limits:AuditsAtOnce", "Limits:DearAtOnce", "Limits:DearAtOnceForTenant", "Requests:Seconds", Exposure.Setting, Exposure.KeysRequired, "Docs:Enabled",
     }.ToLookup(setting => setting.Split(':')[0], StringComparer.OrdinalIgnoreCase);
 
     /// <summary>Refuses a setting of this service that it does not know: one letter astray, and limits that were meant to hold would not.</summary>

@@ -47,6 +47,7 @@ public static class Startup
             // What reads a setting is made now, so that a mistyped one is told before anything listens.
             services.GetRequiredService<AuditService>();
             services.GetRequiredService<AuditPlaces>();
+            services.GetRequiredService<DearPlaces>();
         }
         catch (Exception fault) when (fault is CatalogueException or StoreException)
         {

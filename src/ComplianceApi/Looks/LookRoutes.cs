@@ -15,7 +15,7 @@ public static class LookRoutes
 
     /// <summary>Maps the route.</summary>
     public static void MapLooks(this IEndpointRouteBuilder v1) => v1.MapGroup("/worth-a-look").WithTags("Worth a look").NeverCached().Fails(ProblemKind.StoreUnavailable)
-        .MapGet("", Get).WithName("listWhatIsWorthALook").Needs(KeyScope.Read).Takes(From, To, Rate).Produces<LookReport>(200);
+        .MapGet("", Get).WithName("listWhatIsWorthALook").Needs(KeyScope.Read).Takes(From, To, Rate).Produces<LookReport>(200).FailsForDearWork();
 
     /// <summary>See what in the stored records of a period is worth a look.</summary>
     /// <remarks>
@@ -25,14 +25,16 @@ public static class LookRoutes
     /// audit's summary since it speaks of people, needs a whole period of records, and is not for everyone who may read a summary. Up to
     /// 50,000 stored visits, those of audits included.
     /// </remarks>
-    private static async Task<IResult> Get(HttpRequest request, LookStore looks, Tenant tenant, TimeProvider clock, CancellationToken cancel)
+    private static async Task<IResult> Get(HttpRequest request, LookStore looks, DearPlaces places, Tenant tenant, TimeProvider clock, CancellationToken cancel)
     {
         var to = To.Of(request) ?? DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime);
         var from = From.Of(request) ?? DateOnly.FromDayNumber(Math.Max(0, to.DayNumber - 30));
         if (from > to || to.DayNumber - from.DayNumber >= LongestDays)
             return Refused("from", $"Expected a day no later than the last and at most {LongestDays} days in all.");
 
-        return await looks.FindAsync(tenant, from, to, Rate.Of(request)!.Value / 100m, cancel) is { } report
+        return await places.InPlaceAsync(tenant, LookAsync, cancel);
+
+        async Task<IResult> LookAsync() => await looks.FindAsync(tenant, from, to, Rate.Of(request)!.Value / 100m, cancel) is { } report
             ? TypedResults.Ok(report)
             : Refused("from", $"The period has more than {LookStore.MostRecords} records; take a shorter one.");
     }

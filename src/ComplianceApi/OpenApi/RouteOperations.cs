@@ -31,7 +31,10 @@ internal sealed class RouteOperations : IOperationFilter
         if (metadata.OfType<RevalidatedMetadata>().Any())
             Add(ParameterLocation.Header, "If-None-Match", "ETags of answers that the caller has kept; while one is still right, the answer is 304.", Texts(1000));
         if (metadata.OfType<ConditionalMetadata>().Any())
+        {
             Add(ParameterLocation.Header, "If-Match", "ETag of what the caller has read; where something else is stored by now, the answer is 412.", Texts(1000));
+            Add(ParameterLocation.Header, "If-None-Match", "*: save only where nothing is stored yet. ETags: save only where none of them is what is stored. Else the answer is 412.", Texts(1000));
+        }
 
         if (metadata.OfType<AuditBodies>().Any())
             AuditOperation.Describe(operation, context.SchemaRepository);
@@ -158,6 +161,12 @@ internal sealed class RouteOperations : IOperationFilter
         {
             yield return new(200, "ETag", "Strong validator of this answer, for If-None-Match.");
             yield return new(304, "ETag", "Strong validator of the answer that is still right.");
+        }
+
+        if (metadata.OfType<ConditionalMetadata>().Any())
+        {
+            yield return new(200, "ETag", "Strong validator of what was saved, as reading it gives: for If-Match.");
+            yield return new(201, "ETag", "Strong validator of what was saved, as reading it gives: for If-Match.");
         }
 
         if (metadata.OfType<Deprecation>().Any())

@@ -14,7 +14,7 @@ public static class ProblemHandling
             ExceptionHandler = OnException,
 
             // A client's mistake is the client's: the log is for failures of the service.
-            SuppressDiagnosticsCallback = context => context.Exception is BadHttpRequestException,
+            SuppressDiagnosticsCallback = context => context.Exception is BadHttpRequestException || IsChunkBeyondNumbers(context.Exception),
         });
         app.UseStatusCodePages(context => OnBareStatus(context.HttpContext));
     }
@@ -22,9 +22,13 @@ public static class ProblemHandling
     private static Task OnException(HttpContext context) => context.Features.Get<IExceptionHandlerFeature>()?.Error switch
     {
         BadHttpRequestException bad => new ProblemResult(ProblemKind.Of(bad.StatusCode)).WriteAsync(context, bad.StatusCode),
+        { } fault when IsChunkBeyondNumbers(fault) => new ProblemResult(ProblemKind.BadRequest).ExecuteAsync(context),
         DbException => new ProblemResult(ProblemKind.StoreUnavailable).ExecuteAsync(context),
         _ => new ProblemResult(ProblemKind.InternalError).ExecuteAsync(context),
     };
+
+    /// <summary>For a chunk of 2^31 bytes or more the server throws this, and for any other wrong size what a client's mistake should be.</summary>
+    private static bool IsChunkBeyondNumbers(Exception fault) => fault is IOException { InnerException: OverflowException };
 
     private static Task OnBareStatus(HttpContext context)
     {

@@ -47,7 +47,7 @@ public sealed record ProblemKind(string Name, int Status, string Title, string E
 
     /// <summary>412.</summary>
     public static readonly ProblemKind ChangedMeanwhile = new("changed-meanwhile", 412, "It is not what you have seen",
-        "The header If-Match names an ETag that is not that of what is stored now: somebody else has saved in the meantime, or there is nothing yet. Nothing was saved. Read it again, and save on top of that.");
+        "The header If-Match names an ETag that is not that of what is stored now: somebody else has saved in the meantime, or there is nothing yet. Or If-None-Match names what is stored, and with * anything. Nothing was saved. Read it again, and save on top of that.");
 
     /// <summary>413.</summary>
     public static readonly ProblemKind BodyTooLarge = new("body-too-large", 413, "The body is too large",
@@ -55,7 +55,7 @@ public sealed record ProblemKind(string Name, int Status, string Title, string E
 
     /// <summary>413, of many records.</summary>
     public static readonly ProblemKind AuditTooLong = new("audit-too-long", 413, "The audit is too long",
-        "Up to 5,000 records and 16 MiB (unpacked) are answered at once. Send a longer audit with the header Prefer: respond-async; then its length does not matter, up to 64 GiB, and a packed body may not grow more than 500-fold. Nothing was judged or stored.");
+        "Up to 5,000 records and 16 MiB (unpacked) are answered at once, with an answer of up to 64 MiB. Send a longer audit with the header Prefer: respond-async; then its length does not matter, up to 64 GiB, and a packed body may not grow more than 500-fold. Nothing was judged or stored.");
 
     /// <summary>409, no summary yet.</summary>
     public static readonly ProblemKind AuditNotCompleted = new("audit-not-completed", 409, "The audit is not completed",
@@ -76,6 +76,14 @@ public sealed record ProblemKind(string Name, int Status, string Title, string E
     /// <summary>429, of audits.</summary>
     public static readonly ProblemKind TooManyAudits = new("too-many-audits", 429, "Too many audits at a time",
         "As many audits as one tenant may have at a time have not ended yet. Wait for one of them, or cancel one, and send this one again. Nothing was judged or stored.");
+
+    /// <summary>429, of dear work.</summary>
+    public static readonly ProblemKind TooMuchAtOnce = new("too-much-at-once", 429, "Too much dear work at a time",
+        "This request takes much work, and as many such requests of your tenant as may wait are waiting already. Try again after the time in Retry-After. Nothing was judged or stored.");
+
+    /// <summary>503, of dear work.</summary>
+    public static readonly ProblemKind TooBusy = new("too-busy", 503, "The service is busy",
+        "This request takes much work, and as much of that as may wait is waiting already. Single records are judged as ever. Try again after the time in Retry-After. Nothing was judged or stored.");
 
     /// <summary>504.</summary>
     public static readonly ProblemKind TooSlow = new("too-slow", 504, "The request took too long",
@@ -102,7 +110,7 @@ public sealed record ProblemKind(string Name, int Status, string Title, string E
     {
         UnreadableBody, InvalidParameter, BadRequest, ForwardedRequest, ForeignHost, NotFound, MethodNotAllowed, BodyTooLarge,
         UnsupportedMediaType, InvalidBody, InternalError, StoreUnavailable, AuditTooLong, KeyInFlight, KeyReused, AuditNotCompleted, TooSlow,
-        KeyNeeded, ScopeMissing, TooManyRequests, TooManyAudits, ChangedMeanwhile,
+        KeyNeeded, ScopeMissing, TooManyRequests, TooManyAudits, TooMuchAtOnce, TooBusy, ChangedMeanwhile,
     }.ToFrozenDictionary(kind => kind.Name, StringComparer.Ordinal);
 
     /// <summary>The stable type URI, served by this service itself.</summary>

@@ -74,6 +74,9 @@ public sealed class Failure(ProblemKind kind) : IProducesResponseTypeMetadata
 /// <summary>Says which problems a route may answer with.</summary>
 public static class Failures
 {
+    /// <summary>Documents how a route whose work is done in <see cref="DearPlaces"/> refuses.</summary>
+    public static TBuilder FailsForDearWork<TBuilder>(this TBuilder route) where TBuilder : IEndpointConventionBuilder => route.Fails(ProblemKind.TooMuchAtOnce, ProblemKind.TooBusy);
+
     /// <summary>Documents <paramref name="kinds"/>.</summary>
     public static TBuilder Fails<TBuilder>(this TBuilder route, params ReadOnlySpan<ProblemKind> kinds) where TBuilder : IEndpointConventionBuilder
     {

@@ -11,6 +11,9 @@ namespace ComplianceApi;
 /// </summary>
 public static class ProfileReader
 {
+    /// <summary>In the record that they are put into they stand one level down.</summary>
+    private const int MaxDepth = RecordReader.MaxDepth - 1;
+
     private const string Section = "#/makerLimits";
     private const string Decision = "#/decisionReference";
 
@@ -22,16 +25,16 @@ public static class ProfileReader
         limits = null;
 
         // What is no JSON on its own must not be put into other JSON.
-        var alone = RecordReader.Read(utf8);
-        if (alone.Kind == FaultKind.Unreadable && alone.Faults.All(fault => fault.Code != FaultCodes.DuplicateMember))
+        utf8 = BodyText.WithoutMark(utf8);
+        if (JsonText.Unreadable(utf8.Span, MaxDepth) is { } unreadable)
         {
-            problem = ProblemResult.Of(FaultKind.Unreadable, alone.Faults);
+            problem = ProblemResult.Of(FaultKind.Unreadable, [unreadable]);
             return false;
         }
 
-        utf8 = BodyText.WithoutMark(utf8);
         var read = RecordReader.Read(Encoding.UTF8.GetBytes(Opening).Concat(utf8.ToArray()).Append((byte)'}').ToArray());
-        List<Fault> faults = [.. read.Faults.Select(fault => fault with { Pointer = "#" + fault.Pointer[Section.Length..] })];
+        // The last of very many faults counts the rest, and is of the whole body as it stands.
+        List<Fault> faults = [.. read.Faults.Select(fault => fault.Pointer == "#" ? fault : fault with { Pointer = "#" + fault.Pointer[Section.Length..] })];
         limits = read.Record?.MakerLimits;
         if (read.IsRecord && limits is null)
             faults.Add(new Fault("#", FaultCodes.WrongType, "Expected an object, found null."));

@@ -24,7 +24,8 @@ public static class ProfileRoutes
     /// The body has the members of a record's makerLimits, without decisionReference. Every save makes a new version, and none is ever
     /// changed, since evaluations name the version that they used. Records that name the profile in appliance.profileId are judged by
     /// the latest version; limits that such a record states itself go before it where they are stricter or name their source, and neither
-    /// lifts a ceiling. With the header If-Match and the ETag that reading it gave, nobody's newer version is passed over.
+    /// lifts a ceiling. With the header If-Match and the ETag that reading or saving it gave, nobody's newer version is passed over; with
+    /// If-None-Match: * it is saved only where there is none yet.
     /// </remarks>
     /// <param name="profileId">Your own id: 1 to 100 letters, digits, dots, dashes, underscores and tildes.</param>
     private static async Task<Results<Created<ApplianceProfile>, Ok<ApplianceProfile>, ProblemResult>> Put(
@@ -43,16 +44,17 @@ public static class ProfileRoutes
             return problem;
 
         int? after = null;
-        if (request.Headers.IfMatch.Count > 0)
+        if (request.Headers.IfMatch.Count > 0 || request.Headers.IfNoneMatch.Count > 0)
         {
             var latest = await profiles.FindAsync(tenant, profileId, version: null, cancel);
-            if (!Revalidation.IsMatch(request, latest is null ? null : JsonSerializer.SerializeToUtf8Bytes(latest, ApiJson.Wire.ApplianceProfile)))
+            if (!IsWanted(request, latest is null ? null : Bytes(latest)))
                 return new ProblemResult(ProblemKind.ChangedMeanwhile);
-            after = latest!.Version;
+            after = latest?.Version ?? 0;
         }
 
         if (await profiles.SaveAsync(tenant, profileId, limits, clock.GetUtcNow(), cancel, after) is not { } saved)
             return new ProblemResult(ProblemKind.ChangedMeanwhile);
+        request.HttpContext.Response.Headers.ETag = Revalidation.TagOf(Bytes(saved)).ToString();
         return saved.Version == 1 ? TypedResults.Created($"/v1/appliance-profiles/{profileId}", saved) : TypedResults.Ok(saved);
     }
 
@@ -64,6 +66,13 @@ public static class ProfileRoutes
         await profiles.FindAsync(tenant, profileId, Version.Of(request), cancel) is { } profile
             ? TypedResults.Ok(profile)
             : ProblemResult.NotFound("There is no such profile or version.");
+
+    /// <summary>Is what is stored now what the caller wants to save upon?</summary>
+    private static bool IsWanted(HttpRequest request, byte[]? current) =>
+        (request.Headers.IfMatch.Count == 0 || Revalidation.IsMatch(request, current))
+        && (request.Headers.IfNoneMatch.Count == 0 || current is null || !Revalidation.IsKnown(request, current));
+
+    private static byte[] Bytes(ApplianceProfile profile) => JsonSerializer.SerializeToUtf8Bytes(profile, ApiJson.Wire.ApplianceProfile);
 
     /// <summary>What a path can carry without escapes.</summary>
     private static bool IsAllowed(string profileId) =>

@@ -38,9 +38,9 @@ public static class Revalidation
 
         if (response.StatusCode == StatusCodes.Status200OK)
         {
-            var tag = TagOf(answer.GetBuffer().AsSpan(0, (int)answer.Length));
-            response.Headers.ETag = tag.ToString();
-            if (IsKnown(tag, context.Request))
+            var given = answer.GetBuffer().AsSpan(0, (int)answer.Length);
+            response.Headers.ETag = TagOf(given).ToString();
+            if (IsKnown(context.Request, given))
             {
                 response.StatusCode = StatusCodes.Status304NotModified;
                 response.ContentType = null;
@@ -62,14 +62,23 @@ public static class Revalidation
             && seen.Any(one => one.Equals(EntityTagHeaderValue.Any) || one.Compare(TagOf(current), useStrongComparison: true));
     }
 
-    private static EntityTagHeaderValue TagOf(ReadOnlySpan<byte> answer) => new($"\"{Base64Url.EncodeToString(SHA256.HashData(answer))}\"");
+    /// <summary>Does <c>If-None-Match</c> name what is there (RFC 9110, section 13.1.2)?</summary>
+    /// <param name="request">The request.</param>
+    /// <param name="current">The bytes that GET answers.</param>
+    public static bool IsKnown(HttpRequest request, ReadOnlySpan<byte> current)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        var tag = TagOf(current);
+        return EntityTagHeaderValue.TryParseList(request.Headers.IfNoneMatch, out var known)
+            && known.Any(one => one.Equals(EntityTagHeaderValue.Any) || one.Compare(tag, useStrongComparison: false));
+    }
 
-    private static bool IsKnown(EntityTagHeaderValue tag, HttpRequest request) =>
-        EntityTagHeaderValue.TryParseList(request.Headers.IfNoneMatch, out var known)
-        && known.Any(one => one.Equals(EntityTagHeaderValue.Any) || one.Compare(tag, useStrongComparison: false));
+    /// <summary>The strong tag of an answer.</summary>
+    /// <param name="answer">Its bytes.</param>
+    public static EntityTagHeaderValue TagOf(ReadOnlySpan<byte> answer) => new($"\"{Base64Url.EncodeToString(SHA256.HashData(answer))}\"");
 }
 
-/// <summary>Marks a route that heeds <c>If-Match</c>.</summary>
+/// <summary>Marks a route that saves, heeds <c>If-Match</c> and <c>If-None-Match</c>, and answers with the ETag of what it has saved.</summary>
 internal sealed class ConditionalMetadata;
 
 /// <summary>Marks a route whose answers have an ETag.</summary>

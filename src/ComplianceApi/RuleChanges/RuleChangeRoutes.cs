@@ -33,7 +33,7 @@ public static class RuleChangeRoutes
         var routes = v1.MapGroup("/rule-changes/preview").WithTags("Rule changes").NeverCached().Fails(ProblemKind.StoreUnavailable);
         routes.MapPost("", Create).WithName("previewRuleChange").Needs(KeyScope.Audit).Accepts<Dictionary<string, object>>("application/json")
             .WithMetadata(RuleChangeQuestion.Shape.Schema, RuleChangeQuestion.Beyond).Produces<PreviewStatus>(202)
-            .Fails(ProblemKind.UnreadableBody, ProblemKind.BodyTooLarge, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody);
+            .Fails(ProblemKind.UnreadableBody, ProblemKind.BodyTooLarge, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody, ProblemKind.TooManyAudits).FailsForDearWork();
         routes.MapGet("", List).WithName("listRuleChangePreviews").Needs(KeyScope.Read).Takes(Paging.Limit, Before);
         routes.MapGet("/{previewId}", Get).WithName("getRuleChangePreview").Needs(KeyScope.Read).Fails(ProblemKind.NotFound);
         routes.MapDelete("/{previewId}", Cancel).WithName("cancelRuleChangePreview").Needs(KeyScope.Audit).Fails(ProblemKind.NotFound);
@@ -49,20 +49,28 @@ public static class RuleChangeRoutes
     /// same when outcome, subject, the numbers of the limit and what was looked at are: new words, names and sources change nothing.
     /// An Idempotency-Key takes no part: sent again, the request makes a second preview, which costs time and changes nothing.
     /// </remarks>
-    private static async Task<Results<Accepted<PreviewStatus>, ProblemResult>> Create(
-        HttpRequest request, PreviewIntake intake, CandidateEngines engines, Tenant tenant, CancellationToken cancel)
+    private static async Task<IResult> Create(
+        HttpRequest request, PreviewIntake intake, CandidateEngines engines, AuditPlaces jobs, DearPlaces places, Tenant tenant, CancellationToken cancel)
     {
+        if (!await jobs.TryTakeAsync(tenant, request.HttpContext.Response, cancel))
+            return new ProblemResult(ProblemKind.TooManyAudits);
+
         var body = await JsonBody.ReadAsync(request, cancel);
         if (body.Problem is { } refused)
             return refused;
 
-        var values = RuleChangeQuestion.Shape.Read(body.Bytes);
-        if (RuleChangeQuestion.Of(values, engines) is not { } candidate)
-            return values.Problem!;
+        return await places.InPlaceAsync(tenant, AcceptAsync, cancel);
 
-        var accepted = await intake.AcceptAsync(tenant, candidate, cancel);
-        request.HttpContext.Response.Headers.RetryAfter = "1";
-        return TypedResults.Accepted($"{Path}/{accepted.PreviewId}", accepted);
+        async Task<IResult> AcceptAsync()
+        {
+            var values = RuleChangeQuestion.Shape.Read(body.Bytes);
+            if (RuleChangeQuestion.Of(values, engines) is not { } candidate)
+                return values.Problem!;
+
+            var accepted = await intake.AcceptAsync(tenant, candidate, cancel);
+            request.HttpContext.Response.Headers.RetryAfter = "1";
+            return TypedResults.Accepted($"{Path}/{accepted.PreviewId}", accepted);
+        }
     }
 
     /// <summary>List the previews, newest first, without their summaries.</summary>

@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
+using Audits;
 using Calculations;
-using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace ComplianceApi;
 
@@ -25,7 +25,7 @@ public static class SamplingRoutes
     /// <summary>Maps the route.</summary>
     public static void MapSampling(this IEndpointRouteBuilder v1) => v1.MapPost("/sampling", Answer).WithName("sizeSample").WithTags("Sampling").NeedsAnyKey()
         .Accepts<Dictionary<string, object>>("application/json").WithMetadata(SamplingQuestion.Shape.Schema, SamplingQuestion.Beyond)
-        .Fails(ProblemKind.UnreadableBody, ProblemKind.BodyTooLarge, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody);
+        .Fails(ProblemKind.UnreadableBody, ProblemKind.BodyTooLarge, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody).Produces<SamplingAnswer>(200).FailsForDearWork();
 
     /// <summary>Size a sample for a second look, draw it, and see what the visits show of the whole.</summary>
     /// <remarks>
@@ -33,14 +33,16 @@ public static class SamplingRoutes
     /// the same, and seedPromise lets you make the seed binding before the list is fixed. With visited and faulty, the exact upper bound
     /// for the whole. Nothing is stored.
     /// </remarks>
-    private static async Task<Results<Ok<SamplingAnswer>, ProblemResult>> Answer(HttpRequest request, CancellationToken cancel)
+    private static async Task<IResult> Answer(HttpRequest request, DearPlaces places, Tenant tenant, CancellationToken cancel)
     {
         var body = await JsonBody.ReadAsync(request, cancel);
         if (body.Problem is { } refused)
             return refused;
 
         var values = SamplingQuestion.Shape.Read(body.Bytes);
-        return SamplingQuestion.Of(values) is { } question ? TypedResults.Ok(AnswerTo(question)) : values.Problem!;
+        if (SamplingQuestion.Of(values) is not { } question)
+            return values.Problem!;
+        return await places.InPlaceAsync(tenant, () => Task.FromResult<IResult>(TypedResults.Ok(AnswerTo(question))), cancel);
     }
 
     private static SamplingAnswer AnswerTo(SamplingQuestion question)

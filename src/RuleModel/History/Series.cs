@@ -5,7 +5,8 @@ namespace RuleModel;
 
 /// <summary>
 /// One quantity over the visits to an appliance that can be compared: this visit's value last. A day is one visit, of which the latest value
-/// counts. Fitted parts and another fuel begin a series anew, and so, for a trend, does another instrument or one that is not recorded.
+/// counts. Fitted parts and another fuel begin a series anew, and so, for a trend, does another instrument or one that is not recorded. Of
+/// more visits than the test of a trend can take, the latest count.
 /// </summary>
 public sealed class Series
 {
@@ -47,7 +48,7 @@ public sealed class Series
         var (ofOneInstrument, isOne, later, day) = (1, today.Instrument is not null, visit, visit.Date);
         foreach (var earlier in before)
         {
-            if (later.PartsFitted == true || (earlier.Fuel is { } fuel && fuel != visit.Fuel))
+            if (points.Count == MannKendall.MostValues || later.PartsFitted == true || (earlier.Fuel is { } fuel && fuel != visit.Fuel))
                 break;
             later = earlier;
             if (earlier.Date == day || earlier.Value(name) is not { } value || (today.LoadPercent is { } load && !(Math.Abs(load - (value.LoadPercent ?? -1000)) <= loadTolerance)))

@@ -28,9 +28,11 @@ internal static class CsvRecordReader
         if (!await NextAsync(reader, cancel))
             yield break;
 
+        // What a row costs is bounded by its length; whoever has left is not worked for.
         var header = CsvHeader.Of(reader.Current.ToArray());
         while (true)
         {
+            cancel.ThrowIfCancellationRequested();
             malformed = null;
             if (!await NextAsync(reader, cancel))
                 yield break;

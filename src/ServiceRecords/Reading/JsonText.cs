@@ -10,7 +10,9 @@ namespace ServiceRecords;
 public static class JsonText
 {
     /// <summary>Why a body cannot be read as JSON; null when it can. Members given twice are left to the finder of faults.</summary>
-    public static Fault? Unreadable(ReadOnlySpan<byte> utf8)
+    /// <param name="utf8">The body.</param>
+    /// <param name="maxDepth">How many levels of objects and lists it may have.</param>
+    public static Fault? Unreadable(ReadOnlySpan<byte> utf8, int maxDepth = RecordReader.MaxDepth)
     {
         if (utf8.IsEmpty)
         {
@@ -27,9 +29,9 @@ public static class JsonText
             var reader = new Utf8JsonReader(utf8, new JsonReaderOptions { MaxDepth = int.MaxValue });
             while (reader.Read())
             {
-                if (reader.TokenType is JsonTokenType.StartObject or JsonTokenType.StartArray && reader.CurrentDepth >= RecordReader.MaxDepth)
+                if (reader.TokenType is JsonTokenType.StartObject or JsonTokenType.StartArray && reader.CurrentDepth >= maxDepth)
                 {
-                    return new Fault("#", FaultCodes.TooDeep, $"The body is nested deeper than {RecordReader.MaxDepth} levels.");
+                    return new Fault("#", FaultCodes.TooDeep, $"The body is nested deeper than {maxDepth} levels.");
                 }
             }
 

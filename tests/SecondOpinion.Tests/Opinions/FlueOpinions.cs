@@ -159,8 +159,7 @@ internal static class FlueOpinions
                 ClearanceTo.BesideOpening => net switch { null => null, <= 7 => 300, <= 14 => 400, _ => 600 },
                 ClearanceTo.BelowBalcony or ClearanceTo.Corner or ClearanceTo.BoundaryAlongside => 600,
                 ClearanceTo.FacingSurface or ClearanceTo.FacingTerminal => 600,
-                ClearanceTo.CarportOpening => 1200,
-                ClearanceTo.VerticalTerminal => 1500,
+                ClearanceTo.CarportOpening or ClearanceTo.VerticalTerminal => 1200,
                 _ => 300,
             };
     }

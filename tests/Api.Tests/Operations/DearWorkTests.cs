@@ -1,0 +1,178 @@
+using System.Diagnostics;
+using System.Net;
+using System.Net.Http.Headers;
+using System.Text;
+using Audits;
+using Microsoft.Extensions.DependencyInjection;
+
+namespace Api.Tests;
+
+/// <summary>Requests that take much work leave the service to the others.</summary>
+public sealed class DearWorkTests
+{
+    private const int Dear = 20;
+
+    [Fact]
+    public async Task One_tenants_dear_requests_wait_for_each_other_and_too_many_are_refused()
+    {
+        await using var service = new ServiceInProcess();
+        await using var small = service.WithWebHostBuilder(builder => builder
+            .UseSetting("Limits:DearAtOnce", "2").UseSetting("Limits:AuditsAtOnce", "100").UseSetting("Audits:Workers", "0"));
+        var (one, other) = (await KeyOf(small.Services, "a"), await KeyOf(small.Services, "b"));
+        await KeyedService.Seen();
+        var records = AuditCalls.Lines(AuditCalls.Month(service.ExampleRecord, 200));
+
+        var mine = Enumerable.Range(0, Dear).Select(_ => With(small.CreateDefaultClient(new ContractHandler()), one).PostAudit(records)).ToList();
+        var others = await With(small.CreateDefaultClient(new ContractHandler()), other).PostAudit(records);
+        var answers = await Task.WhenAll(mine);
+
+        Assert.Equal(HttpStatusCode.OK, others.StatusCode);
+        Assert.Equal(201, (await others.ReadLines()).Length);
+        var refused = answers.Where(answer => answer.StatusCode != HttpStatusCode.OK).ToList();
+        Assert.InRange(refused.Count, 1, Dear - 9);
+        foreach (var answer in refused)
+        {
+            Assert.Equal("/problems/too-much-at-once", (await answer.Read(HttpStatusCode.TooManyRequests))["type"].Text());
+            Assert.NotNull(answer.Headers.RetryAfter);
+        }
+    }
+
+    [Fact]
+    public async Task Of_more_tenants_than_may_wait_the_last_are_told_to_come_back()
+    {
+        await using var service = new ServiceInProcess();
+        await using var small = service.WithWebHostBuilder(builder => builder.UseSetting("Limits:DearAtOnce", "1").UseSetting("Audits:Workers", "0"));
+        var keys = new List<string>();
+        for (var tenant = 0; tenant < 45; tenant++)
+            keys.Add(await KeyOf(small.Services, $"t{tenant}"));
+        await KeyedService.Seen();
+        var records = AuditCalls.Lines(AuditCalls.Month(service.ExampleRecord, 60));
+
+        var answers = await Task.WhenAll(keys.Select(key => With(small.CreateDefaultClient(new ContractHandler()), key).PostAudit(records)));
+
+        var refused = answers.Where(answer => answer.StatusCode != HttpStatusCode.OK).ToList();
+        Assert.InRange(refused.Count, 1, 12);
+        foreach (var answer in refused)
+        {
+            Assert.Equal("/problems/too-busy", (await answer.Read(HttpStatusCode.ServiceUnavailable))["type"].Text());
+            Assert.NotNull(answer.Headers.RetryAfter);
+        }
+    }
+
+    /// <summary>Audits answered at once, looks at all that is stored, and samples of the largest sizes, all by one tenant.</summary>
+    [Fact]
+    public async Task While_one_tenant_asks_for_much_a_record_of_another_is_judged_as_quickly()
+    {
+        var folder = Directory.CreateTempSubdirectory("dear-");
+        try
+        {
+            var store = Path.Combine(folder.FullName, "c.db");
+            string one, other;
+            using (var opened = Database.Open(store))
+                (one, other) = (await Add(opened, "a"), await Add(opened, "b"));
+            using var running = new RunningService("--urls=http://127.0.0.1:0", $"--Store:Path={store}", "--Limits:AuditsAtOnce=100");
+            using var quick = With(await running.Listening(), one);
+            using var dear = With(new HttpClient { BaseAddress = quick.BaseAddress }, other);
+            var example = await File.ReadAllBytesAsync(Path.Combine(Repository.Root, "rules", "example-record.json"));
+            var month = AuditCalls.Lines(AuditCalls.Month(example, 300));
+            await dear.Completed((await dear.PostAudit(month, later: true)).Headers.Location!);
+            await Evaluations(quick, example, 40);
+            var alone = await Evaluations(quick, example, 40);
+
+            using var stop = new CancellationTokenSource();
+            var asked = Enumerable.Range(0, Dear).Select(number => Task.Run(async () =>
+            {
+                for (; !stop.IsCancellationRequested; await Task.Delay(50))
+                {
+                    using var answer = await ((number % 4) switch
+                    {
+                        0 => dear.PostAudit(month),
+                        1 => dear.PostAsync("/v1/sampling", Calls.Json("""{"population":1000000,"tolerableCount":2000,"confidencePercent":99,"allowedFaults":10}""")),
+                        _ => dear.GetAsync("/v1/worth-a-look?from=2026-01-01&to=2026-12-31"),
+                    });
+                    Assert.True(answer.StatusCode is HttpStatusCode.OK or HttpStatusCode.TooManyRequests or HttpStatusCode.GatewayTimeout, $"{answer.StatusCode}");
+                }
+            })).ToList();
+            await Task.Delay(1000);
+            var beside = await Evaluations(quick, example, 40);
+            await stop.CancelAsync();
+            await Task.WhenAll(asked);
+
+            var (median, worst) = (beside[beside.Count / 2], beside[^1]);
+            Assert.True(median < 10 * alone[alone.Count / 2] + TimeSpan.FromMilliseconds(100), $"median {alone[alone.Count / 2].TotalMilliseconds} ms alone, {median.TotalMilliseconds} ms beside");
+            Assert.True(worst < TimeSpan.FromSeconds(2), $"worst {worst.TotalMilliseconds} ms");
+        }
+        finally
+        {
+            folder.Delete(recursive: true);
+        }
+    }
+
+    /// <summary>An answer is never a part that looks like the whole: one that is too long is refused.</summary>
+    [Fact]
+    public async Task An_answer_that_is_too_long_is_refused_as_a_whole()
+    {
+        using var service = new ServiceInProcess();
+        var records = AuditCalls.Lines(AuditCalls.Month(service.ExampleRecord, 1200));
+
+        var all = await service.CreateClient().PostAudit(records, query: "?include=all");
+        var some = await service.CreateClient().PostAudit(records);
+
+        Assert.Equal("/problems/audit-too-long", (await all.Read(HttpStatusCode.RequestEntityTooLarge))["type"].Text());
+        Assert.Equal(1201, (await some.ReadLines()).Length);
+    }
+
+    [Fact]
+    public async Task For_who_has_left_nothing_is_worked_on()
+    {
+        using var running = new RunningService("--urls=http://127.0.0.1:0", "--Audits:Workers=0");
+        using var client = await running.Listening();
+        var header = Encoding.UTF8.GetBytes(string.Join(',', Enumerable.Range(0, 150_000).Select(n => $"c{n}")) + "\n1\n");
+        var month = AuditCalls.Lines(AuditCalls.Month(await File.ReadAllBytesAsync(Path.Combine(Repository.Root, "rules", "example-record.json")), 4000));
+        foreach (var (body, type) in new[] { (header, "text/csv"), (month, AuditCalls.Ndjson) })
+        {
+            using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(1));
+            try
+            {
+                using var content = new ByteArrayContent(body) { Headers = { ContentType = new MediaTypeHeaderValue(type) } };
+                await client.PostAsync("/v1/audits", content, patience.Token);
+            }
+            catch (OperationCanceledException)
+            {
+                // Gone before the answer, as is meant.
+            }
+
+            await Task.Delay(2000);
+            var before = running.ProcessorTime;
+            await Task.Delay(1000);
+            Assert.True(running.ProcessorTime - before < TimeSpan.FromMilliseconds(500), $"{type}: {(running.ProcessorTime - before).TotalMilliseconds} ms of work in a second for who has left");
+        }
+    }
+
+    private static Task<string> KeyOf(IServiceProvider services, string tenant) =>
+        services.GetRequiredService<KeyStore>().AddAsync(new Tenant(tenant), [KeyScope.Admin], "", ServiceInProcess.Now, expiresAt: null, CancellationToken.None);
+
+    private static Task<string> Add(Database database, string tenant) =>
+        new KeyStore(database).AddAsync(new Tenant(tenant), [KeyScope.Admin], "", ServiceInProcess.Now, expiresAt: null, CancellationToken.None);
+
+    private static HttpClient With(HttpClient client, string key)
+    {
+        client.DefaultRequestHeaders.Authorization = new AuthenticationHeaderValue("Bearer", key);
+        return client;
+    }
+
+    /// <summary>How long single records take, one after the other, the quickest first.</summary>
+    private static async Task<List<TimeSpan>> Evaluations(HttpClient client, byte[] record, int times)
+    {
+        var all = new List<TimeSpan>();
+        for (var i = 0; i < times; i++)
+        {
+            var start = Stopwatch.GetTimestamp();
+            await (await client.PostRecord(record)).Read(HttpStatusCode.Created);
+            all.Add(Stopwatch.GetElapsedTime(start));
+        }
+
+        all.Sort();
+        return all;
+    }
+}
