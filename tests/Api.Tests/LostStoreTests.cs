@@ -61,6 +61,34 @@ public sealed class LostStoreTests(ServiceInProcess service) : IClassFixture<Ser
     }
 
     [Fact]
+    public async Task A_store_that_an_earlier_version_left_elsewhere_is_named_and_no_empty_one_made()
+    {
+        var root = Directory.CreateTempSubdirectory("earlier-");
+        try
+        {
+            var before = Path.Combine(root.FullName, "src", "ComplianceApi", "data", "compliance.db");
+            using (var old = new RunningService("keys", "add", "read", "--create", "--path", before))
+                await old.Printed();
+
+            using var refused = new RunningService(root, "--urls=http://127.0.0.1:0");
+            var (exitCode, said) = await refused.Ended();
+
+            Assert.Equal(1, exitCode);
+            Assert.Equal(1, said.Trim().Count(c => c == '\n') + 1);
+            Assert.Contains("src/ComplianceApi/data/compliance.db", said, StringComparison.Ordinal);
+            Assert.False(Directory.Exists(Path.Combine(root.FullName, "data")));
+
+            using var named = new RunningService(root, "--urls=http://127.0.0.1:0", "--Store:Path=src/ComplianceApi/data/compliance.db");
+            using var client = await named.Listening();
+            Assert.Equal(HttpStatusCode.Unauthorized, (await client.GetAsync("/v1/rules")).StatusCode);
+        }
+        finally
+        {
+            root.Delete(recursive: true);
+        }
+    }
+
+    [Fact]
     public async Task A_mistyped_path_makes_no_store()
     {
         using (var running = new RunningService(Loopback, Store))

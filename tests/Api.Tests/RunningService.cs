@@ -6,16 +6,28 @@ namespace Api.Tests;
 /// <summary>The service as a process of its own, as an operator starts it.</summary>
 internal sealed partial class RunningService : IDisposable
 {
-    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("run-");
+    private readonly DirectoryInfo _folder;
+    private readonly bool _isOwnFolder;
     private readonly Process _process;
 
     public RunningService(params string[] arguments) : this(new Dictionary<string, string>(), arguments)
     {
     }
 
-    /// <summary>With variables of its environment.</summary>
-    public RunningService(IReadOnlyDictionary<string, string> environment, params string[] arguments)
+    /// <summary>In a folder that stays.</summary>
+    public RunningService(DirectoryInfo folder, params string[] arguments) : this(new Dictionary<string, string>(), arguments, folder)
     {
+    }
+
+    /// <summary>With variables of its environment.</summary>
+    public RunningService(IReadOnlyDictionary<string, string> environment, params string[] arguments) : this(environment, arguments, folder: null)
+    {
+    }
+
+    private RunningService(IReadOnlyDictionary<string, string> environment, string[] arguments, DirectoryInfo? folder)
+    {
+        _isOwnFolder = folder is null;
+        _folder = folder ?? Directory.CreateTempSubdirectory("run-");
         _process = new Process
         {
             StartInfo = new ProcessStartInfo("dotnet", [typeof(Program).Assembly.Location, .. arguments])
@@ -104,7 +116,8 @@ internal sealed partial class RunningService : IDisposable
         if (!_process.HasExited)
             Kill();
         _process.Dispose();
-        _folder.Delete(recursive: true);
+        if (_isOwnFolder)
+            _folder.Delete(recursive: true);
     }
 
     [GeneratedRegex(@"Now listening on: (?<url>http://\S+)", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]

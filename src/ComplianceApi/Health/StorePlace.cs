@@ -17,6 +17,9 @@ internal static class StorePlace
     /// <summary>The file where no setting and no option names one.</summary>
     public const string Usual = "data/compliance.db";
 
+    /// <summary>Where `dotnet run` put it, in the root of the repository, before relative paths meant the folder of whoever types it.</summary>
+    private const string UsualBefore = "src/ComplianceApi/data/compliance.db";
+
     /// <summary>Opens the store that the settings name.</summary>
     /// <exception cref="StoreException">It cannot be opened.</exception>
     /// <exception cref="StartRefusedException">It does not exist and is not to be made, or a setting cannot be read.</exception>
@@ -36,8 +39,21 @@ internal static class StorePlace
     }
 
     /// <summary>How a file is opened to be written to.</summary>
-    public static StoreOpening OpeningOf(string? path, bool isToBeMade) =>
-        isToBeMade || string.IsNullOrEmpty(path) || path == Usual ? StoreOpening.OrMake : StoreOpening.ToUse;
+    /// <exception cref="StartRefusedException">An earlier version's store is near, and an empty one would be made in its place.</exception>
+    public static StoreOpening OpeningOf(string? path, bool isToBeMade)
+    {
+        if (isToBeMade)
+            return StoreOpening.OrMake;
+        if (!string.IsNullOrEmpty(path) && path != Usual)
+            return StoreOpening.ToUse;
+        if (!File.Exists(Usual) && File.Exists(UsualBefore))
+        {
+            throw new StartRefusedException(
+                $"An earlier version kept its store in {UsualBefore}; now it is kept in {Usual}. Move it there with the files beside it, or name it with --{Path}={UsualBefore}; --{Create}=true makes an empty one.");
+        }
+
+        return StoreOpening.OrMake;
+    }
 
     /// <summary>Tells, once the service listens, which store it has.</summary>
     public static void TellOfStore(this WebApplication app) => app.Lifetime.ApplicationStarted.Register(() =>
