@@ -1,3 +1,5 @@
+using Rules.AmbientAir;
+
 namespace Rules;
 
 /// <summary>Cautions that several rules share.</summary>

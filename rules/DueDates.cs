@@ -1,7 +1,8 @@
 using Calculations;
 using Findings;
+using Records;
+using Records.Metadata;
 using RuleModel;
-using ServiceRecords;
 
 namespace Rules;
 

@@ -148,5 +148,5 @@ public static class LimitIds
     public const string BoilerEnclosureLow = "boiler-enclosure-low";
     public const string DriftProbability = "drift-probability";
     public const string DriftLoadDifference = "drift-load-difference";
-    public const string ConformityGuard = RuleModel.Doubt.GuardLimit;
+    public const string ConformityGuard = RuleModel.Figures.Doubt.GuardLimit;
 }

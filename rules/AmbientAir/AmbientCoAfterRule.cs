@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.AmbientAir;
 
 [Name(RuleIds.AmbientCoAfter), Topic(Topics.AmbientAir), Cites("BS-7967", "6.3.2"), Cites("GSIUR-1998", "26(9)(a)")]
 [Description("The final sweep finds the room air free of carbon monoxide")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.AmbientAir;
 
 [Name(RuleIds.AmbientCoBefore), Topic(Topics.AmbientAir), Cites("BS-7967", "6.3.2")]
 [Description("The room air is free of carbon monoxide before anything is touched")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.AmbientAir;
 
 [Name(RuleIds.AmbientCoRunning), Topic(Topics.AmbientAir), Cites("BS-7967", "6.2.2"), Cites("GSIUR-1998", "26(9)(a)")]
 [Description("Carbon monoxide in the room air does not rise while the boiler runs")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.AmbientAir;
 
 [Name(RuleIds.RaisedRoomAirVentilated), Topic(Topics.AmbientAir), Cites("BS-7967", "6.2.2")]
 [Description("A room with raised carbon monoxide is aired")]

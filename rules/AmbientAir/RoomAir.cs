@@ -1,7 +1,8 @@
 using Findings;
 using RuleModel;
+using RuleModel.Figures;
 
-namespace Rules;
+namespace Rules.AmbientAir;
 
 /// <summary>What carbon monoxide in the room air says.</summary>
 internal static class RoomAir

@@ -1,9 +1,10 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
+using Rules.AmbientAir;
 
-namespace Rules;
+namespace Rules.Burner;
 
 [Name(RuleIds.BurnerCondition), Topic(Topics.Burner), Cites("BS-6798"), CommonPractice]
 [Description("The burner is in good condition")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Burner;
 
 [Name(RuleIds.ElectrodeGap), Topic(Topics.Burner), CommonPractice]
 [Description("The spark gap is as common practice has it")]

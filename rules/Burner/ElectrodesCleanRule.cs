@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Burner;
 
 [Name(RuleIds.ElectrodesClean), Topic(Topics.Burner), CommonPractice]
 [Description("The electrodes are clean")]

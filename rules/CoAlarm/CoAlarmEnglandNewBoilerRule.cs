@@ -1,9 +1,10 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
+using Rules.Paperwork;
 
-namespace Rules;
+namespace Rules.CoAlarm;
 
 [Name(RuleIds.CoAlarmEnglandNewBoiler), Topic(Topics.CoAlarm), Cites("BUILDING-REGS-2010", "Approved Document J"), InForce(From = "2022-10-01")]
 [Description("In England a carbon monoxide alarm goes in with a new boiler")]

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.CoAlarm;
 
 [Name(RuleIds.CoAlarmEnglandRented), Topic(Topics.CoAlarm), Cites("SI-2022-707", "5"), InForce(From = "2022-10-01")]
 [Description("In England a rented home has a carbon monoxide alarm in each living room with a fixed combustion appliance")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.CoAlarm;
 
 [Name(RuleIds.CoAlarmPlace), Topic(Topics.CoAlarm), CommonPractice]
 [Description("The carbon monoxide alarm is neither too near the boiler nor too far from it")]

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.CoAlarm;
 
 [Name(RuleIds.CoAlarmScotland), Topic(Topics.CoAlarm), Cites("TOLERABLE-STANDARD"), InForce(From = "2022-02-01")]
 [Description("In Scotland every home with a boiler has a carbon monoxide detector")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.CoAlarm;
 
 [Name(RuleIds.CoAlarmSounded), Topic(Topics.CoAlarm), Cites("IGEM-G-11"), CommonPractice]
 [Description("Where the carbon monoxide alarm has sounded, the gas emergency provider came first")]

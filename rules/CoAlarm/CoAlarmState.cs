@@ -1,6 +1,6 @@
 using RuleModel;
 
-namespace Rules;
+namespace Rules.CoAlarm;
 
 /// <summary>What the record shows of the carbon monoxide alarm.</summary>
 internal static class CoAlarmState

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.CoAlarm;
 
 [Name(RuleIds.CoAlarmWalesRented), Topic(Topics.CoAlarm), Cites("RHWA-2016"), InForce(From = "2022-12-01")]
 [Description("In Wales a rented home has a carbon monoxide alarm in each room with a gas appliance")]

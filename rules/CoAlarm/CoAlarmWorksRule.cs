@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.CoAlarm;
 
 [Name(RuleIds.CoAlarmWorks), Topic(Topics.CoAlarm), Cites("BS-EN-50291"), CommonPractice]
 [Description("There is a carbon monoxide alarm of the standard for homes, within its life, and it was tested")]

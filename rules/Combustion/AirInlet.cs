@@ -1,6 +1,6 @@
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Combustion;
 
 /// <summary>What the air-inlet sample says of the flue readings.</summary>
 internal static class AirInlet

@@ -1,8 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
+using Rules.AmbientAir;
 
-namespace Rules;
+namespace Rules.Combustion;
 
 [Name(RuleIds.AirInletCheck), Topic(Topics.Combustion), Cites("BS-7967", "flue integrity"), Cites("GSIUR-1998", "26(9)(a)")]
 [Description("No products of combustion reach the air inlet of a room-sealed appliance")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Combustion;
 
 [Name(RuleIds.AnalyserZeroed), Topic(Topics.Instruments), Cites("BS-7967"), Cites("EN-50379-3")]
 [Description("The flue gas analyser is zeroed in outside air before it reads")]

@@ -1,6 +1,6 @@
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Combustion;
 
 /// <summary>
 /// A rule on how the combustion analysis was made. While products reach the air inlet the analysis counts for nothing, and none of

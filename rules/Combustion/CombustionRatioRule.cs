@@ -1,10 +1,13 @@
 using Calculations;
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
+using RuleModel.Computations;
+using Rules.AmbientAir;
+using Rules.UnsafeSituation;
 
-namespace Rules;
+namespace Rules.Combustion;
 
 [Name(RuleIds.CombustionRatio), Topic(Topics.Combustion), Cites("BS-7967", "12"), Cites("GSIUR-1998", "26(9)(ca)")]
 [Description("The CO/CO2 ratio after the work is within the maker's limit, or the standard's where the maker gives none")]

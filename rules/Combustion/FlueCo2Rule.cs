@@ -1,10 +1,10 @@
 using Calculations;
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Combustion;
 
 [Name(RuleIds.FlueCo2), Topic(Topics.Combustion), Cites("BS-7967"), Cites("GSIUR-1998", "26(9)(ca)")]
 [Description("Carbon dioxide in the flue gas at maximum rate is within the maker's band, and one without a source carries only what is usual")]

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Combustion;
 
 [Name(RuleIds.FlueCo), Topic(Topics.Combustion), Cites("BS-7967"), Cites("GSIUR-1998", "26(9)(ca)")]
 [Description("Carbon monoxide in the flue gas at maximum rate is within the maker's limit, or the trade's default where the maker gives none")]

@@ -1,8 +1,8 @@
 using Findings;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Combustion;
 
 /// <summary>
 /// A rule on each flue reading taken after the work. Readings before the work explain and never decide; a reading that does not say

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Combustion;
 
 [Name(RuleIds.FlueReadingSettled), Topic(Topics.Combustion), CommonPractice]
 [Description("The boiler has run steadily for long enough before the flue is read")]

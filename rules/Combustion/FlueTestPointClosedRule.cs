@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Combustion;
 
 [Name(RuleIds.FlueTestPointClosed), Topic(Topics.Joints), Cites("BS-7967"), Cites("GSIUR-1998", "26(9)(a)")]
 [Description("The flue sampling point is closed again")]

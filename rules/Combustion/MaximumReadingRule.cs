@@ -1,8 +1,8 @@
 using Findings;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Combustion;
 
 /// <summary>A rule on each flue reading at maximum rate after the work. A reading that does not say at which rate is among them and is asked.</summary>
 public abstract class MaximumReadingRule : FlueReadingRule

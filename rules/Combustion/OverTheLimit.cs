@@ -1,7 +1,7 @@
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Combustion;
 
 /// <summary>What follows when a flue reading after the work breaks its limit and stays under the ceiling.</summary>
 internal static class OverTheLimit

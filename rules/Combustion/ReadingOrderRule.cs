@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Combustion;
 
 [Name(RuleIds.ReadingOrder), Topic(Topics.Combustion), Cites("BS-7967", "12")]
 [Description("The flue is read at maximum rate first, then at minimum")]

@@ -1,8 +1,8 @@
 using Findings;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Combustion;
 
 /// <summary>The trade's words for flue readings.</summary>
 internal static class ReadingWords

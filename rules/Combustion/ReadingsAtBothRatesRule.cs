@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Combustion;
 
 [Name(RuleIds.ReadingsAtBothRates), Topic(Topics.Combustion), Cites("BS-7967", "12")]
 [Description("After the work the flue is read at maximum rate, and on a boiler that modulates at minimum rate too")]

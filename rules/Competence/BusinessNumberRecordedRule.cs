@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Competence;
 
 [Name(RuleIds.BusinessNumberRecorded), Topic(Topics.Competence), Cites("GSIUR-1998", "3(3)"), Cites("GSIUR-1998", "36(3)(c)")]
 [Description("The record gives the number under which the business is registered")]

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Competence;
 
 [Name(RuleIds.CategoryCoversAppliance), Topic(Topics.Competence), Cites("GSIUR-1998", "3(1)"), Cites("GSIUR-1998", "3(3)")]
 [Description("The engineer holds a category for this fuel and this size of appliance that is in date on the day of the visit")]

@@ -1,7 +1,7 @@
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Competence;
 
 /// <summary>The category that the work on one appliance needs on one day.</summary>
 internal sealed class NeededCategory(Fuel fuel, CategoryScope scope, DateOnly day)

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Condensate;
 
 [Name(RuleIds.CondensateFall), Topic(Topics.Condensate), CommonPractice]
 [Description("A condensate pipe whose fall was measured falls enough")]

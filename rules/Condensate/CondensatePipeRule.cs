@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Condensate;
 
 [Name(RuleIds.CondensatePipe), Topic(Topics.Condensate), Cites("BS-6798", "6.3.7.1")]
 [Description("The condensate pipe is wide enough; outdoors it is wider and insulated")]

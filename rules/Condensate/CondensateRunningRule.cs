@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Condensate;
 
 [Name(RuleIds.CondensateRunning), Topic(Topics.Condensate), CommonPractice]
 [Description("Condensate is seen running to the drain")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Condensate;
 
 [Name(RuleIds.TrapCleaned), Topic(Topics.Condensate), Cites("BS-6798")]
 [Description("The condensate trap is cleaned at each annual service")]

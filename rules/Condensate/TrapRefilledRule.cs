@@ -1,8 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
+using Rules.AmbientAir;
 
-namespace Rules;
+namespace Rules.Condensate;
 
 [Name(RuleIds.TrapRefilled), Topic(Topics.Condensate), Cites("BS-6798"), CommonPractice]
 [Description("The condensate trap is filled again: a dry trap lets products out")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Electrical;
 
 [Name(RuleIds.EarthContinuity), Topic(Topics.Electrical), CommonPractice]
 [Description("The boiler is earthed, with a low resistance where it was measured")]

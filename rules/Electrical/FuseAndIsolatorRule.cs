@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Electrical;
 
 [Name(RuleIds.FuseAndIsolator), Topic(Topics.Electrical), CommonPractice]
 [Description("The boiler is fused at no more than the usual rating and can be cut off in both poles")]

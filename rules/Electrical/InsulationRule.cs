@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Electrical;
 
 [Name(RuleIds.Insulation), Topic(Topics.Electrical), CommonPractice]
 [Description("Insulation resistance, where it was measured, is high")]

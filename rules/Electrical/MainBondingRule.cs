@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Electrical;
 
 [Name(RuleIds.MainBonding), Topic(Topics.Electrical), CommonPractice]
 [Description("Main bonding of the gas pipe is looked for, and its absence told to the customer")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Electrical;
 
 [Name(RuleIds.Polarity), Topic(Topics.Electrical), CommonPractice]
 [Description("Live and neutral are the right way round")]

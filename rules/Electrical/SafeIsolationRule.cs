@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Electrical;
 
 [Name(RuleIds.SafeIsolation), Topic(Topics.Electrical), CommonPractice]
 [Description("The electrical supply is isolated and proved dead before the case is opened")]

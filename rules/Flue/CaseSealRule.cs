@@ -1,9 +1,11 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
+using Rules.AmbientAir;
+using Rules.Combustion;
 
-namespace Rules;
+namespace Rules.Flue;
 
 [Name(RuleIds.CaseSeal), Topic(Topics.Flue), Cites("GSIUR-1998", "26(9)(a)"), CommonPractice]
 [Description("The case of a room-sealed boiler is tight; under positive pressure it is checked by touch and smoke, or by a flame")]

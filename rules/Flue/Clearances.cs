@@ -1,6 +1,6 @@
-using ServiceRecords;
+using Records;
 
-namespace Rules;
+namespace Rules.Flue;
 
 /// <summary>Which limit concerns a terminal of a room-sealed flue, as building-regulation guidance lays its table out.</summary>
 internal static class Clearances

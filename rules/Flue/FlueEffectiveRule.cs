@@ -1,8 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
+using Rules.AmbientAir;
 
-namespace Rules;
+namespace Rules.Flue;
 
 [Name(RuleIds.FlueEffective), Topic(Topics.Flue), Cites("GSIUR-1998", "26(9)(a)")]
 [Description("The flue is confirmed to work, over its whole route")]

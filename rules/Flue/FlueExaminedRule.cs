@@ -1,8 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
+using Rules.AmbientAir;
 
-namespace Rules;
+namespace Rules.Flue;
 
 [Name(RuleIds.FlueExamined), Topic(Topics.Flue), Cites("GSIUR-1998", "26(9)(a)"), Cites("GSIUR-1998", "27")]
 [Description("The flue is looked over after any work and is sound")]

@@ -1,8 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
+using Rules.AmbientAir;
 
-namespace Rules;
+namespace Rules.Flue;
 
 [Name(RuleIds.FlueFlowTest), Topic(Topics.Flue), Cites("BS-5440", "1"), Cites("GSIUR-1998", "26(9)(a)")]
 [Description("An open flue draws: it passes a flow test")]

@@ -1,8 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
+using Rules.AmbientAir;
 
-namespace Rules;
+namespace Rules.Flue;
 
 [Name(RuleIds.FlueInVoid), Topic(Topics.Flue), Cites("GSIUR-1998", "26(9)(a)"), Cites("IGEM-G-11"), InForce(From = "2013-01-01")]
 [Description("A room-sealed fanned flue that runs in a void can be examined through hatches at its joints")]

@@ -1,8 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
+using Rules.AmbientAir;
 
-namespace Rules;
+namespace Rules.Flue;
 
 [Name(RuleIds.FlueSupports), Topic(Topics.Flue), Cites("GSIUR-1998", "26(9)(a)"), CommonPractice]
 [Description("Brackets and screws of the flue are all there and hold, so that no joint can part")]

@@ -1,10 +1,10 @@
-using Calculations;
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
+using Rules.AmbientAir;
 
-namespace Rules;
+namespace Rules.Flue;
 
 [Name(RuleIds.OpenFlueRoom), Topic(Topics.Flue), Cites("GSIUR-1998", "30")]
 [Description("No open-flued boiler stands in a bath or shower room, nor in a sleeping room unless it is small and guards against vitiated air")]
@@ -37,7 +37,7 @@ public sealed class OpenFlueRoomRule : VisitRule
             return look.Missing($"an open-flued boiler stands in a sleeping room, and its heat input is not recorded");
 
         var limit = visit.Limits[LimitIds.SleepingRoomInput];
-        var gross = HeatInput.GrossKwFromNet(visit.RatedInputNetKw!.Value, visit.GasFamily);
+        var gross = Calculations.HeatInput.GrossKwFromNet(visit.RatedInputNetKw!.Value, visit.GasFamily);
         var shown = gross.Beside(limit, 1);
         if (!limit.Allows(gross))
         {

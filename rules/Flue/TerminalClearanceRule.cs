@@ -1,9 +1,10 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
+using Rules.AmbientAir;
 
-namespace Rules;
+namespace Rules.Flue;
 
 [Name(RuleIds.TerminalClearance), Topic(Topics.Flue), Cites("BS-5440", "1"), Cites("GSIUR-1998", "27")]
 [Description("The terminal of a room-sealed flue keeps its distance from openings, surfaces and other terminals")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Flue;
 
 [Name(RuleIds.TerminalGuard), Topic(Topics.Flue), Cites("BS-5440", "1")]
 [Description("A low flue terminal has a guard")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.GasPressure;
 
 [Name(RuleIds.BurnerPressure), Topic(Topics.GasPressure), Cites("GSIUR-1998", "26(9)(c)"), CommonPractice]
 [Description("Where the maker gives a burner pressure, the measured one is close to it")]

@@ -1,9 +1,11 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
+using RuleModel.Computations;
+using Rules.HeatInput;
 
-namespace Rules;
+namespace Rules.GasPressure;
 
 [Name(RuleIds.InletPressureLoss), Topic(Topics.GasPressure), Cites("BS-6891")]
 [Description("The pipework from meter to appliance loses no more pressure than it may")]

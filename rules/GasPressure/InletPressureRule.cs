@@ -1,8 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
+using Rules.HeatInput;
 
-namespace Rules;
+namespace Rules.GasPressure;
 
 [Name(RuleIds.InletPressure), Topic(Topics.GasPressure), Cites("GSIUR-1998", "26(9)(c)"), Cites("EN-437")]
 [Description("The operating pressure at the appliance inlet is at least the maker's, or within the default band where the maker gives none")]

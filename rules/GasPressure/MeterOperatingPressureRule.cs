@@ -1,8 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
+using Rules.HeatInput;
 
-namespace Rules;
+namespace Rules.GasPressure;
 
 [Name(RuleIds.MeterOperatingPressure), Topic(Topics.GasPressure), Cites("IGEM-G-13"), Cites("GSIUR-1998", "26(9)(c)")]
 [Description("The operating pressure at the meter is within the band of the supply, the other appliances running at half load")]

@@ -1,8 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
+using Rules.HeatInput;
 
-namespace Rules;
+namespace Rules.GasPressure;
 
 [Name(RuleIds.MeterStandingPressure), Topic(Topics.GasPressure), CommonPractice]
 [Description("The standing pressure at the meter shows that the regulator locks up")]

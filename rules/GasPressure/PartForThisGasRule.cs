@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.GasPressure;
 
 [Name(RuleIds.PartForThisGas), Topic(Topics.GasPressure), Cites("GSIUR-1998", "5(1)")]
 [Description("A part that was fitted is made for the gas that the appliance burns")]

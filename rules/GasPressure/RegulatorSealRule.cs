@@ -1,8 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
+using Rules.HeatInput;
 
-namespace Rules;
+namespace Rules.GasPressure;
 
 [Name(RuleIds.RegulatorSeal), Topic(Topics.GasPressure), CommonPractice]
 [Description("The seal of the pressure regulator is intact")]

@@ -1,6 +1,6 @@
 using RuleModel;
 
-namespace Rules;
+namespace Rules.GasPressure;
 
 /// <summary>A fault of the supply is not the gas engineer's to mend: it is reported, and the record says to whom.</summary>
 internal static class SupplyFault

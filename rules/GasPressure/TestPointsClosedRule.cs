@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.GasPressure;
 
 [Name(RuleIds.TestPointsClosed), Topic(Topics.GasPressure), Cites("GSIUR-1998", "6(6)"), CommonPractice]
 [Description("The pressure test points are closed again and checked for leaks")]

@@ -1,9 +1,10 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
+using RuleModel.Figures;
 
-namespace Rules;
+namespace Rules.HeatExchanger;
 
 [Name(RuleIds.CleaningMethod), Topic(Topics.HeatExchanger), CommonPractice]
 [Description("The heat exchanger is cleaned in a way that its metal bears")]

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.HeatExchanger;
 
 [Name(RuleIds.ExchangerApproach), Topic(Topics.HeatExchanger), CommonPractice]
 [Description("The flue gas of a condensing boiler leaves little warmer than the return water comes in")]

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.HeatExchanger;
 
 [Name(RuleIds.HeatExchangerCleaned), Topic(Topics.HeatExchanger), Cites("BS-6798"), CommonPractice]
 [Description("A heat exchanger with deposits is cleaned")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.HeatExchanger;
 
 [Name(RuleIds.HeatExchangerInspected), Topic(Topics.HeatExchanger), Cites("BS-6798"), CommonPractice]
 [Description("The fire side of the heat exchanger is opened and inspected at each annual service")]

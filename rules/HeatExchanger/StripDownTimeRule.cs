@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.HeatExchanger;
 
 [Name(RuleIds.StripDownTime), Topic(Topics.HeatExchanger), CommonPractice]
 [Description("The time spent on the heat exchanger is long enough for opening, cleaning and rebuilding it")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.HeatInput;
 
 [Name(RuleIds.CalorificValue), Topic(Topics.HeatInput), CommonPractice]
 [Description("The calorific value used is recorded and one that the fuel can have, gross")]

@@ -1,8 +1,9 @@
 using Calculations;
+using Records;
 using RuleModel;
-using ServiceRecords;
+using Rules.Combustion;
 
-namespace Rules;
+namespace Rules.HeatInput;
 
 /// <summary>
 /// What of operating pressure, heat input and combustion was examined. The law (GSIUR 26(9)(c) and (ca)) lets the first two stand for
@@ -49,7 +50,7 @@ internal static class Examination
 
         var plate = visit.Appliance.RangeRatedInputKw ?? rated;
 
-        var measured = basis == InputBasis.Net ? HeatInput.NetKw(gross, visit.GasFamily) : gross;
+        var measured = basis == InputBasis.Net ? Calculations.HeatInput.NetKw(gross, visit.GasFamily) : gross;
         return (measured - plate) / plate * 100;
     }
 

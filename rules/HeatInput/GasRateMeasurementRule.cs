@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.HeatInput;
 
 [Name(RuleIds.GasRateMeasurement), Topic(Topics.HeatInput), CommonPractice]
 [Description("The gas rate is timed long enough, at maximum rate, with the boiler warm and all other appliances off")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.HeatInput;
 
 [Name(RuleIds.HeatInput), Topic(Topics.HeatInput), Cites("GSIUR-1998", "26(9)(c)"), CommonPractice]
 [Description("The heat input at maximum rate is that of the data plate, or that to which the boiler is range rated")]

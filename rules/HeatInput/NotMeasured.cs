@@ -1,6 +1,6 @@
 using RuleModel;
 
-namespace Rules;
+namespace Rules.HeatInput;
 
 /// <summary>The verdict on a pressure or a heat input that is not recorded: asked for, unless what stands for it in law is on record.</summary>
 internal static class NotMeasured

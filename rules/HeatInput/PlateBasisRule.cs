@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.HeatInput;
 
 [Name(RuleIds.PlateBasis), Topic(Topics.HeatInput), CommonPractice]
 [Description("The rated input is recorded with its basis, net or gross, and the two are not mixed up")]

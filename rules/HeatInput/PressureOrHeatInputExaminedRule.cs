@@ -1,9 +1,10 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
+using Rules.Combustion;
 
-namespace Rules;
+namespace Rules.HeatInput;
 
 [Name(RuleIds.PressureOrHeatInputExamined), Topic(Topics.HeatInput), Cites("GSIUR-1998", "26(9)(c)"), Cites("GSIUR-1998", "26(9)(ca)")]
 [Description("After work the operating pressure or the heat input is examined, or combustion where neither is reasonably practicable")]

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records.Metadata;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.History;
 
 [Name(RuleIds.ApplianceChanged), Topic(Topics.Plausibility), CommonPractice]
 [Description("A serial number stays with one maker, one model and one fuel")]

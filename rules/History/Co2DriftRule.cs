@@ -1,8 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
+using RuleModel.History;
 
-namespace Rules;
+namespace Rules.History;
 
 [Name(RuleIds.Co2Drift), Topic(Topics.Combustion), CommonPractice]
 [Description("The CO2 at maximum rate does not drift from visit to visit")]

@@ -1,9 +1,10 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
+using Records.Metadata;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.History;
 
 [Name(RuleIds.DefectNotedBefore), Topic(Topics.UnsafeSituation), CommonPractice]
 [Description("A defect that was noted at the visit before is put right")]

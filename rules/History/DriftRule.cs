@@ -1,6 +1,8 @@
 using RuleModel;
+using RuleModel.History;
+using Rules.Combustion;
 
-namespace Rules;
+namespace Rules.History;
 
 /// <summary>
 /// A quantity has not drifted over the visits: four or more with one instrument by their order, two by the accuracies that their instruments

@@ -1,8 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
+using RuleModel.History;
 
-namespace Rules;
+namespace Rules.History;
 
 [Name(RuleIds.FlameCurrentDrift), Topic(Topics.Burner), CommonPractice]
 [Description("The flame current does not fall from visit to visit")]

@@ -1,8 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
+using RuleModel.History;
 
-namespace Rules;
+namespace Rules.History;
 
 [Name(RuleIds.FlueAboveReturnDrift), Topic(Topics.HeatExchanger), CommonPractice]
 [Description("The flue gas temperature above the return, at one load, does not rise from visit to visit")]

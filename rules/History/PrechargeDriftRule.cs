@@ -1,8 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
+using RuleModel.History;
 
-namespace Rules;
+namespace Rules.History;
 
 [Name(RuleIds.PrechargeDrift), Topic(Topics.Water), CommonPractice]
 [Description("The precharge of the expansion vessel does not fall from visit to visit")]

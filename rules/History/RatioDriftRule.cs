@@ -1,8 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
+using RuleModel.History;
 
-namespace Rules;
+namespace Rules.History;
 
 [Name(RuleIds.RatioDrift), Topic(Topics.Combustion), CommonPractice]
 [Description("The CO/CO2 ratio at maximum rate does not rise from visit to visit")]

@@ -1,8 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
+using RuleModel.History;
 
-namespace Rules;
+namespace Rules.History;
 
 [Name(RuleIds.SameReadings), Topic(Topics.Plausibility), CommonPractice]
 [Description("The readings are not, to the last digit, those of the visit before")]

@@ -1,9 +1,10 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
+using Rules.HeatInput;
 
-namespace Rules;
+namespace Rules.Instruments;
 
 [Name(RuleIds.AnalyserCalibrated), Topic(Topics.Instruments), Cites("EN-50379-3"), Cites("GSIUR-1998", "26(9)(ca)"), CommonPractice]
 [Description("The flue gas analyser is listed and within its calibration on the day")]

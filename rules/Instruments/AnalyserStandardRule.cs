@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Instruments;
 
 [Name(RuleIds.AnalyserStandard), Topic(Topics.Instruments), Cites("EN-50379-3")]
 [Description("The flue gas analyser is made to the standard for portable combustion analysers")]

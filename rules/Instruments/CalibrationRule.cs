@@ -1,7 +1,7 @@
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Instruments;
 
 /// <summary>A rule on instruments of some kinds: each is within its calibration on the day of the visit, that day included.</summary>
 public abstract class CalibrationRule : ComplianceRule<Instrument>

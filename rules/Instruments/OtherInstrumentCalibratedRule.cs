@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Instruments;
 
 [Name(RuleIds.OtherInstrumentCalibrated), Topic(Topics.Instruments), CommonPractice]
 [Description("Every other instrument listed is within its calibration on the day")]

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Instruments;
 
 [Name(RuleIds.PressureGaugeCalibrated), Topic(Topics.Instruments), Cites("IGEM-UP-1B"), CommonPractice]
 [Description("The pressure gauge is listed and within its calibration on the day")]

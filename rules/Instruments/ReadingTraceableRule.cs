@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Instruments;
 
 [Name(RuleIds.ReadingTraceable), Topic(Topics.Instruments), Cites("BS-7967"), CommonPractice]
 [Description("Each flue reading names a listed analyser by its serial number")]

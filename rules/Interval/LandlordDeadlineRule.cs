@@ -3,7 +3,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Interval;
 
 [Name(RuleIds.LandlordDeadline), Topic(Topics.Interval), Cites("GSIUR-1998", "36(3)(a)"), Cites("GSIUR-1998", "36A")]
 [Description("The landlord's check is made within twelve months of the previous one, as regulation 36A counts them")]

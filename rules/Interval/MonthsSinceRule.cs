@@ -1,7 +1,7 @@
 using Findings;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Interval;
 
 /// <summary>A rule that this visit follows the one before, or the installation, within some months. Late is advice: nobody can undo it today.</summary>
 public abstract class MonthsSinceRule : VisitRule

@@ -1,10 +1,10 @@
 using Calculations;
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Interval;
 
 [Name(RuleIds.NextDueRecorded), Topic(Topics.Interval), Cites("GSIUR-1998", "36(3)(a)"), CommonPractice]
 [Description("The record says when the next visit is due, and not later than the interval allows")]

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Interval;
 
 [Name(RuleIds.ServiceInterval), Topic(Topics.Interval), Cites("BS-6798"), CommonPractice]
 [Description("The service follows the one before within the maker's interval, or twelve months where the maker gives none")]

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Interval;
 
 [Name(RuleIds.WorkplaceInterval), Topic(Topics.Interval), Cites("GSIUR-1998", "35"), CommonPractice]
 [Description("At a workplace the appliance was seen within twelve months; the law sets no interval, a year is usual")]

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Joints;
 
 [Name(RuleIds.CombustionCircuitSeal), Topic(Topics.Joints), Cites("GSIUR-1998", "26(9)"), CommonPractice]
 [Description("A disturbed seal of the combustion circuit goes back new or in good condition")]

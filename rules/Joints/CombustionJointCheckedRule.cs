@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Joints;
 
 [Name(RuleIds.CombustionJointChecked), Topic(Topics.Joints), Cites("GSIUR-1998", "26(9)"), CommonPractice]
 [Description("A remade joint of the combustion circuit is checked for escaping products")]

@@ -1,9 +1,11 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
+using Rules.Tightness;
+using Rules.UnsafeSituation;
 
-namespace Rules;
+namespace Rules.Joints;
 
 [Name(RuleIds.DisturbedGasJointProved), Topic(Topics.Joints), Cites("GSIUR-1998", "6(6)"), Cites("IGEM-UP-1B")]
 [Description("A gas joint that was disturbed is proved tight after the work, in a way that can see it")]

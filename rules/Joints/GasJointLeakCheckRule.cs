@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Joints;
 
 [Name(RuleIds.GasJointLeakCheck), Topic(Topics.Joints), Cites("EN-14291"), CommonPractice]
 [Description("A remade gas joint is checked for leaks, and the record says how")]

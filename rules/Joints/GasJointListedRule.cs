@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Joints;
 
 [Name(RuleIds.GasJointListed), Topic(Topics.Joints), Cites("GSIUR-1998", "6(6)"), CommonPractice]
 [Description("Where the combustion chamber of a condensing boiler was opened or a new boiler was connected, the gas joint that had to be made for it is listed")]

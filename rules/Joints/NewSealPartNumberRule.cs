@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Joints;
 
 [Name(RuleIds.NewSealPartNumber), Topic(Topics.Joints), CommonPractice]
 [Description("A new seal is recorded with its part number")]

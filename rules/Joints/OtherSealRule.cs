@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Joints;
 
 [Name(RuleIds.OtherSeal), Topic(Topics.Joints), CommonPractice]
 [Description("A disturbed seal outside the combustion circuit goes back new or in good condition")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Paperwork;
 
 [Name(RuleIds.ApplianceIdentified), Topic(Topics.Paperwork), CommonPractice]
 [Description("Maker, model and serial number say which appliance the record is about")]

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Paperwork;
 
 [Name(RuleIds.AuthorityNotified), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "20(3)")]
 [Description("The local authority is notified of a new boiler within 30 days of completion")]

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Paperwork;
 
 [Name(RuleIds.BuildingCertificate), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "20(3)")]
 [Description("The occupier of a building with a new boiler gets the certificate within 30 days of completion")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Paperwork;
 
 [Name(RuleIds.CopyToNewTenant), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(6)")]
 [Description("A new tenant gets a copy of the last landlord's record before moving in")]

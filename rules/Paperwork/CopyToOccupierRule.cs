@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Paperwork;
 
 [Name(RuleIds.CopyToOccupier), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(6)"), Cites("GSIUR-1998", "36(7)")]
 [Description("Each existing tenant gets a copy of the landlord's record within 28 days of the check")]

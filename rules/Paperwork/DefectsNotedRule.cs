@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Paperwork;
 
 [Name(RuleIds.DefectsNoted), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)"), Cites("GSIUR-1998", "26(9)")]
 [Description("The record notes the defects, or that there were none")]

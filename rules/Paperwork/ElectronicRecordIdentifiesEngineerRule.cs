@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Paperwork;
 
 [Name(RuleIds.ElectronicRecordIdentifiesEngineer), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)")]
 [Description("A landlord's record that is kept electronically identifies the engineer beyond doubt")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Paperwork;
 
 [Name(RuleIds.ExaminationConfirmed), Topic(Topics.Paperwork), Cites("GSIUR-1998", "26(9)"), Cites("GSIUR-1998", "36(3)(c)")]
 [Description("The record confirms that flue, air supply, pressure or heat input, and functioning of this appliance were examined")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Paperwork;
 
 [Name(RuleIds.LandlordPipework), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(2)"), CommonPractice]
 [Description("At a landlord's check the pipework is looked at and tested for tightness: recommended, not part of the statutory check")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Paperwork;
 
 [Name(RuleIds.LandlordRecordAppliance), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)")]
 [Description("The landlord's record describes the appliance and its flue and says where they are")]

@@ -1,6 +1,6 @@
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Paperwork;
 
 /// <summary>A rule of the building regulations on a new or replacement boiler.</summary>
 public abstract class NewBoilerRule : VisitRule

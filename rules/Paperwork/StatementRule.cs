@@ -1,6 +1,6 @@
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Paperwork;
 
 /// <summary>A rule that the paper carries something. Absent: asked. Stated as absent from the paper: advice, unless the rule says more.</summary>
 public abstract class StatementRule : VisitRule

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Plausibility;
 
 [Name(RuleIds.ApplianceModified), Topic(Topics.Plausibility), Cites("GSIUR-1998", "26(7)")]
 [Description("The appliance is in its approved state")]

@@ -1,10 +1,11 @@
 using Calculations;
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
+using Rules.Combustion;
 
-namespace Rules;
+namespace Rules.Plausibility;
 
 [Name(RuleIds.Co2AgreesWithO2), Topic(Topics.Plausibility), CommonPractice]
 [Description("The CO2 reading goes with the O2 reading for this fuel")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Plausibility;
 
 [Name(RuleIds.FlowAboveReturn), Topic(Topics.Plausibility), CommonPractice]
 [Description("The flow of the running boiler is not colder than its return")]

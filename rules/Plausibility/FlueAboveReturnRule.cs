@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Plausibility;
 
 [Name(RuleIds.FlueAboveReturn), Topic(Topics.Plausibility), CommonPractice]
 [Description("The flue gas is not colder than the water that cools it")]

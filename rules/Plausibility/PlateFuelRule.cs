@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Plausibility;
 
 [Name(RuleIds.PlateFuel), Topic(Topics.Plausibility), Cites("GSIUR-1998", "5(1)"), Cites("GSIUR-1998", "26(7)")]
 [Description("The appliance burns the gas for which its data plate says it is made or converted")]

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Plausibility;
 
 [Name(RuleIds.PressureFinerThanGauge), Topic(Topics.Plausibility), CommonPractice]
 [Description("No gas pressure is recorded more finely than a listed gauge can show")]

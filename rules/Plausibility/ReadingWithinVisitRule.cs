@@ -1,9 +1,10 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
+using Records.Values;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Plausibility;
 
 [Name(RuleIds.ReadingWithinVisit), Topic(Topics.Plausibility), CommonPractice]
 [Description("Each flue reading was taken during the visit, and one after the work when the work could be over")]

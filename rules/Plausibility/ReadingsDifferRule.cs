@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Plausibility;
 
 [Name(RuleIds.ReadingsDiffer), Topic(Topics.Plausibility), CommonPractice]
 [Description("A reading at minimum rate is not the reading at maximum rate written twice")]

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Plausibility;
 
 [Name(RuleIds.RepeatedReadingsAgree), Topic(Topics.Plausibility), CommonPractice]
 [Description("Readings that were taken twice at one rate after the work agree")]

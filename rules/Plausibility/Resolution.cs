@@ -1,4 +1,4 @@
-namespace Rules;
+namespace Rules.Plausibility;
 
 /// <summary>What a display can show.</summary>
 internal static class Resolution

@@ -1,10 +1,10 @@
 using Calculations;
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Plausibility;
 
 [Name(RuleIds.StatedRatioAgrees), Topic(Topics.Plausibility), Cites("BS-7967"), CommonPractice]
 [Description("A CO/CO2 ratio that was written down is that of the CO and CO2 beside it")]

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Plausibility;
 
 [Name(RuleIds.TightnessFinerThanGauge), Topic(Topics.Plausibility), Cites("IGEM-UP-1B"), CommonPractice]
 [Description("No pressure of a tightness test is recorded more finely than its electronic gauge can show")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Plausibility;
 
 [Name(RuleIds.VisitLongEnough), Topic(Topics.Plausibility), CommonPractice]
 [Description("The visit is long enough for the work that it records")]

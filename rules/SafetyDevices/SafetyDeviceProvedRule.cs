@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.SafetyDevices;
 
 [Name(RuleIds.SafetyDeviceProved), Topic(Topics.SafetyDevices), Cites("GSIUR-1998", "26(9)(d)")]
 [Description("Each safety device is made to act and acts")]

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.SafetyDevices;
 
 [Name(RuleIds.SafetyDevicesListed), Topic(Topics.SafetyDevices), Cites("GSIUR-1998", "26(9)(d)"), Cites("GSIUR-1998", "27")]
 [Description("Flame supervision, overheat thermostat and, with a fan, the proof of draught are among the devices looked at")]

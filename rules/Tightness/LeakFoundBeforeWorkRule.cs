@@ -1,9 +1,10 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
+using Rules.UnsafeSituation;
 
-namespace Rules;
+namespace Rules.Tightness;
 
 [Name(RuleIds.LeakFoundBeforeWork), Topic(Topics.Tightness), Cites("GSIUR-1998", "6(6)"), Cites("IGEM-UP-1B")]
 [Description("A leak that a tightness test showed before the work, or nobody wrote when, is gone in a test after it that counts")]

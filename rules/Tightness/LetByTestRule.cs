@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Tightness;
 
 [Name(RuleIds.LetByTest), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "let-by")]
 [Description("Before a tightness test the emergency control valve is shown to hold: no rise, and no fall, at low pressure")]

@@ -1,8 +1,8 @@
 using Findings;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Tightness;
 
 /// <summary>Movements of the gauge.</summary>
 internal static class Movement

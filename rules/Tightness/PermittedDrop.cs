@@ -1,8 +1,8 @@
 using Findings;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Tightness;
 
 /// <summary>Judges a perceptible drop with the appliances connected.</summary>
 internal static class PermittedDrop

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Tightness;
 
 [Name(RuleIds.PipeworkProtected), Topic(Topics.Tightness), Cites("GSIUR-1998", "7"), Cites("BS-6891")]
 [Description("Gas pipework is supported, and sleeved where it passes through walls")]

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Tightness;
 
 [Name(RuleIds.PipeworkSound), Topic(Topics.Tightness), Cites("GSIUR-1998", "7")]
 [Description("The visible gas pipework is sound, without damage or corrosion")]

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Tightness;
 
 [Name(RuleIds.SafeToTouch), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "Edition 4")]
 [Description("Exposed metal pipework is proved free of voltage before a tightness test")]

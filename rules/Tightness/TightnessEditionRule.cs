@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Tightness;
 
 [Name(RuleIds.TightnessEdition), Topic(Topics.Tightness), Cites("IGEM-UP-1B")]
 [Description("A tightness test follows an edition of the standard that is in force on the day of the test")]

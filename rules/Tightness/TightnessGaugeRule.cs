@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Tightness;
 
 [Name(RuleIds.TightnessGauge), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "perceptible movement")]
 [Description("The gauge of a tightness test can show the movement that counts")]

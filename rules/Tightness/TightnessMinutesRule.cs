@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Tightness;
 
 [Name(RuleIds.TightnessMinutes), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "stabilisation and test period")]
 [Description("The pressure is given time to settle, and the test lasts long enough")]

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Tightness;
 
 [Name(RuleIds.TightnessPressure), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "test pressure")]
 [Description("A tightness test is made at the pressure of the standard")]

@@ -1,8 +1,8 @@
 using Findings;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Tightness;
 
 /// <summary>What a tightness test is worth as proof.</summary>
 internal static class TightnessProof

@@ -1,9 +1,10 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
+using Rules.UnsafeSituation;
 
-namespace Rules;
+namespace Rules.Tightness;
 
 [Name(RuleIds.TightnessResult), Topic(Topics.Tightness), Cites("IGEM-UP-1B"), Cites("GSIUR-1998", "6(6)")]
 [Description("The tightness test after the work shows no leak: no smell, and no movement beyond what the standard permits")]

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Tightness;
 
 [Name(RuleIds.TightnessScope), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "scope")]
 [Description("The installation is one for which the standard for small installations is written")]

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Tightness;
 
 [Name(RuleIds.TightnessTestDate), Topic(Topics.Tightness), Cites("GSIUR-1998", "6(6)")]
 [Description("A tightness test after the work is not older than the work, nor long before the end of the visit")]

@@ -1,7 +1,7 @@
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Tightness;
 
 /// <summary>
 /// A rule on each tightness test made after the work. Tests before the work never prove anything; a test that does not say when it

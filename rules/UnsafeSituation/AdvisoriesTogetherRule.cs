@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.UnsafeSituation;
 
 [Name(RuleIds.AdvisoriesTogether), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), CommonPractice]
 [Description("Defects of combustion, flue and air that are harmless alone are classed together")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.UnsafeSituation;
 
 [Name(RuleIds.AlteredSinceLastVisit), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "8")]
 [Description("Nothing near appliance, flue or vents was altered since the last visit")]

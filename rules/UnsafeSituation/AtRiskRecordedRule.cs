@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.UnsafeSituation;
 
 [Name(RuleIds.AtRiskRecorded), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
 [Description("No defect is recorded as at risk; one that was not put right keeps the record unsafe")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.UnsafeSituation;
 
 [Name(RuleIds.ClassLowerThanExpected), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
 [Description("No defect is recorded in a lower class than would be expected of the finding that it answers; the competent person on site decides")]

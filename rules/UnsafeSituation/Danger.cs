@@ -1,8 +1,8 @@
 using Findings;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.UnsafeSituation;
 
 /// <summary>What the inference rules ask of findings and defects, as plain calls: the engine compares conditions and overlooks parts of richer ones.</summary>
 internal static class Danger

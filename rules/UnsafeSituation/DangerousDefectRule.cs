@@ -1,7 +1,7 @@
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.UnsafeSituation;
 
 /// <summary>A rule on each defect that the engineer classed as dangerous. One without a class is asked for it.</summary>
 public abstract class DangerousDefectRule : DefectRule

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.UnsafeSituation;
 
 [Name(RuleIds.DefectClassed), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
 [Description("The engineer classes each recorded defect; one that lets gas or products of combustion out is not classed as other while it stands")]

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.UnsafeSituation;
 
 [Name(RuleIds.DefectDescribed), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "36(3)(c)")]
 [Description("Each recorded defect is described and placed")]

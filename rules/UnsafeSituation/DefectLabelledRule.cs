@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.UnsafeSituation;
 
 [Name(RuleIds.DefectLabelled), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
 [Description("A dangerous appliance that is not put right bears a warning label")]

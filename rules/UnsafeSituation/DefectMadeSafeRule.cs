@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.UnsafeSituation;
 
 [Name(RuleIds.DefectMadeSafe), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
 [Description("A dangerous appliance is put right, disconnected or, where at risk, turned off; after a refusal the record shows what the procedure then asks")]

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.UnsafeSituation;
 
 [Name(RuleIds.DefectNotified), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "26(9)")]
 [Description("Each defect is made known at once to the responsible person, the owner, or failing both the gas transporter or supplier")]

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.UnsafeSituation;
 
 [Name(RuleIds.DefectPermission), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
 [Description("The record says whether permission to make the appliance safe was given, and not that it was refused beside what was done")]

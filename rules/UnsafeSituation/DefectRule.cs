@@ -1,7 +1,7 @@
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.UnsafeSituation;
 
 /// <summary>A rule on the recorded defects that concern it. An empty list is a statement: none found.</summary>
 [Expects("/defects")]

@@ -1,8 +1,10 @@
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
+using Rules.AmbientAir;
+using Rules.Tightness;
 
-namespace Rules;
+namespace Rules.UnsafeSituation;
 
 [Name(RuleIds.EscapeMadeSafe), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "37"), Cites("GSMR-1996", "7")]
 [Description("After an escape, known, suspected or shown by the record, the gas is shut off and the emergency provider's reference recorded; carbon monoxide from an appliance counts")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.UnsafeSituation;
 
 [Name(RuleIds.LowClassWithoutAction), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
 [Description("A defect that is recorded lower than would be expected is at least acted on")]

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.UnsafeSituation;
 
 [Name(RuleIds.NoticeCopyLeft), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
 [Description("A copy of the warning notice is left at the premises")]

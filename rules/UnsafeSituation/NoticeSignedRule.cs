@@ -1,9 +1,10 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
+using Records.Metadata;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.UnsafeSituation;
 
 [Name(RuleIds.NoticeSigned), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
 [Description("The responsible person signs the warning notice, unless nobody is there")]

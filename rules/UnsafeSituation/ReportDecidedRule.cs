@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.UnsafeSituation;
 
 [Name(RuleIds.ReportDecided), Topic(Topics.UnsafeSituation), Cites("RIDDOR-2013", "11(2)")]
 [Description("Whether a dangerous fitting must be reported to the authority is decided and the reason recorded")]

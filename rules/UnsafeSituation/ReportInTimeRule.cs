@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.UnsafeSituation;
 
 [Name(RuleIds.ReportInTime), Topic(Topics.UnsafeSituation), Cites("RIDDOR-2013", "11(2)")]
 [Description("A dangerous fitting that must be reported is reported within 14 days of knowing of it")]

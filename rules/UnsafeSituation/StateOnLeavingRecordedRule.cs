@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.UnsafeSituation;
 
 [Name(RuleIds.StateOnLeavingRecorded), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "26(5)"), Cites("IGEM-G-11")]
 [Description("The record says how the appliance was left")]

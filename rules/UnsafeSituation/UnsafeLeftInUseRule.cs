@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.UnsafeSituation;
 
 [Name(RuleIds.UnsafeLeftInUse), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "26(5)"), Cites("GSIUR-1998", "34"), Cites("IGEM-G-11")]
 [Description("An appliance with a danger that stands is not left in use")]

@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.UnsafeSituation;
 
 [Name(RuleIds.UserToldNotToUse), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "34(3)"), Cites("IGEM-G-11")]
 [Description("The responsible person is told not to use a dangerous appliance; where nobody is there, the notice is left")]

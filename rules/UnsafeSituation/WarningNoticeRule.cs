@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.UnsafeSituation;
 
 [Name(RuleIds.WarningNotice), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
 [Description("A warning notice is written for a dangerous appliance that is not put right")]

@@ -1,8 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
+using Rules.AmbientAir;
 
-namespace Rules;
+namespace Rules.Ventilation;
 
 [Name(RuleIds.AirSupplyExamined), Topic(Topics.Ventilation), Cites("GSIUR-1998", "26(9)(b)")]
 [Description("The supply of combustion air is examined after any work and is clear")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Ventilation;
 
 [Name(RuleIds.AirtightHomeVent), Topic(Topics.Ventilation), Cites("BUILDING-REGS-2010", "Approved Document J"), Cites("BS-5440", "2")]
 [Description("In a very airtight home the vents feed an open flue without counting on leakage")]

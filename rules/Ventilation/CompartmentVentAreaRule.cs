@@ -1,9 +1,10 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
+using Rules.AmbientAir;
 
-namespace Rules;
+namespace Rules.Ventilation;
 
 [Name(RuleIds.CompartmentVentArea), Topic(Topics.Ventilation), Cites("BS-5440", "2")]
 [Description("A boiler compartment has a high and a low vent of sufficient area")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Ventilation;
 
 [Name(RuleIds.CompartmentVentLabel), Topic(Topics.Ventilation), Cites("BS-5440", "2")]
 [Description("The vents of a boiler compartment carry a notice against blocking")]

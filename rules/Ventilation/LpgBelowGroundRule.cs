@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Ventilation;
 
 [Name(RuleIds.LpgBelowGround), Topic(Topics.Ventilation), CommonPractice]
 [Description("No boiler on liquefied petroleum gas stands in a cellar or pit, where escaped gas gathers")]

@@ -1,8 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
+using Rules.AmbientAir;
 
-namespace Rules;
+namespace Rules.Ventilation;
 
 [Name(RuleIds.PlantRoomVentArea), Topic(Topics.Ventilation), Cites("BS-6644"), Cites("IGEM-UP-10")]
 [Description("A plant room or enclosure of an open-flued boiler above 70 kW has a high and a low vent of sufficient area")]

@@ -1,8 +1,8 @@
 using Findings;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Ventilation;
 
 /// <summary>How much vent a boiler needs. Areas in cm2 of free opening, inputs in kW (net).</summary>
 internal static class VentArea

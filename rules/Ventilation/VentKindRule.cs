@@ -1,8 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
+using Rules.AmbientAir;
 
-namespace Rules;
+namespace Rules.Ventilation;
 
 [Name(RuleIds.VentKind), Topic(Topics.Ventilation), Cites("BS-5440", "2")]
 [Description("Vents that the boiler needs cannot be closed and have no gauze")]

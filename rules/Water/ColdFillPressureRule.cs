@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Water;
 
 [Name(RuleIds.ColdFillPressure), Topic(Topics.Water), CommonPractice]
 [Description("The cold fill pressure is within the usual band")]

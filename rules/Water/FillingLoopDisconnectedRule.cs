@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Water;
 
 [Name(RuleIds.FillingLoopDisconnected), Topic(Topics.Water), CommonPractice]
 [Description("The filling loop is left disconnected")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Water;
 
 [Name(RuleIds.FilterCleaned), Topic(Topics.Water), Cites("BS-7593"), CommonPractice]
 [Description("The filter of the heating system is cleaned at each service")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Water;
 
 [Name(RuleIds.FlowReturnDifference), Topic(Topics.Water), CommonPractice]
 [Description("Flow and return of the running boiler do not lie further apart than is usual")]

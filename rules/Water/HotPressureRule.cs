@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Water;
 
 [Name(RuleIds.HotPressure), Topic(Topics.Water), CommonPractice]
 [Description("The pressure of the hot system stays within the usual limit and does not fall below the cold fill")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Water;
 
 [Name(RuleIds.InhibitorDosed), Topic(Topics.Water), Cites("BS-7593")]
 [Description("Inhibitor was dosed within five years, unless the water is fully tested")]

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Water;
 
 [Name(RuleIds.InhibitorTested), Topic(Topics.Water), Cites("BS-7593")]
 [Description("Inhibitor and cleanliness of the system water are tested every year and in order")]

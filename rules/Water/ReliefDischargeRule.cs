@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Water;
 
 [Name(RuleIds.ReliefDischarge), Topic(Topics.Water), Cites("BS-6798"), CommonPractice]
 [Description("The relief valve discharges where it can scald nobody")]

@@ -1,8 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
+using Rules.Ventilation;
 
-namespace Rules;
+namespace Rules.Water;
 
 [Name(RuleIds.ReliefMargin), Topic(Topics.Water), Cites("BS-EN-12828"), CommonPractice]
 [Description("The relief valve is set as usual, and the hot pressure keeps its distance below that")]

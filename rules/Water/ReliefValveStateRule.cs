@@ -1,9 +1,9 @@
 using Findings;
 using NRules.Fluent.Dsl;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
-namespace Rules;
+namespace Rules.Water;
 
 [Name(RuleIds.ReliefValveState), Topic(Topics.Water), Cites("BS-6798"), CommonPractice]
 [Description("The pressure relief valve is in place and can open")]

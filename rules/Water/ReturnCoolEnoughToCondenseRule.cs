@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Water;
 
 [Name(RuleIds.ReturnCoolEnoughToCondense), Topic(Topics.Water), CommonPractice]
 [Description("The return of a condensing boiler is cool enough for it to condense")]

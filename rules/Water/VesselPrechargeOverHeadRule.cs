@@ -3,7 +3,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Water;
 
 [Name(RuleIds.VesselPrechargeOverHead), Topic(Topics.Water), Cites("BS-EN-12828"), CommonPractice]
 [Description("The precharge of the expansion vessel is at least the static head above it")]

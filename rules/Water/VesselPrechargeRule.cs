@@ -1,6 +1,6 @@
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Water;
 
 /// <summary>A rule on the precharge of the expansion vessel, which can only be read with no pressure on the water side.</summary>
 public abstract class VesselPrechargeRule : WaterRule

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Water;
 
 [Name(RuleIds.VesselPrechargeToFill), Topic(Topics.Water), Cites("BS-EN-12828"), CommonPractice]
 [Description("The precharge of the expansion vessel is about the cold fill pressure")]

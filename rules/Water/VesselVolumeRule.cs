@@ -3,7 +3,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Water;
 
 [Name(RuleIds.VesselVolume), Topic(Topics.Water), Cites("BS-EN-12828"), CommonPractice]
 [Description("The expansion vessel takes the expansion of the system water up to the highest flow temperature")]

@@ -1,6 +1,6 @@
 using RuleModel;
 
-namespace Rules;
+namespace Rules.Water;
 
 /// <summary>A rule on the water side: part of any visit but a bare landlord check.</summary>
 public abstract class WaterRule : VisitRule

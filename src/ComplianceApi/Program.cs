@@ -1,3 +1,5 @@
+using ComplianceApi.Guard;
+using ComplianceApi.Commands;
 using ComplianceApi;
 using Microsoft.AspNetCore.Connections;
 

@@ -1,3 +1,23 @@
+using ComplianceApi.Api.Probes;
+using ComplianceApi.Api;
+using ComplianceApi.Api.Appliances;
+using ComplianceApi.Api.Audits;
+using ComplianceApi.Api.Calculations;
+using ComplianceApi.Api.Due;
+using ComplianceApi.Api.Evaluations;
+using ComplianceApi.Api.Looks;
+using ComplianceApi.Api.OpenApi;
+using ComplianceApi.Api.Problems;
+using ComplianceApi.Api.Profiles;
+using ComplianceApi.Api.Questions;
+using ComplianceApi.Api.Requests;
+using ComplianceApi.Api.RuleChanges;
+using ComplianceApi.Api.Rules;
+using ComplianceApi.Api.Sampling;
+using ComplianceApi.Guard;
+using ComplianceApi.Operations;
+using ComplianceApi.Pages;
+
 namespace ComplianceApi;
 
 /// <summary>The service as a table of contents: what it is made of, what every request passes through, and what it serves.</summary>

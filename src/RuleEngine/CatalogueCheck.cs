@@ -1,6 +1,6 @@
 using Findings;
+using Records.Metadata;
 using RuleModel;
-using ServiceRecords;
 
 namespace RuleEngine;
 

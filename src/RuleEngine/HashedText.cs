@@ -2,7 +2,8 @@ using System.Buffers;
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
-using ServiceRecords;
+using Records;
+using Records.Canonical;
 
 namespace RuleEngine;
 

@@ -1,7 +1,8 @@
 using System.Buffers;
 using Findings;
+using Records.Canonical;
+using Records.Metadata;
 using RuleModel;
-using ServiceRecords;
 
 namespace RuleEngine;
 

@@ -1,5 +1,5 @@
 using Findings;
-using ServiceRecords;
+using Records.Metadata;
 
 namespace RuleEngine;
 

@@ -1,7 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
+using Records.Reading;
 using RuleModel;
-using ServiceRecords;
 
 namespace RuleEngine;
 

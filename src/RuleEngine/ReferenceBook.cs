@@ -1,7 +1,8 @@
 using System.Collections.Concurrent;
 using Findings;
+using Records;
+using Records.Metadata;
 using RuleModel;
-using ServiceRecords;
 
 namespace RuleEngine;
 

@@ -2,8 +2,8 @@ using System.Reflection;
 using System.Security.Cryptography;
 using System.Text;
 using Findings;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
 namespace RuleEngine;
 

@@ -1,7 +1,7 @@
 using Findings;
 using NRules.Fluent.Dsl;
 using NRules.RuleModel;
-using ServiceRecords;
+using Records;
 
 namespace RuleModel;
 

@@ -1,4 +1,4 @@
-using ServiceRecords;
+using Records;
 
 namespace RuleModel;
 

@@ -1,6 +1,6 @@
 using System.Collections.Concurrent;
 using Findings;
-using ServiceRecords;
+using Records;
 
 namespace RuleModel;
 

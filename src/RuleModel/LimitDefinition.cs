@@ -1,6 +1,7 @@
 using System.Text.Json.Serialization;
 using Findings;
-using ServiceRecords;
+using Records;
+using Records.Metadata;
 
 namespace RuleModel;
 

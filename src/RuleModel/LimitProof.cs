@@ -1,5 +1,6 @@
 using System.Globalization;
-using ServiceRecords;
+using Records;
+using Records.Metadata;
 
 namespace RuleModel;
 

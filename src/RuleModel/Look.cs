@@ -1,6 +1,8 @@
 using System.Runtime.CompilerServices;
 using Findings;
-using ServiceRecords;
+using Records.Metadata;
+using RuleModel.Computations;
+using RuleModel.Figures;
 
 namespace RuleModel;
 

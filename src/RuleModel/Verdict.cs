@@ -1,5 +1,6 @@
 using Findings;
-using ServiceRecords;
+using Records.Metadata;
+using RuleModel.Figures;
 
 namespace RuleModel;
 

@@ -1,5 +1,5 @@
 using Calculations;
-using ServiceRecords;
+using Records;
 
 namespace RuleModel;
 

@@ -1,5 +1,7 @@
 using Findings;
-using ServiceRecords;
+using Records;
+using Records.Metadata;
+using RuleModel.Figures;
 
 namespace RuleModel;
 

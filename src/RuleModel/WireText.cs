@@ -1,7 +1,8 @@
 using System.Collections.Concurrent;
 using System.Globalization;
 using System.Runtime.CompilerServices;
-using ServiceRecords;
+using Records.Metadata;
+using Records.Values;
 
 namespace RuleModel;
 

@@ -1,4 +1,5 @@
 using System.Text.Json.Nodes;
+using Api.Tests.Operations;
 using Microsoft.Data.Sqlite;
 
 namespace Api.Tests;

@@ -5,8 +5,9 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
-using Audits;
+using Jobs.Summary;
 using Microsoft.Extensions.DependencyInjection;
+using Storage;
 
 namespace Api.Tests;
 

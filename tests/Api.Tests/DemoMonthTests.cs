@@ -1,8 +1,11 @@
-using ComplianceApi;
+using Api.Tests.Contract;
+using ComplianceApi.Commands.Demo;
 using Findings;
+using Records.Canonical;
+using Records.Many;
+using Records.Reading;
 using RuleEngine;
 using Rules;
-using ServiceRecords;
 
 namespace Api.Tests;
 

@@ -1,4 +1,5 @@
 using System.Net;
+using Api.Tests.Operations;
 using Microsoft.Data.Sqlite;
 
 namespace Api.Tests;

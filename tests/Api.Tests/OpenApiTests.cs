@@ -1,5 +1,6 @@
 using System.Net;
 using System.Text.Json.Nodes;
+using Api.Tests.Contract;
 using Microsoft.OpenApi;
 
 namespace Api.Tests;

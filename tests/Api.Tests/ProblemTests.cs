@@ -2,11 +2,13 @@ using System.Net;
 using System.Net.Http.Headers;
 using System.Text;
 using System.Text.Json.Nodes;
-using Audits;
-using ComplianceApi;
+using ComplianceApi.Api.Problems;
+using ComplianceApi.Api.Requests;
+using Jobs.Summary;
 using Microsoft.AspNetCore.TestHost;
 using Microsoft.Data.Sqlite;
 using Microsoft.Extensions.DependencyInjection;
+using Storage;
 
 namespace Api.Tests;
 

@@ -1,5 +1,5 @@
 using System.Net;
-using ServiceRecords;
+using Records.Metadata;
 
 namespace Api.Tests;
 

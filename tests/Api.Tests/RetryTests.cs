@@ -1,10 +1,13 @@
 using System.Net;
 using System.Text.Json.Nodes;
-using Audits;
-using ComplianceApi;
+using Api.Tests.Keys;
+using ComplianceApi.Api.Evaluations;
+using ComplianceApi.Api.Requests;
+using ComplianceApi.Commands;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.TestHost;
 using Microsoft.Extensions.DependencyInjection;
+using Storage;
 
 namespace Api.Tests;
 

@@ -1,5 +1,5 @@
 using System.Net;
-using ComplianceApi;
+using ComplianceApi.Api.Requests;
 
 namespace Api.Tests;
 

@@ -1,5 +1,6 @@
+using Benchmarks.OtherEngines;
 using RuleModel;
-using SecondOpinion.Tests;
+using SecondOpinion;
 
 namespace Benchmarks;
 
@@ -26,7 +27,7 @@ internal static class Compare
         var firstPass = records.Select(record => Month.Engine.AnswersTo(record).Where(finding => !inferring.Contains(finding.RuleId)).ToList()).ToList();
         Timed[] all =
         [
-            new("read", i => ServiceRecords.RecordReader.Read(Month.Json[i])),
+            new("read", i => Records.Reading.RecordReader.Read(Month.Json[i])),
             new($"ours, all {Month.Catalogue.Rules.Count} rules: evaluate", i => Month.Engine.Evaluate(records[i])),
             new($"ours, all {Month.Catalogue.Rules.Count} rules: answers", i => Month.Engine.AnswersTo(records[i])),
             new("by hand, all rules: outcomes only", i => ByHand(new Case(records[i], [], firstPass[i]))),

@@ -1,11 +1,12 @@
 using System.Buffers;
 using System.Text.Json;
-using ComplianceApi;
+using ComplianceApi.Api.Requests;
+using ComplianceApi.Commands;
 using Findings;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.Extensions.Logging;
-using ServiceRecords;
+using Records.Reading;
 
 namespace Benchmarks;
 

@@ -1,7 +1,8 @@
-using ComplianceApi;
+using ComplianceApi.Commands.Demo;
+using Records;
+using Records.Reading;
 using RuleEngine;
 using Rules;
-using ServiceRecords;
 
 namespace Benchmarks;
 

@@ -1,9 +1,10 @@
 using System.Diagnostics;
 using System.Text.Json;
 using Findings;
+using Records.Reading;
+using Records.Validation;
 using RuleEngine;
 using RuleModel;
-using ServiceRecords;
 
 namespace Benchmarks;
 

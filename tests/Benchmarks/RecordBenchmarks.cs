@@ -1,6 +1,8 @@
 using BenchmarkDotNet.Attributes;
 using Findings;
-using ServiceRecords;
+using Records;
+using Records.Reading;
+using Records.Validation;
 
 namespace Benchmarks;
 

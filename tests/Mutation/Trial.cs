@@ -5,6 +5,7 @@ using RuleModel;
 using Rules;
 using Rules.Tests;
 using SecondOpinion.Tests;
+using SecondOpinion.Tests.Records;
 
 namespace Mutation;
 

@@ -1,5 +1,4 @@
 using Clients.Tests;
-
 namespace Readme.Tests;
 
 /// <summary>The commands that run tests and measure, by somebody who may not install anything, on a machine with next to nothing.</summary>

@@ -1,5 +1,4 @@
 using Clients.Tests;
-
 namespace Readme.Tests;
 
 /// <summary>The commands of README.md by the kind that their fence names.</summary>

@@ -1,5 +1,4 @@
 using Clients.Tests;
-
 namespace Readme.Tests;
 
 /// <summary>The command that runs the tests: how it ends.</summary>

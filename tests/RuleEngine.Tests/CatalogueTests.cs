@@ -1,5 +1,7 @@
+using RuleEngine.Tests.Misbehaving;
 using RuleModel;
 using Rules;
+using Rules.Combustion;
 
 namespace RuleEngine.Tests;
 

@@ -1,4 +1,5 @@
 using Findings;
+using RuleEngine.Tests.Misbehaving;
 using RuleModel;
 
 namespace RuleEngine.Tests;

@@ -1,3 +1,4 @@
+using RuleEngine.Tests.Misbehaving;
 using Rules;
 
 namespace RuleEngine.Tests;

@@ -44,7 +44,7 @@ public sealed class LimitProofTests
         var book = new LimitBook([Line("""{ "max": 1, "inForceTo": "2026-09-30" }"""), Line("""{ "max": 2, "inForceFrom": "2026-10-01" }""")]);
         var days = new[] { new DateOnly(2026, 9, 29), new DateOnly(2026, 9, 30), new DateOnly(2026, 10, 1), new DateOnly(2026, 10, 2) };
 
-        Assert.Equal([1m, 1m, 2m, 2m], days.Select(day => book.For(ServiceRecords.Fuel.NaturalGas, ServiceRecords.Jurisdiction.England, day)["x"].Max!.Value));
+        Assert.Equal([1m, 1m, 2m, 2m], days.Select(day => book.For(Records.Fuel.NaturalGas, Records.Jurisdiction.England, day)["x"].Max!.Value));
     }
 
     private static IReadOnlyList<string> Faults(params LimitDefinition[] lines) => [.. LimitProof.Faults(new LimitBook(lines))];

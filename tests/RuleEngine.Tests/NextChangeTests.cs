@@ -1,6 +1,7 @@
 using System.Text;
 using Findings;
 using Rules;
+using Rules.Combustion;
 
 namespace RuleEngine.Tests;
 

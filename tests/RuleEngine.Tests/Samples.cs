@@ -1,7 +1,8 @@
 using System.Text.Json.Nodes;
+using Records;
+using Records.Reading;
 using RuleModel;
 using Rules;
-using ServiceRecords;
 
 namespace RuleEngine.Tests;
 

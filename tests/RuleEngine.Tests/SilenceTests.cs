@@ -1,7 +1,9 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Findings;
-using ServiceRecords;
+using Records;
+using Records.Metadata;
+using Records.Reading;
 
 namespace RuleEngine.Tests;
 

@@ -2,8 +2,10 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Findings;
+using Records;
+using Records.Metadata;
+using Records.Reading;
 using RuleModel;
-using ServiceRecords;
 
 namespace Rules.Tests;
 

@@ -1,9 +1,9 @@
 using System.Globalization;
 using System.Text;
 using Findings;
+using Records.Metadata;
 using RuleEngine;
 using RuleModel;
-using ServiceRecords;
 
 namespace Rules.Tests;
 

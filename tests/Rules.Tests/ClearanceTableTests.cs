@@ -1,7 +1,7 @@
 using System.Text;
 using System.Text.Json.Nodes;
 using Findings;
-using ServiceRecords;
+using Records;
 
 namespace Rules.Tests;
 

@@ -1,23 +1,24 @@
 using RuleModel;
+using RuleModel.Computations;
 
 namespace Rules.Tests;
 
 /// <summary>The computations as data: whole, and never run outside the ranges of their formulas.</summary>
 public sealed class ComputationTests
 {
-    public static TheoryData<string> Names => [.. Computations.All.Select(computation => computation.Name)];
+    public static TheoryData<string> Names => [.. ComputationTable.All.Select(computation => computation.Name)];
 
     private static Dictionary<string, object> ExampleOf(Computation computation) =>
         computation.Inputs.Where(input => input.Name != "co2Percent" || !input.IsOptional).ToDictionary(input => input.Name, input => input.Example, StringComparer.Ordinal);
 
     [Fact]
-    public void Names_are_unique() => Assert.Equal(Computations.All.Count, Computations.All.Select(computation => computation.Name).Distinct().Count());
+    public void Names_are_unique() => Assert.Equal(ComputationTable.All.Count, ComputationTable.All.Select(computation => computation.Name).Distinct().Count());
 
     [Theory]
     [MemberData(nameof(Names))]
     public void A_computation_runs_on_its_example_and_shows_its_working(string name)
     {
-        var computation = Computations.Find(name)!;
+        var computation = ComputationTable.Find(name)!;
         var values = computation.Complete(ExampleOf(computation));
 
         Assert.Empty(computation.FaultsOf(values));
@@ -34,7 +35,7 @@ public sealed class ComputationTests
     public void At_every_corner_of_its_ranges_it_runs_or_says_why_not_and_beyond_them_it_says_so(string name)
     {
         const decimal Hair = 0.0000000000000000000001m, Step = 0.0000001m;
-        var computation = Computations.Find(name)!;
+        var computation = ComputationTable.Find(name)!;
         foreach (var input in computation.Inputs.Where(input => input.Kind == InputKind.Number))
         {
             foreach (var other in computation.Inputs.Where(other => other.Kind == InputKind.Number))

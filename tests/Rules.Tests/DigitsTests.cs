@@ -1,4 +1,4 @@
-using RuleModel;
+using RuleModel.Computations;
 
 namespace Rules.Tests;
 

@@ -1,6 +1,6 @@
 using System.Globalization;
+using Records.Metadata;
 using RuleModel;
-using ServiceRecords;
 
 namespace Rules.Tests;
 

@@ -1,8 +1,8 @@
 using System.Text;
 using System.Text.Json.Nodes;
 using Findings;
+using Records;
 using RuleModel;
-using ServiceRecords;
 
 namespace Rules.Tests;
 

@@ -1,6 +1,8 @@
 using System.Globalization;
+using Records.Metadata;
+using Records.Reading;
 using RuleModel;
-using ServiceRecords;
+using RuleModel.Computations;
 using static Rules.Tests.FigureRecords;
 
 namespace Rules.Tests;

@@ -1,5 +1,6 @@
 using Findings;
 using RuleModel;
+using RuleModel.Computations;
 using static Rules.Tests.FigureRecords;
 
 namespace Rules.Tests;
@@ -22,7 +23,7 @@ public sealed class FigureUncertaintyTests
     [InlineData("efficiencyNet")]
     public void Propagation_agrees_with_a_Monte_Carlo(string name)
     {
-        var computation = Computations.Find(name)!;
+        var computation = ComputationTable.Find(name)!;
         var random = new Random(20260914);
         var draws = Enumerable.Range(0, 20_000).Select(_ =>
         {

@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using Findings;
-using ServiceRecords;
+using Records;
 
 namespace Rules.Tests;
 

@@ -1,7 +1,7 @@
 using System.Text.Json;
+using Records;
 using RuleEngine;
 using RuleModel;
-using ServiceRecords;
 
 namespace Rules.Tests;
 

@@ -1,9 +1,10 @@
 using System.Collections.Concurrent;
 using System.Text.Json;
 using Findings;
+using Records;
+using Records.Reading;
 using RuleEngine;
 using RuleModel;
-using ServiceRecords;
 
 namespace Rules.Tests;
 

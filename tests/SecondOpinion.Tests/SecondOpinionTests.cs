@@ -1,7 +1,8 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json.Nodes;
-using ServiceRecords;
+using Records.Reading;
+using SecondOpinion.Tests.Records;
 using Xunit.Abstractions;
 
 namespace SecondOpinion.Tests;

@@ -1,12 +1,18 @@
+using ComplianceApi.Commands.Terminal;
 using System.CommandLine;
 using System.Text.Json;
-using Audits;
+using Checking;
+using ComplianceApi.Api.Problems;
 using Findings;
+using Jobs;
+using Records.Many;
+using Records.Metadata;
+using Records.Reading;
 using RuleEngine;
 using Rules;
-using ServiceRecords;
+using Storage;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Commands;
 
 /// <summary>Checks records from files, with the same engine as the service and without one running.</summary>
 internal static class Check

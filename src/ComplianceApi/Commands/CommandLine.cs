@@ -1,8 +1,12 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
+using ComplianceApi.Api.OpenApi;
+using ComplianceApi.Commands.Audit;
+using ComplianceApi.Commands.Demo;
+using ComplianceApi.Guard;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Commands;
 
 /// <summary>What can be said on the command line. Without a command the service starts and waits.</summary>
 internal static class CommandLine
@@ -32,7 +36,7 @@ internal static class CommandLine
             QuestionsCommand.Make(),
             RulesCommand.Make(),
             ServeCommand(),
-            Demo.Make(),
+            DemoCommand.Make(),
             StoreCommand.Make(),
             KeysCommand.Make(),
         };

@@ -1,7 +1,7 @@
 using System.CommandLine;
-using ServiceRecords;
+using Records.Metadata;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Commands;
 
 /// <summary>What several commands say alike.</summary>
 internal static class Common

@@ -1,9 +1,12 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using Audits;
-using ServiceRecords;
+using Jobs.Summary;
+using Records.Metadata;
+using Records.Values;
+using Storage;
+using Storage.Keys;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Commands;
 
 /// <summary>Makes keys, shows them without their secrets, and takes them out of use.</summary>
 internal static class KeysCommand

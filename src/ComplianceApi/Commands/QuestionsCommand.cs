@@ -1,8 +1,13 @@
+using ComplianceApi.Commands.Terminal;
 using System.CommandLine;
 using System.Text.Json;
-using ServiceRecords;
+using ComplianceApi.Api;
+using ComplianceApi.Api.Questions;
+using Records;
+using Records.Metadata;
+using Wording;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Commands;
 
 /// <summary>What to record, before the visit.</summary>
 internal static class QuestionsCommand

@@ -1,8 +1,13 @@
+using ComplianceApi.Commands.Terminal;
 using System.CommandLine;
 using System.Text.Json;
+using ComplianceApi.Api;
+using ComplianceApi.Api.Requests;
+using ComplianceApi.Api.Rules;
 using Findings;
+using Wording;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Commands;
 
 /// <summary>The rules in force, and one of them in full.</summary>
 internal static class RulesCommand

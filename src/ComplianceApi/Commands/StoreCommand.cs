@@ -1,7 +1,9 @@
 using System.CommandLine;
-using Audits;
+using Jobs.Summary;
+using Storage;
+using Wording;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Commands;
 
 /// <summary>Looks after the store: all that is held of one appliance, what may go, a copy of everything and back from it.</summary>
 internal static class StoreCommand

@@ -1,7 +1,7 @@
 using System.CommandLine;
-using Audits;
+using Storage;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Commands;
 
 /// <summary>Which store a command is about.</summary>
 internal static class StoreOptions

@@ -1,7 +1,8 @@
 using System.CommandLine;
-using Audits;
+using ComplianceApi.Commands.Demo;
+using Storage;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Commands;
 
 /// <summary>
 /// The store in which a command looks for what records refer to. It makes none: where there is none it looks in an empty one that is

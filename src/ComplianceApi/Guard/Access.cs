@@ -1,6 +1,7 @@
-using Audits;
+using ComplianceApi.Api.Problems;
+using Storage.Keys;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Guard;
 
 /// <summary>
 /// Says of routes who may call them. A route that says nothing needs the scope admin, so that a forgotten word closes and never opens.

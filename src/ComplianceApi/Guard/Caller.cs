@@ -1,6 +1,7 @@
-using Audits;
+using Storage;
+using Storage.Keys;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Guard;
 
 /// <summary>Who makes the request, settled by the guard before a handler runs. One of it for each request.</summary>
 public sealed class Caller
@@ -28,7 +29,7 @@ public sealed class Caller
     internal bool May(AccessMetadata access) => access.IsOpen || (IsIn && (Key is null || access.Scope is not { } scope || Key.Allows(scope)));
 
     /// <summary>Lets in whoever calls a service that asks for no key.</summary>
-    internal void EnterWithoutKey() => _tenant = Audits.Tenant.Local;
+    internal void EnterWithoutKey() => _tenant = Storage.Tenant.Local;
 
     /// <summary>Lets in the holder of a key.</summary>
     internal void Enter(ApiKey key) => (Key, _tenant) = (key, key.Tenant);

@@ -1,7 +1,8 @@
 using System.Threading.RateLimiting;
-using Audits;
+using ComplianceApi.Api.Problems;
+using Storage;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Guard;
 
 /// <summary>
 /// How much dear work is done at a time, so that no few requests take the service from everybody: <c>Limits:DearAtOnce</c> in this

@@ -1,6 +1,6 @@
 using System.Net;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Guard;
 
 /// <summary>
 /// From where the service can be reached. On loopback alone it may go without keys. Where it listens on any other address, or takes

@@ -1,8 +1,13 @@
 using System.Data.Common;
-using Audits;
+using ComplianceApi.Api.Problems;
+using ComplianceApi.Commands;
+using ComplianceApi.Pages;
+using Jobs.Summary;
 using Microsoft.AspNetCore.HttpOverrides;
+using Storage;
+using Storage.Keys;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Guard;
 
 /// <summary>
 /// Finds out who calls, and lets in who may. Two steps, so that what is counted for each caller can be counted in between: refusals are
@@ -56,7 +61,7 @@ internal sealed class Gate(KeyRing ring, PageSessions sessions, Exposure exposur
         if (caller.May(access))
             await next(context);
         else if (caller.IsIn)
-            await RefuseAsync(context, ProblemKind.ScopeMissing, $"""Bearer error="insufficient_scope", scope="{ServiceRecords.WireNames.Of(access.Scope!.Value)}" """.TrimEnd());
+            await RefuseAsync(context, ProblemKind.ScopeMissing, $"""Bearer error="insufficient_scope", scope="{Records.Metadata.WireNames.Of(access.Scope!.Value)}" """.TrimEnd());
         else if (HttpMethods.IsGet(context.Request.Method) && context.GetEndpoint()!.Metadata.GetMetadata<PageMetadata>() is not null)
             SignIn.Show(context);
         else

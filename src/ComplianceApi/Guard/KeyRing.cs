@@ -1,6 +1,6 @@
-using Audits;
+using Storage.Keys;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Guard;
 
 /// <summary>The keys that are in use, read again from the store when they were read more than a second ago.</summary>
 public sealed class KeyRing(KeyStore store, TimeProvider clock)

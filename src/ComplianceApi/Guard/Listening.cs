@@ -1,4 +1,6 @@
-namespace ComplianceApi;
+using ComplianceApi.Api.Requests;
+
+namespace ComplianceApi.Guard;
 
 /// <summary>Where the server listens, and what it demands before it does.</summary>
 internal static class Listening

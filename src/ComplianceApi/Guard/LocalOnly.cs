@@ -1,6 +1,7 @@
 using System.Net;
+using ComplianceApi.Api.Problems;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Guard;
 
 /// <summary>
 /// What makes it right to ask for no key: only programs on the same machine can reach the service. So it refuses what only seems to come

@@ -1,6 +1,6 @@
-using Audits;
+using Storage.Keys;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Guard;
 
 /// <summary>
 /// A page in a browser cannot send a key with each request, so the browser is given a secret of its own for one that was shown once. It

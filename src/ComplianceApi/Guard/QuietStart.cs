@@ -1,4 +1,4 @@
-namespace ComplianceApi;
+namespace ComplianceApi.Guard;
 
 /// <summary>
 /// A start that is refused (a port that is taken, an address that is none of this machine's own) ends with one line for its operator:

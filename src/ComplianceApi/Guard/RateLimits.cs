@@ -1,7 +1,8 @@
 using System.Globalization;
 using System.Threading.RateLimiting;
+using ComplianceApi.Api.Problems;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Guard;
 
 /// <summary>
 /// How many requests the holder of a key may make, and how many an address without a right one: <c>Limits:RequestsPerMinute</c>, used up

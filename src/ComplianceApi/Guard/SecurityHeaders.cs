@@ -1,4 +1,6 @@
-namespace ComplianceApi;
+using ComplianceApi.Pages;
+
+namespace ComplianceApi.Guard;
 
 /// <summary>Headers that every answer carries, pages and failures as well.</summary>
 public static class SecurityHeaders

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Guard;
 
 /// <summary>Reads settings so that a mistyped one is told at start, and an empty one is as if it were absent.</summary>
 internal static class Settings

@@ -1,6 +1,7 @@
+using ComplianceApi.Pages;
 using Microsoft.AspNetCore.Http.HttpResults;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Guard;
 
 /// <summary>Where somebody with a browser shows a key, once.</summary>
 internal static class SignIn

@@ -1,6 +1,7 @@
 using System.Diagnostics;
+using ComplianceApi.Guard;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Operations;
 
 /// <summary>
 /// One entry for each request, by the route's template and never by its path or query, which may name an appliance or a person. What was

@@ -1,12 +1,13 @@
 using System.Diagnostics;
 using System.Diagnostics.Metrics;
+using ComplianceApi.Api.Evaluations;
 using Findings;
 using OpenTelemetry.Metrics;
 using OpenTelemetry.Resources;
 using OpenTelemetry.Trace;
-using ServiceRecords;
+using Records.Metadata;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Operations;
 
 /// <summary>
 /// What the service tells of itself: traces and counts, by kinds and never by what a record says. They are sent (OTLP) where

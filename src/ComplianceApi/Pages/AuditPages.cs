@@ -1,10 +1,14 @@
-using Audits;
+using ComplianceApi.Api.Audits;
+using ComplianceApi.Api.Requests;
 using Findings;
+using Jobs.Queue;
+using Jobs.Summary;
 using Microsoft.AspNetCore.Http.HttpResults;
+using Records.Reading;
 using RuleEngine;
-using ServiceRecords;
+using Storage;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Pages;
 
 /// <summary>The pages of audits.</summary>
 internal static class AuditPages

@@ -1,8 +1,12 @@
-using Audits;
+using ComplianceApi.Api.Requests;
+using ComplianceApi.Commands;
 using Findings;
+using Jobs;
+using Jobs.Queue;
+using Jobs.Summary;
 using RuleModel;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Pages;
 
 /// <summary>What the page of an audit shows: the objects of its routes, each as it is served.</summary>
 public sealed class AuditView
@@ -31,7 +35,7 @@ public sealed class AuditView
         var filters = new (string Name, string? Value)[]
         {
             ("outcome", outcome), ("topic", topic), ("rule", rule), ("engineer", engineer), ("recordOutcome", record), ("next", next),
-            ("sort", Asked.Sort == AuditPages.UsualSort || next is null ? null : ServiceRecords.WireNames.Of(Asked.Sort)),
+            ("sort", Asked.Sort == AuditPages.UsualSort || next is null ? null : Records.Metadata.WireNames.Of(Asked.Sort)),
         };
         return $"/audits/{Audit.AuditId}{QueryString.Create(filters.Where(filter => filter.Value is not null).Select(filter => KeyValuePair.Create(filter.Name, filter.Value)))}#findings";
     }

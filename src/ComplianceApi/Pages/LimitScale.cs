@@ -1,7 +1,7 @@
 using System.Globalization;
 using Findings;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Pages;
 
 /// <summary>A measured value against its limit, to scale: every place is a share (0 to 1) of the drawn width.</summary>
 /// <param name="Value">The measured value, in the limit's unit.</param>

@@ -1,11 +1,19 @@
-using Audits;
+using ComplianceApi.Api.Appliances;
+using ComplianceApi.Api.Requests;
+using ComplianceApi.Api.Rules;
+using ComplianceApi.Commands;
+using ComplianceApi.Guard;
+using ComplianceApi.Pages.Assets;
 using Findings;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http.HttpResults;
+using Records;
+using Records.Reading;
 using RuleEngine;
-using ServiceRecords;
+using Storage;
+using Storage.Keys;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Pages;
 
 /// <summary>The pages for people. Each reads the object that its route of /v1 serves, and adds nothing to it.</summary>
 internal static class PageRoutes

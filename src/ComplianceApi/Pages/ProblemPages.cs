@@ -1,7 +1,8 @@
 using System.Diagnostics;
+using ComplianceApi.Api.Problems;
 using Microsoft.AspNetCore.Diagnostics;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Pages;
 
 /// <summary>Problems as somebody with a browser reads them: on a page, with what to do.</summary>
 internal static class ProblemPages

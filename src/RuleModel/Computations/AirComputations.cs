@@ -1,7 +1,7 @@
 using Calculations;
-using static RuleModel.ComputationInput;
+using static RuleModel.Computations.ComputationInput;
 
-namespace RuleModel;
+namespace RuleModel.Computations;
 
 /// <summary>Ventilation, draught and room air.</summary>
 public static class AirComputations

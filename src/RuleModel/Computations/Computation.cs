@@ -1,9 +1,10 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
-using ServiceRecords;
+using Records.Metadata;
+using Records.Reading;
 
-namespace RuleModel;
+namespace RuleModel.Computations;
 
 /// <summary>
 /// One computation as data: what it needs, in which ranges, what it gives and where its formula stands. Figures of a record and the

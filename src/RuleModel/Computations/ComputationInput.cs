@@ -1,8 +1,9 @@
 using System.Globalization;
 using Calculations;
-using ServiceRecords;
+using Records;
+using Records.Reading;
 
-namespace RuleModel;
+namespace RuleModel.Computations;
 
 /// <summary>What kind of value an input takes.</summary>
 public enum InputKind

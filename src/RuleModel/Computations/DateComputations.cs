@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using Calculations;
-using static RuleModel.ComputationInput;
+using static RuleModel.Computations.ComputationInput;
 
-namespace RuleModel;
+namespace RuleModel.Computations;
 
 /// <summary>Dates of the landlord's check and ages of calibrations. Calendar days; a month's end is kept inside the month.</summary>
 public static class DateComputations

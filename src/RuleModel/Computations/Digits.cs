@@ -1,6 +1,7 @@
 using System.Globalization;
+using RuleModel.Figures;
 
-namespace RuleModel;
+namespace RuleModel.Computations;
 
 /// <summary>Numbers of scientific functions and decimals, each as the nearest of the other kind.</summary>
 /// <remarks>Most numbers of a record are short and take a quick way; the others go by their text. The two give the same.</remarks>

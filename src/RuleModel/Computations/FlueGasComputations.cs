@@ -1,7 +1,7 @@
 using Calculations;
-using static RuleModel.ComputationInput;
+using static RuleModel.Computations.ComputationInput;
 
-namespace RuleModel;
+namespace RuleModel.Computations;
 
 /// <summary>Algebra of dry flue-gas readings.</summary>
 public static class FlueGasComputations

@@ -1,8 +1,8 @@
 using System.Collections.Immutable;
 using Calculations;
-using static RuleModel.ComputationInput;
+using static RuleModel.Computations.ComputationInput;
 
-namespace RuleModel;
+namespace RuleModel.Computations;
 
 /// <summary>Excess air, flue loss, efficiency, dew point and condensate by an exact balance over the flue gas.</summary>
 public static class FlueLossComputations

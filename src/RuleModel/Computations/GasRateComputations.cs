@@ -1,7 +1,7 @@
 using Calculations;
-using static RuleModel.ComputationInput;
+using static RuleModel.Computations.ComputationInput;
 
-namespace RuleModel;
+namespace RuleModel.Computations;
 
 /// <summary>Gas rate and heat input from a timed meter.</summary>
 public static class GasRateComputations

@@ -1,7 +1,8 @@
 using Calculations;
 using Findings;
+using RuleModel.Figures;
 
-namespace RuleModel;
+namespace RuleModel.Computations;
 
 /// <summary>
 /// The values of a computation's inputs by name, and its defaults for those that nobody gave. They are few, so that a list is searched

@@ -1,7 +1,7 @@
 using Calculations;
-using static RuleModel.ComputationInput;
+using static RuleModel.Computations.ComputationInput;
 
-namespace RuleModel;
+namespace RuleModel.Computations;
 
 /// <summary>What a pressure drop means, and what imitates one.</summary>
 public static class TightnessComputations

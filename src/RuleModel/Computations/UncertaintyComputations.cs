@@ -1,7 +1,7 @@
 using Calculations;
-using static RuleModel.ComputationInput;
+using static RuleModel.Computations.ComputationInput;
 
-namespace RuleModel;
+namespace RuleModel.Computations;
 
 /// <summary>How sure a reading is, and how sure it is within a limit. The numbers have one unit, whatever it is; it is written as 1.</summary>
 public static class UncertaintyComputations

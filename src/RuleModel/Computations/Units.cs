@@ -1,4 +1,4 @@
-namespace RuleModel;
+namespace RuleModel.Computations;
 
 /// <summary>The unit strings (UCUM, case sensitive) of records, limits, figures and computations: the one published list.</summary>
 public static class Units

@@ -1,7 +1,7 @@
 using Calculations;
-using static RuleModel.ComputationInput;
+using static RuleModel.Computations.ComputationInput;
 
-namespace RuleModel;
+namespace RuleModel.Computations;
 
 /// <summary>The expansion vessel of a sealed system. Pressures are gauge; the atmosphere is taken as 1 bar.</summary>
 public static class VesselComputations

@@ -1,4 +1,6 @@
-namespace RuleModel;
+using RuleModel.Computations;
+
+namespace RuleModel.Figures;
 
 /// <summary>The landlord's dates and the age of each calibration.</summary>
 internal static class DateFigures

@@ -1,7 +1,7 @@
 using Calculations;
 using Findings;
 
-namespace RuleModel;
+namespace RuleModel.Figures;
 
 /// <summary>How sure a measured value is, and how sure a pass has to be.</summary>
 /// <param name="StandardUncertainty">Standard uncertainty in the value's unit, above 0.</param>

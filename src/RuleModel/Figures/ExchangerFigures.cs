@@ -1,6 +1,7 @@
-using ServiceRecords;
+using Records;
+using RuleModel.Computations;
 
-namespace RuleModel;
+namespace RuleModel.Figures;
 
 /// <summary>The state of the heat exchanger by each reading whose load and return temperature are known, today and on the visit before.</summary>
 internal static class ExchangerFigures

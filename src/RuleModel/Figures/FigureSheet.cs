@@ -1,6 +1,6 @@
 using Findings;
 
-namespace RuleModel;
+namespace RuleModel.Figures;
 
 /// <summary>Every number that the service works out from a record, with its working. Read it from <see cref="Visit.Figures"/>.</summary>
 internal static class FigureSheet

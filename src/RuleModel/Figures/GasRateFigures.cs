@@ -1,7 +1,8 @@
 using Findings;
-using ServiceRecords;
+using Records;
+using RuleModel.Computations;
 
-namespace RuleModel;
+namespace RuleModel.Figures;
 
 /// <summary>Heat input as metered.</summary>
 /// <param name="Gross">On gross calorific value.</param>

@@ -1,7 +1,7 @@
 using Calculations;
 using Findings;
 
-namespace RuleModel;
+namespace RuleModel.Figures;
 
 /// <summary>A value that goes into a figure: from the record, from another figure, or a constant.</summary>
 /// <param name="Name">Input of the computation.</param>

@@ -1,6 +1,7 @@
 using Findings;
+using RuleModel.History;
 
-namespace RuleModel;
+namespace RuleModel.Figures;
 
 /// <summary>What earlier visits and this one show together: only where there are earlier visits.</summary>
 internal static class HistoryFigures

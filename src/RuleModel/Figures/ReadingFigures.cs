@@ -1,7 +1,8 @@
 using Findings;
-using ServiceRecords;
+using Records;
+using RuleModel.Computations;
 
-namespace RuleModel;
+namespace RuleModel.Figures;
 
 /// <summary>What each flue reading says of combustion and efficiency.</summary>
 internal static class ReadingFigures

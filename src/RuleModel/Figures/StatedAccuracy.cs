@@ -1,7 +1,8 @@
 using Calculations;
-using ServiceRecords;
+using Records;
+using Records.Metadata;
 
-namespace RuleModel;
+namespace RuleModel.Figures;
 
 /// <summary>
 /// What the instruments of a record say of their own accuracy. A reading that names its instrument is only as good as that one; any

@@ -1,7 +1,8 @@
 using Findings;
-using ServiceRecords;
+using Records;
+using RuleModel.Computations;
 
-namespace RuleModel;
+namespace RuleModel.Figures;
 
 /// <summary>What the drop of each tightness test means, and what the standard permits.</summary>
 internal static class TightnessFigures

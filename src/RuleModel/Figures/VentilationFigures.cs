@@ -1,4 +1,6 @@
-namespace RuleModel;
+using RuleModel.Computations;
+
+namespace RuleModel.Figures;
 
 /// <summary>The vents that open flues in a room need.</summary>
 internal static class VentilationFigures

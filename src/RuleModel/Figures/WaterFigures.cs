@@ -1,4 +1,6 @@
-namespace RuleModel;
+using RuleModel.Computations;
+
+namespace RuleModel.Figures;
 
 /// <summary>The sealed system: static head, expansion, vessel, flow.</summary>
 internal static class WaterFigures

@@ -1,7 +1,8 @@
 using System.Runtime.CompilerServices;
 using Findings;
+using RuleModel.Computations;
 
-namespace RuleModel;
+namespace RuleModel.Figures;
 
 /// <summary>Where the figures of one visit are worked out, each from a <see cref="Computation"/> and values of the record.</summary>
 internal sealed class Worksheet(Visit visit)

@@ -1,4 +1,6 @@
-namespace RuleModel;
+using RuleModel.Computations;
+
+namespace RuleModel.History;
 
 /// <summary>Which way a quantity must not go.</summary>
 public enum DriftDirection

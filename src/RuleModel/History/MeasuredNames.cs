@@ -1,4 +1,4 @@
-namespace RuleModel;
+namespace RuleModel.History;
 
 /// <summary>What is kept of the measurements of a visit, by name. A single member has the member's name.</summary>
 public static class MeasuredNames

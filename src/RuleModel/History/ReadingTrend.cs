@@ -1,7 +1,8 @@
 using Findings;
-using ServiceRecords;
+using Records;
+using Records.Metadata;
 
-namespace RuleModel;
+namespace RuleModel.History;
 
 /// <summary>How one measured quantity of an appliance has moved, over its visits that can be compared with the latest.</summary>
 public sealed record ReadingTrend

@@ -1,7 +1,7 @@
 using Calculations;
 using Findings;
 
-namespace RuleModel;
+namespace RuleModel.History;
 
 /// <summary>
 /// One quantity over the visits to an appliance that can be compared: this visit's value last. A day is one visit, of which the latest value

@@ -1,8 +1,11 @@
 using Calculations;
 using Findings;
-using ServiceRecords;
+using Records;
+using Records.Metadata;
+using RuleModel.Computations;
+using RuleModel.Figures;
 
-namespace RuleModel;
+namespace RuleModel.History;
 
 /// <summary>What is kept of a visit for those that follow.</summary>
 public static class VisitFacts

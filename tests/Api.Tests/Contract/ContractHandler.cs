@@ -1,7 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 
-namespace Api.Tests;
+namespace Api.Tests.Contract;
 
 /// <summary>Holds every exchange of a test against the published document, and fails the call that breaks it.</summary>
 internal sealed class ContractHandler : DelegatingHandler

@@ -1,6 +1,6 @@
 using System.Text.Json.Nodes;
 
-namespace Api.Tests;
+namespace Api.Tests.Contract;
 
 /// <summary>Every schema of the document is described and bounded, wherever it stands.</summary>
 public sealed class DocumentTests

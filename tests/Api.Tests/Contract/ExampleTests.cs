@@ -5,11 +5,13 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
-using Audits;
+using Jobs.Queue;
+using Jobs.Summary;
 using Microsoft.Extensions.DependencyInjection;
 using RuleEngine;
+using Storage;
 
-namespace Api.Tests;
+namespace Api.Tests.Contract;
 
 /// <summary>The answers that the document shows are answers that the service gives.</summary>
 public sealed partial class ExampleTests(ServiceInProcess service) : IClassFixture<ServiceInProcess>

@@ -3,7 +3,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json.Nodes;
 
-namespace Api.Tests;
+namespace Api.Tests.Contract;
 
 /// <summary>
 /// Requests made from the document alone (allowed, on the bounds, forbidden, hostile) against the running service on loopback. Each

@@ -2,7 +2,7 @@ using System.Net;
 using System.Net.Http.Headers;
 using System.Text.Json.Nodes;
 
-namespace Api.Tests;
+namespace Api.Tests.Contract;
 
 /// <summary>What every operation of the document does with a request that no operation takes. New routes are taken in by themselves.</summary>
 public sealed class MatrixTests(ServiceInProcess service) : IClassFixture<ServiceInProcess>

@@ -3,7 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using Json.Schema;
 
-namespace Api.Tests;
+namespace Api.Tests.Contract;
 
 /// <summary>The committed OpenAPI 3.1 document, and what an exchange has to be like by it. Bodies are checked by JsonSchema.Net.</summary>
 internal sealed class PublishedContract

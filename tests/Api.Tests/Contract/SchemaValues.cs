@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 
-namespace Api.Tests;
+namespace Api.Tests.Contract;
 
 /// <summary>
 /// Makes values from a schema of the document and nothing else: such as it allows (plain ones and ones on its bounds), and such as it

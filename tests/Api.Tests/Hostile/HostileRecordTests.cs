@@ -1,9 +1,10 @@
 using System.Net;
 using System.Text;
 using System.Text.Json.Nodes;
-using ServiceRecords;
+using Api.Tests.Contract;
+using Records.Reading;
 
-namespace Api.Tests;
+namespace Api.Tests.Hostile;
 
 /// <summary>Bodies that want to be something else than they seem (tests/records/hostile), each with the answer that it must get beside it.</summary>
 public sealed class HostileRecordTests(ServiceInProcess service) : IClassFixture<ServiceInProcess>

@@ -1,8 +1,10 @@
 using System.Net;
 using System.Net.Http.Headers;
-using Audits;
+using Jobs.Summary;
+using Storage;
+using Storage.Keys;
 
-namespace Api.Tests;
+namespace Api.Tests.Keys;
 
 /// <summary>The real server, reachable from elsewhere or not, with and without keys.</summary>
 public sealed class ExposureTests : IDisposable
@@ -69,7 +71,7 @@ public sealed class ExposureTests : IDisposable
         Assert.Equal(HttpStatusCode.OK, (await Get(client, "localhost", key: null)).StatusCode);
 
         var key = await Add(KeyScope.Read);
-        await KeyedService.Seen();
+        await ServiceWithKeys.Seen();
 
         Assert.Equal(HttpStatusCode.Unauthorized, (await Get(client, "localhost", key: null)).StatusCode);
         Assert.Equal(HttpStatusCode.OK, (await Get(client, "localhost", key)).StatusCode);

@@ -1,12 +1,13 @@
 using System.Net;
 using System.Text;
-using Audits;
 using Microsoft.Data.Sqlite;
+using Storage;
+using Storage.Keys;
 
-namespace Api.Tests;
+namespace Api.Tests.Keys;
 
 /// <summary>What opens the service, and what does not.</summary>
-public sealed class KeyTests(KeyedService service) : IClassFixture<KeyedService>, IAsyncLifetime
+public sealed class KeyTests(ServiceWithKeys service) : IClassFixture<ServiceWithKeys>, IAsyncLifetime
 {
     private string _key = "";
 
@@ -75,13 +76,13 @@ public sealed class KeyTests(KeyedService service) : IClassFixture<KeyedService>
     public async Task Old_and_new_key_work_side_by_side_until_the_old_one_is_revoked()
     {
         var (old, next) = (await service.NewKey("a", KeyScope.Read), await service.NewKey("a", KeyScope.Read));
-        await KeyedService.Seen();
+        await ServiceWithKeys.Seen();
         await (await service.With(old).GetAsync("/v1/audits")).Read();
         await (await service.With(next).GetAsync("/v1/audits")).Read();
 
         Assert.True(await service.Keys.RevokeAsync(KeyText.IdOf(old), ServiceInProcess.Now, CancellationToken.None));
         Assert.False(await service.Keys.RevokeAsync(KeyText.IdOf(old), ServiceInProcess.Now, CancellationToken.None));
-        await KeyedService.Seen();
+        await ServiceWithKeys.Seen();
 
         await (await service.With(old).GetAsync("/v1/audits")).Read(HttpStatusCode.Unauthorized);
         await (await service.With(next).GetAsync("/v1/audits")).Read();
@@ -94,8 +95,8 @@ public sealed class KeyTests(KeyedService service) : IClassFixture<KeyedService>
     public async Task A_key_works_up_to_its_end(int secondsLeft, HttpStatusCode expected)
     {
         var end = ServiceInProcess.Now.AddSeconds(secondsLeft);
-        var key = await service.Keys.AddAsync(new Tenant("a"), [KeyScope.Read], "", KeyedService.Past, end, CancellationToken.None);
-        await KeyedService.Seen();
+        var key = await service.Keys.AddAsync(new Tenant("a"), [KeyScope.Read], "", ServiceWithKeys.Past, end, CancellationToken.None);
+        await ServiceWithKeys.Seen();
 
         await (await service.With(key).GetAsync("/v1/audits")).Read(expected);
     }

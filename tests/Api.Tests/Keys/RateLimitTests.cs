@@ -1,10 +1,13 @@
 using System.Net;
 using System.Net.Http.Headers;
-using Audits;
+using Api.Tests.Contract;
+using Jobs.Summary;
+using Storage;
+using Storage.Keys;
 
-namespace Api.Tests;
+namespace Api.Tests.Keys;
 
-public sealed class RateLimitTests(KeyedService service) : IClassFixture<KeyedService>
+public sealed class RateLimitTests(ServiceWithKeys service) : IClassFixture<ServiceWithKeys>
 {
     /// <summary>Headers by draft-ietf-httpapi-ratelimit-headers-11: quota and window in RateLimit-Policy, what is left in RateLimit.</summary>
     [Fact]

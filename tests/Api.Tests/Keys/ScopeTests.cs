@@ -1,11 +1,12 @@
 using System.Net;
-using Audits;
-using ServiceRecords;
+using Api.Tests.Contract;
+using Records.Metadata;
+using Storage.Keys;
 
-namespace Api.Tests;
+namespace Api.Tests.Keys;
 
 /// <summary>Every operation of the document with no key, with a key that lacks its scope, and with one that has it. New routes are taken in by themselves.</summary>
-public sealed class ScopeTests(KeyedService service) : IClassFixture<KeyedService>, IAsyncLifetime
+public sealed class ScopeTests(ServiceWithKeys service) : IClassFixture<ServiceWithKeys>, IAsyncLifetime
 {
     public static TheoryData<string> All => [.. PublishedContract.V1.Operations.Select(operation => operation.Id)];
 

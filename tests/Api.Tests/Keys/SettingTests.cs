@@ -1,10 +1,13 @@
 using System.Net;
 using System.Net.Http.Headers;
 using System.Text.RegularExpressions;
-using Audits;
+using Api.Tests.Contract;
+using Jobs.Summary;
 using Microsoft.Data.Sqlite;
+using Storage;
+using Storage.Keys;
 
-namespace Api.Tests;
+namespace Api.Tests.Keys;
 
 /// <summary>Whatever of the settings is lost, emptied or mistyped, a service with keys that others can reach refuses or asks, and never opens.</summary>
 public sealed partial class SettingTests : IDisposable
@@ -63,10 +66,10 @@ public sealed partial class SettingTests : IDisposable
     [Theory, MemberData(nameof(Columns))]
     public async Task An_emptied_column_of_the_keys_opens_nothing(string column)
     {
-        using var service = new KeyedService();
+        using var service = new ServiceWithKeys();
         var key = await service.NewKey("a", KeyScope.Read);
         await Execute(service.Inner.StorePath, $"UPDATE api_keys SET {column} = ''");
-        await KeyedService.Seen();
+        await ServiceWithKeys.Seen();
 
         Assert.Equal(HttpStatusCode.Unauthorized, await Status(service.Nobody, key: null));
         Assert.Equal(column is "note" or "created_at", await Status(service.Nobody, key) == HttpStatusCode.OK);
@@ -93,12 +96,12 @@ public sealed partial class SettingTests : IDisposable
     [InlineData("DROP TABLE api_keys", HttpStatusCode.ServiceUnavailable)]
     public async Task Keys_that_vanish_from_the_store_open_nothing(string sql, HttpStatusCode expected)
     {
-        using var service = new KeyedService();
+        using var service = new ServiceWithKeys();
         var key = await service.KeyOf("a", KeyScope.Read);
         Assert.Equal(HttpStatusCode.OK, await Status(service.Nobody, key));
 
         await Execute(service.Inner.StorePath, sql);
-        await KeyedService.Seen();
+        await ServiceWithKeys.Seen();
 
         Assert.Equal(expected, await Status(service.Nobody, key));
         Assert.Equal(expected, await Status(service.Nobody, key: null));

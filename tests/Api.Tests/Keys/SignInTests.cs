@@ -1,11 +1,13 @@
 using System.Net;
-using Audits;
+using Jobs.Summary;
 using Microsoft.AspNetCore.Mvc.Testing.Handlers;
+using Storage;
+using Storage.Keys;
 
-namespace Api.Tests;
+namespace Api.Tests.Keys;
 
 /// <summary>A browser shows a key once and is let in.</summary>
-public sealed class SignInTests(KeyedService service) : IClassFixture<KeyedService>
+public sealed class SignInTests(ServiceWithKeys service) : IClassFixture<ServiceWithKeys>
 {
     private const string Here = "http://localhost";
 
@@ -15,7 +17,7 @@ public sealed class SignInTests(KeyedService service) : IClassFixture<KeyedServi
     public async Task A_browser_that_has_shown_a_key_does_what_the_key_may_until_it_signs_out()
     {
         var key = await service.NewKey("a", KeyScope.Read);
-        await KeyedService.Seen();
+        await ServiceWithKeys.Seen();
 
         var signedIn = await SignIn(key, "/v1/audits?limit=1");
 
@@ -67,7 +69,7 @@ public sealed class SignInTests(KeyedService service) : IClassFixture<KeyedServi
         await (await _browser.GetAsync("/v1/audits")).Read();
 
         await service.Keys.RevokeAsync(KeyText.IdOf(key), ServiceInProcess.Now, CancellationToken.None);
-        await KeyedService.Seen();
+        await ServiceWithKeys.Seen();
 
         await (await _browser.GetAsync("/v1/audits")).Read(HttpStatusCode.Unauthorized);
     }
@@ -97,7 +99,7 @@ public sealed class SignInTests(KeyedService service) : IClassFixture<KeyedServi
     public async Task A_key_that_has_ended_is_told_so_to_who_holds_all_of_it()
     {
         var now = ServiceInProcess.Now;
-        var expired = await service.Keys.AddAsync(new Tenant("a"), [KeyScope.Read], "", now, KeyedService.Past, CancellationToken.None);
+        var expired = await service.Keys.AddAsync(new Tenant("a"), [KeyScope.Read], "", now, ServiceWithKeys.Past, CancellationToken.None);
         var revoked = await service.NewKey("a", KeyScope.Read);
         await service.Keys.RevokeAsync(KeyText.IdOf(revoked), now, CancellationToken.None);
 
@@ -143,7 +145,7 @@ public sealed class SignInTests(KeyedService service) : IClassFixture<KeyedServi
     private async Task<HttpResponseMessage> SignIn(string key, string to, bool seen = true)
     {
         if (seen)
-            await KeyedService.Seen();
+            await ServiceWithKeys.Seen();
         return await Send("/sign-in", Here, new FormUrlEncodedContent([new("key", key), new("to", to)]));
     }
 

@@ -1,12 +1,13 @@
 using System.Net;
 using System.Text;
 using System.Text.Json.Nodes;
-using Audits;
+using Api.Tests.Contract;
+using Storage.Keys;
 
-namespace Api.Tests;
+namespace Api.Tests.Keys;
 
 /// <summary>What one tenant has stored is not there for another: every route of the document that takes an id. New routes are taken in by themselves.</summary>
-public sealed class TenantTests(KeyedService service) : IClassFixture<KeyedService>, IAsyncLifetime
+public sealed class TenantTests(ServiceWithKeys service) : IClassFixture<ServiceWithKeys>, IAsyncLifetime
 {
     private static readonly Dictionary<string, string> Ids = new(StringComparer.Ordinal);
     private HttpClient _a = null!;

@@ -1,9 +1,12 @@
 using System.Net;
-using Audits;
+using Api.Tests.Contract;
+using Api.Tests.Keys;
 using Microsoft.Extensions.DependencyInjection;
 using RuleEngine;
+using Storage;
+using Storage.Keys;
 
-namespace Api.Tests;
+namespace Api.Tests.Operations;
 
 public sealed class AuditPlaceTests
 {
@@ -14,7 +17,7 @@ public sealed class AuditPlaceTests
         await using var service = new ServiceInProcess();
         await using var small = service.WithWebHostBuilder(builder => builder.UseSetting("Limits:AuditsAtOnce", "2").UseSetting("Audits:Workers", "0"));
         var (one, other) = (await KeyOf("a"), await KeyOf("b"));
-        await KeyedService.Seen();
+        await ServiceWithKeys.Seen();
         var records = AuditCalls.Lines(AuditCalls.Month(small.Services.GetRequiredService<ComplianceEngine>().Catalogue.ExampleRecord, 2));
 
         var first = (await Post(one)).Headers.Location;

@@ -2,10 +2,14 @@ using System.Diagnostics;
 using System.Net;
 using System.Net.Http.Headers;
 using System.Text;
-using Audits;
+using Api.Tests.Contract;
+using Api.Tests.Keys;
+using Jobs.Summary;
 using Microsoft.Extensions.DependencyInjection;
+using Storage;
+using Storage.Keys;
 
-namespace Api.Tests;
+namespace Api.Tests.Operations;
 
 /// <summary>Requests that take much work leave the service to the others.</summary>
 public sealed class DearWorkTests
@@ -19,7 +23,7 @@ public sealed class DearWorkTests
         await using var small = service.WithWebHostBuilder(builder => builder
             .UseSetting("Limits:DearAtOnce", "2").UseSetting("Limits:AuditsAtOnce", "100").UseSetting("Audits:Workers", "0"));
         var (one, other) = (await KeyOf(small.Services, "a"), await KeyOf(small.Services, "b"));
-        await KeyedService.Seen();
+        await ServiceWithKeys.Seen();
         var records = AuditCalls.Lines(AuditCalls.Month(service.ExampleRecord, 200));
 
         var mine = Enumerable.Range(0, Dear).Select(_ => With(small.CreateDefaultClient(new ContractHandler()), one).PostAudit(records)).ToList();
@@ -45,7 +49,7 @@ public sealed class DearWorkTests
         var keys = new List<string>();
         for (var tenant = 0; tenant < 45; tenant++)
             keys.Add(await KeyOf(small.Services, $"t{tenant}"));
-        await KeyedService.Seen();
+        await ServiceWithKeys.Seen();
         var records = AuditCalls.Lines(AuditCalls.Month(service.ExampleRecord, 60));
 
         var answers = await Task.WhenAll(keys.Select(key => With(small.CreateDefaultClient(new ContractHandler()), key).PostAudit(records)));

@@ -1,8 +1,9 @@
 using System.Globalization;
 using System.Net.Http.Headers;
 using System.Text;
+using Api.Tests.Keys;
 
-namespace Api.Tests;
+namespace Api.Tests.Operations;
 
 /// <summary>
 /// What eight times as long a request costs. Measured is the processor time of a service of its own, which other work on the machine

@@ -1,12 +1,14 @@
 using System.Collections.Concurrent;
 using System.Net;
 using System.Text;
-using Audits;
-using ComplianceApi;
+using Api.Tests.Keys;
+using ComplianceApi.Commands;
+using ComplianceApi.Commands.Demo;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.Extensions.Logging;
+using Storage.Keys;
 
-namespace Api.Tests;
+namespace Api.Tests.Operations;
 
 /// <summary>The log says what happened and to whom, and nothing of what a record says.</summary>
 public sealed class LogTests : IDisposable
@@ -47,7 +49,7 @@ public sealed class LogTests : IDisposable
     [Fact]
     public async Task A_refusal_is_logged_with_the_route_the_key_and_the_tenant_and_without_the_secret()
     {
-        using var keyed = new KeyedService();
+        using var keyed = new ServiceWithKeys();
         var log = new WholeLog();
         var key = await keyed.NewKey("a", KeyScope.Evaluate);
         await using var logged = keyed.Inner.WithWebHostBuilder(builder => builder.ConfigureLogging(logging => logging.AddProvider(log)));

@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
+using Api.Tests.Contract;
 
-namespace Api.Tests;
+namespace Api.Tests.Operations;
 
 /// <summary>The table in DEVELOPERS.md names tests that there are.</summary>
 public sealed partial class NamedTestsTests

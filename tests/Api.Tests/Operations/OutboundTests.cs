@@ -1,9 +1,9 @@
 using System.Collections.Concurrent;
 using System.Diagnostics.Tracing;
 using System.Net.Sockets;
-using ComplianceApi;
+using ComplianceApi.Commands.Demo;
 
-namespace Api.Tests;
+namespace Api.Tests.Operations;
 
 /// <summary>Nothing beyond the process has a say in a verdict. Runs alone: it watches the whole process.</summary>
 [Collection("Alone")]

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 
-namespace Api.Tests;
+namespace Api.Tests.Operations;
 
 /// <summary>What records say that is nobody else's business: each text of their own, and each number that is not a plain one.</summary>
 internal static class Said

@@ -1,7 +1,7 @@
 using System.Diagnostics;
 using Microsoft.Data.Sqlite;
 
-namespace Api.Tests;
+namespace Api.Tests.Operations;
 
 /// <summary>A service that is told to end ends in good order.</summary>
 public sealed class ShutdownTests(ServiceInProcess service) : IClassFixture<ServiceInProcess>

@@ -4,7 +4,7 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http;
 using Microsoft.Extensions.Logging;
 
-namespace Api.Tests;
+namespace Api.Tests.Operations;
 
 /// <summary>What the service tells of itself to whoever is named to receive it.</summary>
 public sealed class TelemetryTests(ServiceInProcess service) : IClassFixture<ServiceInProcess>

@@ -2,7 +2,7 @@ using Findings;
 using NRules.Fluent.Dsl;
 using RuleModel;
 
-namespace RuleEngine.Tests;
+namespace RuleEngine.Tests.Misbehaving;
 
 [Name("throws-in-condition"), Topic(Topics.Water), Description("throws while it judges"), CommonPractice, Coverage(Coverage.Full, "made up")]
 public sealed class ThrowsWhileJudgingRule : VisitRule

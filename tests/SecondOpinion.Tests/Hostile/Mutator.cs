@@ -1,8 +1,9 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json.Nodes;
+using SecondOpinion.Tests.Records;
 
-namespace SecondOpinion.Tests;
+namespace SecondOpinion.Tests.Hostile;
 
 /// <summary>Spoils records: their members, their numbers and days, and their bytes. The same number always spoils in the same way.</summary>
 internal static class Mutator

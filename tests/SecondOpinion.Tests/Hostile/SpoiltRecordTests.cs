@@ -5,10 +5,12 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Findings;
-using ServiceRecords;
+using Records.Metadata;
+using Records.Reading;
+using SecondOpinion.Tests.Records;
 using Xunit.Abstractions;
 
-namespace SecondOpinion.Tests;
+namespace SecondOpinion.Tests.Hostile;
 
 /// <summary>
 /// Spoilt records through the reader and the rules: whatever comes, it is read or its faults are named, and of what is read nothing is

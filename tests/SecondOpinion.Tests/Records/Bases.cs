@@ -1,6 +1,6 @@
 using System.Text.Json.Nodes;
 
-namespace SecondOpinion.Tests;
+namespace SecondOpinion.Tests.Records;
 
 /// <summary>The records that changes start from: the example, and variants of it (bases.json, and bases-paper.json for dates, papers and defects), each with members set or (null) removed.</summary>
 internal static class Bases

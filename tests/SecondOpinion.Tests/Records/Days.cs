@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 
-namespace SecondOpinion.Tests;
+namespace SecondOpinion.Tests.Records;
 
 /// <summary>The days in a record.</summary>
 internal static class Days

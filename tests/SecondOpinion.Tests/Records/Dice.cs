@@ -1,4 +1,4 @@
-namespace SecondOpinion.Tests;
+namespace SecondOpinion.Tests.Records;
 
 /// <summary>Draws that a number alone decides.</summary>
 internal sealed class Dice(int seed)

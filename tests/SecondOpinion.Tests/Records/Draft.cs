@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 
-namespace SecondOpinion.Tests;
+namespace SecondOpinion.Tests.Records;
 
 /// <summary>One change of a record: a member or item set or (null) removed. At the empty pointer: every day moved by a number of days.</summary>
 internal sealed record Change(string Pointer, JsonNode? Value)

@@ -1,8 +1,8 @@
 using System.Text.Json.Nodes;
 using Findings;
-using ServiceRecords;
+using Records;
 
-namespace SecondOpinion.Tests;
+namespace SecondOpinion.Tests.Records;
 
 /// <summary>One made-up record.</summary>
 /// <param name="Number">Its number: the same number always gives the same record.</param>

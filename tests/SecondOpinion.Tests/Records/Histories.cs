@@ -1,7 +1,7 @@
 using Findings;
-using ServiceRecords;
+using Records;
 
-namespace SecondOpinion.Tests;
+namespace SecondOpinion.Tests.Records;
 
 /// <summary>Earlier visits for a record: mostly one to five of its own appliance, near its values or far, by its instruments or others.</summary>
 internal static class Histories

@@ -1,4 +1,4 @@
-namespace SecondOpinion.Tests;
+namespace SecondOpinion.Tests.Records;
 
 /// <summary>Values that matter to a member beyond the limits in its unit, because a rule works with something derived from it.</summary>
 internal static class KnownValues

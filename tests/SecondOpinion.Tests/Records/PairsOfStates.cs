@@ -1,7 +1,7 @@
 using System.Text.Json.Nodes;
-using ServiceRecords;
+using Records.Metadata;
 
-namespace SecondOpinion.Tests;
+namespace SecondOpinion.Tests.Records;
 
 /// <summary>
 /// Which pairs of states of two members met in some record. A state is a value of a yes/no or of a choice, or the absence of any member;

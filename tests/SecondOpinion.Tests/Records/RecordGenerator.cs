@@ -1,7 +1,9 @@
 using System.Text.Json.Nodes;
-using ServiceRecords;
+using Records.Metadata;
+using Records.Reading;
+using SecondOpinion.Opinions;
 
-namespace SecondOpinion.Tests;
+namespace SecondOpinion.Tests.Records;
 
 /// <summary>Makes records by number: a base, then changes of some members, of few or of nearly all.</summary>
 internal static class RecordGenerator

@@ -1,8 +1,9 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
-using ServiceRecords;
+using Records.Metadata;
+using Records.Values;
 
-namespace SecondOpinion.Tests;
+namespace SecondOpinion.Tests.Records;
 
 /// <summary>
 /// The states that a member is tried in: every value of a choice, numbers on and one step beside every limit in the member's unit, and days

@@ -1,8 +1,14 @@
 using System.CommandLine;
-using Audits;
-using ServiceRecords;
+using Checking;
+using ComplianceApi.Api.Audits;
+using Jobs.Queue;
+using Jobs.Summary;
+using Records.Many;
+using Records.Metadata;
+using Storage;
+using Wording;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Commands.Audit;
 
 /// <summary>Audits a file of records of any length, with the same engine as the service and without one running.</summary>
 internal static class AuditCommand

@@ -1,8 +1,13 @@
+using ComplianceApi.Commands.Terminal;
 using System.Text.Json;
-using Audits;
+using ComplianceApi.Api.Audits;
 using Findings;
+using Jobs;
+using Jobs.Queue;
+using Jobs.Summary;
+using Storage;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Commands.Audit;
 
 /// <summary>Prints an audit as it goes on, in one of its formats.</summary>
 internal abstract class AuditPrinter : IAsyncDisposable

@@ -1,7 +1,8 @@
 using System.Diagnostics;
 using Spectre.Console;
+using Wording;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Commands.Audit;
 
 /// <summary>Shows on a terminal how far an audit is; says nothing where the error stream goes elsewhere.</summary>
 internal static class AuditProgress

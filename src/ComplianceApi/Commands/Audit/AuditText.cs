@@ -1,7 +1,11 @@
-using Audits;
+using ComplianceApi.Commands.Terminal;
+using ComplianceApi.Api.Questions;
 using Findings;
+using Jobs.Summary;
+using Storage;
+using Wording;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Commands.Audit;
 
 /// <summary>An audit for a terminal: the dangerous records first, each with what to mind and to do, then what is open, then the tables.</summary>
 internal sealed class AuditText(Sheet sheet, string name) : AuditPrinter

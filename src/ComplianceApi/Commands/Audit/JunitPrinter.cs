@@ -1,10 +1,11 @@
 using System.Globalization;
 using System.Xml;
-using Audits;
 using Findings;
-using ServiceRecords;
+using Jobs.Summary;
+using Records.Metadata;
+using Storage;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Commands.Audit;
 
 /// <summary>
 /// An audit in the XML that build servers read as test results: a suite for each record, a case for each answer. What is unsafe or

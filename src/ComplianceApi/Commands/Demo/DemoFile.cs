@@ -1,8 +1,9 @@
+using Records.Many;
 using RuleEngine;
 using Rules;
-using ServiceRecords;
+using Wording;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Commands.Demo;
 
 /// <summary>Writes the demo month to a file, to audit it or to see what a month looks like.</summary>
 public static class DemoFile

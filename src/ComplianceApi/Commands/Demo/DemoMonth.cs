@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Commands.Demo;
 
 /// <summary>
 /// A month of records of an invented landlord, Saltmarsh Row Homes, with boilers of invented makers. Nothing in it is a real person,

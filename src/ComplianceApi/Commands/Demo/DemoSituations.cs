@@ -1,7 +1,7 @@
 using System.Text.Json.Nodes;
 using Findings;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Commands.Demo;
 
 /// <summary>A situation that the demo month shows, how often, and what the service is to say of it.</summary>
 /// <param name="Name">In words.</param>

@@ -1,4 +1,4 @@
-namespace ComplianceApi;
+namespace ComplianceApi.Commands.Demo;
 
 /// <summary>A folder that goes with what was put into it.</summary>
 internal sealed class TemporaryFolder(string prefix) : IDisposable

@@ -1,7 +1,10 @@
 using System.Security.Cryptography;
+using ComplianceApi.Api.Problems;
+using ComplianceApi.Api.Requests;
+using ComplianceApi.Guard;
 using Microsoft.AspNetCore.Http.HttpResults;
 
-namespace ComplianceApi;
+namespace ComplianceApi.Pages.Assets;
 
 /// <summary>Style, type and scripts of the pages: part of the program, so that a page needs nothing from anywhere else.</summary>
 internal static class PageFiles

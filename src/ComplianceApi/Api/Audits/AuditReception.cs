@@ -1,0 +1,124 @@
+using Checking;
+using ComplianceApi.Api.Problems;
+using ComplianceApi.Api.Requests;
+using ComplianceApi.Guard;
+using Findings;
+using Jobs.Queue;
+using Records.Many;
+using Records.Reading;
+using RuleEngine;
+using Storage;
+
+namespace ComplianceApi.Api.Audits;
+
+/// <summary>Receives a posted audit: answers a short one at once, and stores one that is to be judged later.</summary>
+internal sealed class AuditReception(
+    ComplianceEngine engine, ProfileStore profiles, EvaluationStore evaluations, HistoryStore histories, AuditIntake intake, AuditStore audits, Corrections corrections, DearPlaces places, TimeProvider clock)
+{
+    /// <summary>Most records that are answered at once.</summary>
+    public const int MostRecordsAtOnce = 5000;
+
+    /// <summary>Most bytes, unpacked, that are answered at once: 16 MiB.</summary>
+    public const long MostBytesAtOnce = 16 * 1024 * 1024;
+
+    /// <summary>Most bytes, unpacked, of any audit: 64 GiB.</summary>
+    public const long MostBytes = 64L * 1024 * 1024 * 1024;
+
+    private const int LongestKey = 200;
+
+    /// <summary>Receives it.</summary>
+    public async Task<IResult> ReceiveAsync(HttpRequest request, Tenant tenant, Include include, CancellationToken cancel)
+    {
+        ArgumentNullException.ThrowIfNull(request);
+        var isLater = request.Headers["Prefer"].SelectMany(value => (value ?? "").Split(',')).Any(preference => preference.Trim().Equals("respond-async", StringComparison.OrdinalIgnoreCase));
+        await using var body = AuditBody.Open(request, isLater ? MostBytes : MostBytesAtOnce);
+        if (body is null)
+            return BodyType.Refusal(request, AuditBody.MediaTypes.Keys, AuditBody.Codings);
+
+        try
+        {
+            return isLater ? await StoreAsync(request, body, tenant, cancel) : await AnswerAsync(body, tenant, include, cancel);
+        }
+        catch (BodyLimitException)
+        {
+            return isLater ? new ProblemResult(ProblemKind.AuditTooLong, "An audit may have at most 64 GiB unpacked, and a packed body may not grow more than 500-fold.") : TooLongAtOnce;
+        }
+        catch (NoRoomException)
+        {
+            return new ProblemResult(ProblemKind.StoreUnavailable);
+        }
+        catch (ManyRecordsException unreadable)
+        {
+            return ProblemResult.Of(FaultKind.Unreadable, [unreadable.Fault]);
+        }
+        catch (InvalidDataException)
+        {
+            return ProblemResult.Of(FaultKind.Unreadable, [new Fault("#", "notGzip", "The body is not packed with gzip, or was cut off.")]);
+        }
+    }
+
+    /// <summary>
+    /// All of it is read before the answer begins: some clients send everything before they read anything, and what is wrong with the
+    /// whole can then still be said with a status.
+    /// </summary>
+    private async Task<IResult> AnswerAsync(AuditBody body, Tenant tenant, Include include, CancellationToken cancel)
+    {
+        await using var spool = await body.SpoolAsync(cancel);
+        return await places.InPlaceAsync(tenant, () => JudgeAsync(spool, body.Format, tenant, include, cancel), cancel);
+    }
+
+    private async Task<IResult> JudgeAsync(FileStream spool, RecordFormat format, Tenant tenant, Include include, CancellationToken cancel)
+    {
+        var read = 0L;
+        var replaced = new List<Replacement>();
+        await foreach (var line in ManyRecords.ReadAsync(spool, format, cancel))
+        {
+            if (++read > MostRecordsAtOnce)
+                return TooLongAtOnce;
+            replaced.AddRange(await corrections.OfAsync(tenant, line, cancel));
+        }
+
+        if (read == 0)
+            return Empty;
+
+        spool.Position = 0;
+        var judge = new LineJudge(engine, profiles, evaluations, histories, tenant, clock.GetUtcNow());
+        return await AuditAnswer.WriteAsync(ManyRecords.ReadAsync(spool, format, cancel), read, replaced, judge, include, cancel) is { } answer
+            ? TypedResults.Stream(answer, AuditAnswer.MediaType)
+            : AnswerTooLong;
+    }
+
+    private async Task<IResult> StoreAsync(HttpRequest request, AuditBody body, Tenant tenant, CancellationToken cancel)
+    {
+        var key = request.Headers["Idempotency-Key"].ToString() is { Length: > 0 } given ? given : null;
+        if (key is { Length: > LongestKey } || key?.Any(char.IsControl) == true)
+        {
+            return new ProblemResult(ProblemKind.InvalidParameter, errors:
+                [new() { Parameter = "Idempotency-Key", Code = "unknownValue", Detail = $"Expected at most {LongestKey} characters." }]);
+        }
+
+        var received = await intake.ReceiveAsync(tenant, key, body.ReadAsync(cancel), () => $"{body.Format} {body.Bytes.Hash()}", cancel);
+        if (received.AuditId is { } auditId)
+        {
+            var headers = request.HttpContext.Response.Headers;
+            headers["Preference-Applied"] = "respond-async";
+            headers.RetryAfter = "1";
+            return TypedResults.Accepted($"/v1/audits/{auditId}", await audits.FindAsync(tenant, auditId, cancel));
+        }
+
+        return received.Outcome switch
+        {
+            IntakeOutcome.Empty => Empty,
+            IntakeOutcome.InFlight => new ProblemResult(ProblemKind.KeyInFlight),
+            _ => new ProblemResult(ProblemKind.KeyReused),
+        };
+    }
+
+    private static ProblemResult TooLongAtOnce => new(ProblemKind.AuditTooLong,
+        $"At most {MostRecordsAtOnce} records and {MostBytesAtOnce / 1024 / 1024} MiB are answered at once. Send them with the header Prefer: respond-async.");
+
+    private static ProblemResult AnswerTooLong => new(ProblemKind.AuditTooLong,
+        $"The answer would have more than {AuditAnswer.MostBytes / 1024 / 1024} MiB. Send the records with the header Prefer: respond-async and read what was found by pages, or send fewer, or show less by include.");
+
+    private static ProblemResult Empty => ProblemResult.Of(FaultKind.Invalid, [new Fault("#", "emptyAudit", "There is no record in the body.")]);
+}

@@ -1,0 +1,82 @@
+using ComplianceApi.Api.Problems;
+using ComplianceApi.Api.Requests;
+using ComplianceApi.Commands;
+using ComplianceApi.Guard;
+using Findings;
+using Jobs;
+using Jobs.Queue;
+using Microsoft.AspNetCore.Http.HttpResults;
+using Storage;
+using Storage.Keys;
+
+namespace ComplianceApi.Api.Audits;
+
+/// <summary>Check many records; follow and end audits.</summary>
+public static class AuditRoutes
+{
+    private static readonly QueryParameter<Include> Shown = Query.OneOf("include",
+        "How much of each evaluation is shown. problems: only findings; default: passes as short rows as well; all: every answer in full.", Include.Problems);
+
+    private static readonly QueryParameter<string?> Before = Query.After("next", "The value of next in the answer before.");
+
+    /// <summary>Maps the routes.</summary>
+    public static void MapAudits(this IEndpointRouteBuilder v1)
+    {
+        var routes = v1.MapGroup("/audits").WithTags("Audits").NeverCached().Fails(ProblemKind.StoreUnavailable);
+        routes.MapPost("", Create).WithName("createAudit").Needs(KeyScope.Audit).Takes(Shown).WithMetadata(new AuditBodies())
+            .Produces<AuditLine>(200, AuditAnswer.MediaType).Produces<AuditStatus>(202)
+            .Fails(ProblemKind.UnreadableBody, ProblemKind.AuditTooLong, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody, ProblemKind.KeyInFlight, ProblemKind.KeyReused, ProblemKind.TooManyAudits)
+            .FailsForDearWork().DisableRequestTimeout();
+        routes.MapGet("", List).WithName("listAudits").Needs(KeyScope.Read).Takes(Paging.Limit, Before);
+        routes.MapGet("/{auditId}", Get).WithName("getAudit").Needs(KeyScope.Read).Fails(ProblemKind.NotFound);
+        routes.MapDelete("/{auditId}", Cancel).WithName("cancelAudit").Needs(KeyScope.Audit).Fails(ProblemKind.NotFound);
+        routes.MapAuditFindings();
+    }
+
+    /// <summary>Check many service records, such as those of a month.</summary>
+    /// <remarks>
+    /// The body is NDJSON (one record a line), a JSON array, or CSV with member paths as its header (combustion.readings.0.coPpm; an
+    /// empty cell means "not recorded", [] in the column of a list states "none"), packed with gzip or not. Each record is for itself:
+    /// one that cannot be judged is reported under its line with every fault, and the rest goes on. Up to 5,000 records and 16 MiB are
+    /// answered at once, in the order in which they came, as lines of JSON, of which the last is the summary; nothing of them is stored.
+    /// Where that answer would have more than 64 MiB, it is refused as a whole (413): send fewer, show less by include, or as follows.
+    /// With the header Prefer: respond-async the records are stored and judged later: 202 with the path of the audit in Location.
+    /// With Idempotency-Key (respond-async only) a repeated request gives the audit of the first. Deadlines are seen from the day (UTC)
+    /// on which the audit began, and profiles are those that were saved by then.
+    /// A record whose supersedes names a stored evaluation replaces the record that was judged there: where both are in the audit, the
+    /// older one is judged and shown with supersededBy, and counted only as superseded.
+    /// </remarks>
+    private static async Task<IResult> Create(HttpRequest request, AuditReception reception, AuditPlaces places, Tenant tenant, CancellationToken cancel) =>
+        await places.TryTakeAsync(tenant, request.HttpContext.Response, cancel)
+            ? await reception.ReceiveAsync(request, tenant, Shown.Of(request), cancel)
+            : new ProblemResult(ProblemKind.TooManyAudits);
+
+    /// <summary>List the audits, newest first, without their summaries.</summary>
+    /// <remarks>One audit by its id has the summary as well.</remarks>
+    private static async Task<Ok<Page<AuditStatus>>> List(HttpRequest request, AuditStore audits, Tenant tenant, CancellationToken cancel)
+    {
+        var limit = Paging.Limit.Of(request)!.Value;
+        var (items, total) = await audits.ListAsync(tenant, Before.Of(request), limit + 1, cancel);
+        return TypedResults.Ok(Paging.PageOf(items, limit, last => last.AuditId, total));
+    }
+
+    /// <summary>How far an audit is, and once it is completed, what it shows.</summary>
+    /// <remarks>Ask again while it is queued or running; expectedEnd tells when it may be done.</remarks>
+    /// <param name="auditId">Id of the audit.</param>
+    private static async Task<Results<Ok<AuditStatus>, ProblemResult>> Get(string auditId, AuditStore audits, Tenant tenant, CancellationToken cancel) =>
+        await audits.FindAsync(tenant, auditId, cancel) is { } audit ? TypedResults.Ok(audit) : NoSuchAudit();
+
+    /// <summary>Cancel an audit.</summary>
+    /// <remarks>What was judged by then stays. An audit that has ended stays as it is.</remarks>
+    /// <param name="auditId">Id of the audit.</param>
+    private static async Task<Results<Ok<AuditStatus>, ProblemResult>> Cancel(string auditId, AuditStore audits, Tenant tenant, CancellationToken cancel)
+    {
+        await audits.CancelAsync(tenant, auditId, cancel);
+        return await Get(auditId, audits, tenant, cancel);
+    }
+
+    internal static ProblemResult NoSuchAudit() => ProblemResult.NotFound("There is no such audit.");
+}
+
+/// <summary>Marks the route whose body is many records.</summary>
+internal sealed record AuditBodies;

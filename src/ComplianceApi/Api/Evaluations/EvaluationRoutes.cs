@@ -1,0 +1,117 @@
+using ComplianceApi.Api.OpenApi;
+using ComplianceApi.Api.Problems;
+using ComplianceApi.Api.Requests;
+using ComplianceApi.Guard;
+using Findings;
+using Microsoft.AspNetCore.Http.HttpResults;
+using Records;
+using Rules;
+using Storage;
+using Storage.Keys;
+
+namespace ComplianceApi.Api.Evaluations;
+
+/// <summary>Check one record; read an evaluation back.</summary>
+public static class EvaluationRoutes
+{
+    private static readonly QueryParameter<Include?> Shown = Query.OneOfOrAny<Include>("include",
+        "How much is shown. default: findings in full, passes as short rows, what does not apply only counted; all: every answer in full; problems: passes only counted as well.");
+
+    private static readonly QueryParameter<bool> Store = Query.Flag("store", "Whether the record and its evaluation are stored.", absent: true);
+
+    private static readonly QueryParameter<DateOnly?> AsOf = Query.Day("asOf",
+        "Judges by the law of this day in place of the record's own, and shows in nextChange what the next known change would make of it.");
+
+    private static readonly QueryParameter<bool> NextChange = Query.Flag("nextChange",
+        "Whether the answer shows what the next known change of law would make of it.", absent: false);
+
+    private static readonly TakesIdempotencyKey Key = new(
+        "Your own key for this request, such as a UUID. Sent again with the same key, query and body, the request gives the evaluation that the first one made, in the same bytes. "
+        + "The key stays taken as long as its evaluation is stored. Where nothing is stored (store=false, or a record that was refused), the key takes no part.");
+
+    /// <summary>Maps the routes.</summary>
+    public static void MapEvaluations(this IEndpointRouteBuilder v1)
+    {
+        var routes = v1.MapGroup("/evaluations").WithTags("Evaluations").NeverCached().Fails(ProblemKind.StoreUnavailable);
+        routes.MapPost("", Create).WithName("createEvaluation").Needs(KeyScope.Evaluate).Takes(Shown, Store, AsOf, NextChange).Accepts<ServiceRecord>("application/json")
+            .WithMetadata(new BodyExample(() => typeof(RuleIds).Assembly.GetManifestResourceStream("example-record.json")!))
+            .WithMetadata(Key)
+            .Fails(ProblemKind.UnreadableBody, ProblemKind.KeyInFlight, ProblemKind.BodyTooLarge, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody, ProblemKind.KeyReused, ProblemKind.TooSlow);
+        routes.MapGet("/{evaluationId}", Get).WithName("getEvaluation").Needs(KeyScope.Read).Takes(Shown).Revalidated().Fails(ProblemKind.NotFound)
+            .WithMetadata(new AnswerHeader(200, "Link", "The evaluation that has superseded this one, with rel=successor-version; absent while none has."));
+        routes.MapGet("/{evaluationId}/record", GetRecord).WithName("getEvaluatedRecord").Needs(KeyScope.Read)
+            .Produces<ServiceRecord>(200, "application/json").Revalidated().Fails(ProblemKind.NotFound);
+    }
+
+    /// <summary>Check one service record.</summary>
+    /// <remarks>
+    /// Every rule in force answers, once for each subject. A verdict, whatever it says, is a success: 201 with the path of the stored
+    /// evaluation in Location, or 200 without an evaluationId for store=false. A half-filled record is welcome while the engineer is
+    /// still on site: missing lists what to do before leaving. The answer says what the record shows; it never says that a boiler is safe.
+    /// </remarks>
+    private static async Task<Results<EvaluationCreated, EvaluationShown, ProblemResult>> Create(
+        HttpRequest request, Judge judge, Repeats repeats, Tenant tenant, CancellationToken cancel)
+    {
+        if (!IdempotencyKey.TryRead(request, out var key))
+            return IdempotencyKey.Refusal;
+
+        var body = await JsonBody.ReadAsync(request, cancel);
+        if (body.Problem is { } refused)
+            return refused;
+
+        var shown = Shown.Of(request) ?? Include.Default;
+        var keep = Store.Of(request);
+        await using var repeat = keep && key is not null ? await repeats.BeginAsync(tenant, key, request.QueryString.ToUriComponent(), body.Bytes, cancel) : null;
+        if (repeat?.Problem is { } notNow)
+            return notNow;
+        if (repeat?.Stored is { } earlier)
+            return new EvaluationCreated(earlier.Evaluation.Show(earlier.Shown));
+
+        var law = new Law(AsOf.Of(request), NextChange.Of(request));
+        Judged judged;
+        try
+        {
+            judged = await judge.JudgeAsync(tenant, body.Bytes, shown, keep, law, cancel, repeat?.Keyed);
+        }
+        catch (KeyLostException)
+        {
+            return new ProblemResult(ProblemKind.KeyInFlight);
+        }
+
+        if (judged.Problem is { } problem)
+            return problem;
+        repeat?.IsStored = true;
+
+        var answer = judged.Evaluation!.Show(shown);
+        return keep ? new EvaluationCreated(answer) : new EvaluationShown(answer);
+    }
+
+    /// <summary>Read an evaluation back.</summary>
+    /// <remarks>
+    /// Without include, as much as was asked for then: the same bytes as the answer to the POST. What a stored audit says of a record has an
+    /// id too and is read here as well; of answers that only pass, audits keep the number. Where a corrected record has superseded it, a Link
+    /// header names the newer evaluation.
+    /// </remarks>
+    /// <param name="evaluationId">Id of the evaluation.</param>
+    private static async Task<Results<EvaluationShown, ProblemResult>> Get(
+        string evaluationId, HttpRequest request, EvaluationStore evaluations, Tenant tenant, CancellationToken cancel)
+    {
+        if (await evaluations.FindAsync(tenant, evaluationId, cancel) is not { } stored)
+            return NoSuchEvaluation();
+
+        if (stored.SupersededBy is { } newer)
+            request.HttpContext.Response.Headers.Link = $"</v1/evaluations/{newer}>; rel=\"successor-version\"";
+        return new EvaluationShown(stored.Evaluation.Show(Shown.Of(request) ?? stored.Shown));
+    }
+
+    /// <summary>Read the record of an evaluation as it was posted.</summary>
+    /// <remarks>Byte for byte: blanks, order and all.</remarks>
+    /// <param name="evaluationId">Id of the evaluation.</param>
+    private static async Task<Results<FileContentHttpResult, ProblemResult>> GetRecord(
+        string evaluationId, EvaluationStore evaluations, Tenant tenant, CancellationToken cancel) =>
+        await evaluations.FindRecordAsync(tenant, evaluationId, cancel) is { } record
+            ? TypedResults.Bytes(record, "application/json")
+            : NoSuchEvaluation();
+
+    private static ProblemResult NoSuchEvaluation() => ProblemResult.NotFound("There is no such evaluation.");
+}

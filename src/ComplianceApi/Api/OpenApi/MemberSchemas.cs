@@ -1,0 +1,70 @@
+using System.Globalization;
+using System.Reflection;
+using System.Text.Json.Nodes;
+using Microsoft.OpenApi;
+using Records.Metadata;
+using Swashbuckle.AspNetCore.SwaggerGen;
+
+namespace ComplianceApi.Api.OpenApi;
+
+/// <summary>
+/// Adds to the schemas what the record's attributes say (range, unit, lengths, the question), lets answers grow, bounds what they
+/// carry, and leaves null out: absent members are absent.
+/// </summary>
+internal sealed class MemberSchemas : ISchemaFilter
+{
+    public static readonly ValueTexts Texts = new();
+
+    public void Apply(IOpenApiSchema schema, SchemaFilterContext context)
+    {
+        if (schema is not OpenApiSchema own)
+            return;
+
+        own.Type &= ~JsonSchemaType.Null;
+        var isRecord = Array.Exists((context.MemberInfo?.DeclaringType ?? context.Type).GetProperties(), member => member.IsDefined(typeof(AskAttribute)));
+        if (context.MemberInfo is PropertyInfo property)
+            Describe(own, property);
+        else if (own.Enum is { Count: > 0 } && context.Type.IsEnum)
+            own.Description = Texts.Describe(context.Type, own.Description);
+        else if (own.Properties is { Count: > 0 } && !isRecord)
+            own.AdditionalPropertiesAllowed = true;
+
+        if (own.Items is OpenApiSchema items)
+            AnswerBounds.Bound(items, context.MemberInfo?.Name);
+        if (!isRecord)
+            AnswerBounds.Bound(own, context.MemberInfo?.Name);
+    }
+
+    private static void Describe(OpenApiSchema schema, PropertyInfo property)
+    {
+        if (property.GetCustomAttribute<QuantityAttribute>() is { } quantity)
+        {
+            schema.Minimum = Text(quantity.Minimum);
+            schema.Maximum = Text(quantity.Maximum);
+            schema.Description = $"{schema.Description} Unit (UCUM): {quantity.Unit}.";
+            Extend(schema, "x-unit", quantity.Unit);
+        }
+
+        if (property.GetCustomAttribute<TextAttribute>() is { } text)
+        {
+            schema.MinLength = text.MayBeEmpty ? 0 : 1;
+            schema.MaxLength = text.MaxLength;
+            schema.Pattern = RecordPatterns.OfText(text);
+        }
+
+        if (schema.Format is "date" or "date-time")
+            RecordPatterns.Bound(schema, property);
+        if (property.GetCustomAttribute<ItemsAttribute>() is { } items)
+            schema.MaxItems = items.Max;
+        if (property.GetCustomAttribute<AskAttribute>() is { } ask)
+            Extend(schema, "x-ask", ask.Question);
+    }
+
+    private static void Extend(OpenApiSchema schema, string name, string value)
+    {
+        schema.Extensions ??= new Dictionary<string, IOpenApiExtension>(StringComparer.Ordinal);
+        schema.Extensions[name] = new JsonNodeExtension(JsonValue.Create(value));
+    }
+
+    private static string Text(double number) => ((decimal)number).ToString(CultureInfo.InvariantCulture);
+}

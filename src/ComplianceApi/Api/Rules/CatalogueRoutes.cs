@@ -1,0 +1,87 @@
+using ComplianceApi.Api.Problems;
+using ComplianceApi.Api.Requests;
+using ComplianceApi.Commands;
+using ComplianceApi.Guard;
+using Findings;
+using Microsoft.AspNetCore.Http.HttpResults;
+using Records;
+using RuleEngine;
+using RuleModel;
+
+namespace ComplianceApi.Api.Rules;
+
+/// <summary>The catalogue: rules with their cases, limits by date, laws and standards.</summary>
+public static class CatalogueRoutes
+{
+    private static readonly QueryParameter<string?> Topic = Query.Word("topic", "Only rules of this subject area.", Topics.All);
+
+    private static readonly QueryParameter<DateOnly?> InForceOn = Query.Day("date", "Only limits in force on this day.");
+
+    private static readonly QueryParameter<Fuel?> ForFuel = Query.OneOfOrAny<Fuel>("fuel", "Only limits for this gas.");
+
+    private static readonly QueryParameter<Jurisdiction?> Where = Query.OneOfOrAny<Jurisdiction>("jurisdiction", "Only limits that apply there (ISO 3166-2).");
+
+    /// <summary>Maps the routes.</summary>
+    public static void MapCatalogue(this IEndpointRouteBuilder v1)
+    {
+        var routes = v1.MapGroup("").WithTags("Catalogue").NeedsAnyKey().Revalidated();
+        routes.MapGet("/rules", ListRules).WithName("listRules").Takes(Topic, Paging.Limit, Paging.Next);
+        routes.MapGet("/rules/{ruleId}", GetRule).WithName("getRule").Fails(ProblemKind.NotFound);
+        routes.MapGet("/rule-sets", ListRuleSets).WithName("listRuleSets").Takes(Paging.Limit, Paging.Next);
+        routes.MapGet("/limits", ListLimits).WithName("listLimits").Takes(InForceOn, ForFuel, Where, Paging.Limit, Paging.Next);
+        routes.MapGet("/references", ListReferences).WithName("listReferences").Takes(Paging.Limit, Paging.Next);
+    }
+
+    /// <summary>List the rules, sorted by id.</summary>
+    /// <remarks>Each with what it demands, the laws and standards it rests on and since when it is in force. Limits and cases stand on a rule's own page.</remarks>
+    private static Ok<Page<RuleView>> ListRules(HttpRequest request, RuleShelf shelf)
+    {
+        var topic = Topic.Of(request);
+        return TypedResults.Ok(shelf.All.Where(rule => topic is null || rule.Topic == topic).PageOf(request));
+    }
+
+    /// <summary>Read one rule with its limits and its cases.</summary>
+    /// <remarks>The page to which a finding's documentation leads.</remarks>
+    /// <param name="ruleId">Id of the rule, as in a finding.</param>
+    private static Results<Ok<RuleView>, ProblemResult> GetRule(string ruleId, RuleShelf shelf) =>
+        shelf.Find(ruleId) is { } rule ? TypedResults.Ok(rule) : ProblemResult.NotFound("There is no such rule.");
+
+    /// <summary>List the rule sets that judge.</summary>
+    /// <remarks>contentHash changes whenever a rule, a limit, a reference or a computation does; each evaluation names the one that judged it.</remarks>
+    private static Ok<Page<RuleSetSummary>> ListRuleSets(HttpRequest request, ComplianceEngine engine)
+    {
+        var catalogue = engine.Catalogue;
+        RuleSetSummary only = new()
+        {
+            Id = catalogue.Info.Id,
+            Version = catalogue.Info.Version,
+            ContentHash = catalogue.Info.ContentHash,
+            KnownFrom = catalogue.Dates.KnownFrom,
+            ReviewedOn = catalogue.Dates.ReviewedOn,
+            Rules = catalogue.Rules.Count,
+            Limits = catalogue.Limits.Definitions.Count,
+            Overrides = catalogue.Limits.Overrides.Count,
+            References = catalogue.References.Documents.Count,
+        };
+        return TypedResults.Ok(new[] { only }.PageOf(request));
+    }
+
+    /// <summary>List the limits.</summary>
+    /// <remarks>Value, unit, where and when each applies, who set it, and whether the figure was read in its source (verified). Those of the deployer come last. The filters leave out what cannot apply.</remarks>
+    private static Ok<Page<LimitDefinition>> ListLimits(HttpRequest request, ComplianceEngine engine)
+    {
+        var day = InForceOn.Of(request);
+        var fuel = ForFuel.Of(request);
+        var jurisdiction = Where.Of(request);
+        return TypedResults.Ok(engine.Catalogue.Limits.Definitions.Concat(engine.Catalogue.Limits.Overrides)
+            .Where(limit => !(limit.InForceFrom > day) && !(limit.InForceTo < day))
+            .Where(limit => fuel is null || limit.Fuels?.Contains(fuel.Value) != false)
+            .Where(limit => jurisdiction is null || limit.Jurisdictions?.Contains(jurisdiction.Value) != false)
+            .PageOf(request));
+    }
+
+    /// <summary>List the laws and standards that rules rest on.</summary>
+    /// <remarks>Each with the clauses that are covered, and with those that are not and why. Titles and dates only: the documents themselves are their publishers'.</remarks>
+    private static Ok<Page<ReferenceDocument>> ListReferences(HttpRequest request, ComplianceEngine engine) =>
+        TypedResults.Ok(engine.Catalogue.References.Documents.PageOf(request));
+}

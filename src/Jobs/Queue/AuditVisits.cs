@@ -1,0 +1,35 @@
+using Findings;
+using RuleEngine;
+using RuleModel;
+using Storage;
+
+namespace Jobs.Queue;
+
+/// <summary>What falls due by a visit.</summary>
+/// <param name="visit">The visit.</param>
+public delegate IReadOnlyList<DueDate> DueDatesOf(Visit visit);
+
+/// <summary>Makes visits of the records of an audit, so that the history of their appliances knows them.</summary>
+public sealed class AuditVisits(ComplianceEngine engine, DueDatesOf dueDatesOf, TimeProvider clock)
+{
+    /// <summary>
+    /// The rows of a chunk's visits. They are known from now on, and never at the start of their own audit, as at which all its records
+    /// are judged: so its lines do not see one another, whatever the order in which they are judged.
+    /// </summary>
+    internal VisitRows RowsOf(Chunk chunk, IReadOnlyList<JudgedLine> lines)
+    {
+        var (now, earliest) = (clock.GetUtcNow(), chunk.AuditStartedAt.AddTicks(1));
+        return new VisitRows(chunk.Tenant, lines.Where(line => line.Line.Evaluation is not null).Select(line => VisitOf(chunk.AuditId, line)), now > earliest ? now : earliest);
+    }
+
+    /// <summary>What falls due by a record.</summary>
+    internal IReadOnlyList<DueDate> DueOf(Records.ServiceRecord record, Lookup beside) => dueDatesOf(new Visit(record, engine.Catalogue.Limits, beside));
+
+    private ArrivingVisit VisitOf(string auditId, JudgedLine judged) =>
+        new(EvaluationIds.Of(auditId, judged.Line.Line), judged.Record!, judged.Line.Evaluation!, judged.Line.SupersededBy is null ? DueOf(judged.Record!, judged.Beside) : [])
+        {
+            AuditId = auditId,
+            Line = judged.Line.Line,
+            IsReplaced = judged.Line.SupersededBy is not null,
+        };
+}

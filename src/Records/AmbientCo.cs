@@ -1,0 +1,31 @@
+using Records.Metadata;
+
+namespace Records;
+
+/// <summary>Carbon monoxide in the room air over the visit.</summary>
+public sealed class AmbientCo
+{
+    /// <summary>Highest value before anything was touched, ppm.</summary>
+    [Quantity("[ppm]", 0, 1_000_000)]
+    [Ask("How much CO in ppm was in the room before you began?", While.OnSite)]
+    public decimal? BeforePpm { get; init; }
+
+    /// <summary>Highest value while the boiler ran, ppm.</summary>
+    [Quantity("[ppm]", 0, 1_000_000)]
+    [Ask("What was the highest CO in ppm in the room while the boiler ran?", While.Running)]
+    public decimal? RunningPeakPpm { get; init; }
+
+    /// <summary>Value at the final sweep, ppm.</summary>
+    [Quantity("[ppm]", 0, 1_000_000)]
+    [Ask("How much CO in ppm was in the room at the final sweep?", While.Running)]
+    public decimal? AfterPpm { get; init; }
+
+    /// <summary>Where the carbon monoxide came from, if any was found.</summary>
+    [Text(500)]
+    [Ask("Where did the carbon monoxide come from?", While.OnSite)]
+    public string? Cause { get; init; }
+
+    /// <summary>Whether the room was aired.</summary>
+    [Ask("Was the room ventilated?", While.OnSite)]
+    public bool? Ventilated { get; init; }
+}

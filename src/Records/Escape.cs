@@ -1,0 +1,25 @@
+using Records.Metadata;
+using Records.Values;
+
+namespace Records;
+
+/// <summary>A gas escape, known or suspected; carbon monoxide from an appliance counts.</summary>
+public sealed class Escape
+{
+    /// <summary>Whether an escape was reported or suspected.</summary>
+    [Ask("Was a gas escape reported or suspected?", While.OnSite)]
+    public bool? Reported { get; init; }
+
+    /// <summary>Whether the gas was shut off.</summary>
+    [Ask("Was the gas shut off?", While.OnSite)]
+    public bool? GasIsolated { get; init; }
+
+    /// <summary>Reference given by the gas emergency provider or supplier.</summary>
+    [Text(100)]
+    [Ask("Which reference did the gas emergency provider give?", While.Paper)]
+    public string? Reference { get; init; }
+
+    /// <summary>When it was reported, RFC 3339 with offset.</summary>
+    [Ask("When was the escape reported (date, time and offset)?", While.OnSite)]
+    public Timestamp? ReportedAt { get; init; }
+}

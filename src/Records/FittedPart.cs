@@ -1,0 +1,16 @@
+using Records.Metadata;
+
+namespace Records;
+
+/// <summary>One part fitted on this visit.</summary>
+public sealed class FittedPart
+{
+    /// <summary>Part number.</summary>
+    [Text(100)]
+    [Ask("What is the part number?", While.Paper)]
+    public string? PartNumber { get; init; }
+
+    /// <summary>The gas for which the part is made. Absent: not gas-specific, or not recorded.</summary>
+    [Ask("For which gas is the part made?", While.Paper)]
+    public Fuel? ForFuel { get; init; }
+}

@@ -1,0 +1,36 @@
+using Records.Metadata;
+
+namespace Records;
+
+/// <summary>Inspection and cleaning of the heat exchanger.</summary>
+public sealed class HeatExchanger
+{
+    /// <summary>Whether its fire side was inspected.</summary>
+    [Ask("Was the heat exchanger inspected?", While.Open)]
+    public bool? Inspected { get; init; }
+
+    /// <summary>Whether it was cleaned.</summary>
+    [Ask("Was the heat exchanger cleaned?", While.Open)]
+    public bool? Cleaned { get; init; }
+
+    /// <summary>Deposits found.</summary>
+    [Ask("What deposits were on the heat exchanger?", While.Open)]
+    public Deposits? Deposits { get; init; }
+
+    /// <summary>How it was cleaned.</summary>
+    [Ask("How was the heat exchanger cleaned?", While.Open)]
+    public CleaningMethod? Method { get; init; }
+
+    /// <summary>Whether the maker's instructions allow that method.</summary>
+    [Ask("Do the maker's instructions allow that cleaning method?", While.Paper)]
+    public bool? MethodAllowedByMaker { get; init; }
+
+    /// <summary>Whether the top plate or burner door was off.</summary>
+    [Ask("Was the top plate taken off?", While.Open)]
+    public bool? TopPlateRemoved { get; init; }
+
+    /// <summary>Time spent on the exchanger, minutes.</summary>
+    [Quantity("min", 0, 10_080)]
+    [Ask("How many minutes were spent on the heat exchanger?", While.Paper)]
+    public decimal? MinutesSpent { get; init; }
+}

@@ -1,0 +1,20 @@
+namespace Records.Reading;
+
+/// <summary>One thing wrong with a posted record.</summary>
+/// <param name="Pointer">
+/// Where: a JSON Pointer as a URI fragment (RFC 6901, section 6), such as <c>#/combustion/readings/0/coPpm</c>; <c>#</c> is the
+/// whole body.
+/// </param>
+/// <param name="Code">One of <see cref="FaultCodes"/>; stable.</param>
+/// <param name="Detail">What is wrong and what was expected, for a reader.</param>
+public sealed record Fault(string Pointer, string Code, string Detail);
+
+/// <summary>How far a body got.</summary>
+public enum FaultKind
+{
+    /// <summary>It cannot be read: no JSON, or JSON with two meanings (400).</summary>
+    Unreadable,
+
+    /// <summary>It can be read, and something in it is wrong (422).</summary>
+    Invalid,
+}

@@ -1,0 +1,64 @@
+using Records;
+
+namespace SecondOpinion;
+
+/// <summary>What several opinions need to know of a record. A question that the record leaves open is answered with null.</summary>
+internal static class Facts
+{
+    /// <summary>Gross over net heat input of the three gases, as the trade reckons.</summary>
+    public static decimal GrossOverNet(Fuel fuel) => fuel switch
+    {
+        Fuel.NaturalGas => 1.11m,
+        Fuel.Propane => 1.09m,
+        _ => 1.08m,
+    };
+
+    public static bool? IsOpenFlued(this Case one) => one.Record.Appliance.FlueType switch
+    {
+        null => null,
+        FlueType.OpenFlued or FlueType.OpenFluedFanned => true,
+        _ => false,
+    };
+
+    /// <summary>Carbon monoxide at 10 ppm or more in any sweep of the room.</summary>
+    public static bool CoIsInRoom(this Case one) =>
+        one.Record.AmbientCo is { BeforePpm: >= 10 } or { RunningPeakPpm: >= 10 } or { AfterPpm: >= 10 };
+
+    /// <summary>Carbon monoxide in the room, or a flue that spills.</summary>
+    public static bool ProductsAreInRoom(this Case one) => one.CoIsInRoom() || one.Record.Flue?.SpillageTestPassed == false;
+
+    /// <summary>Nobody can use the appliance as it was left.</summary>
+    public static bool IsLeftOff(this Case one) => one.Record.Appliance.StateOnLeaving is StateOnLeaving.TurnedOff or StateOnLeaving.Disconnected;
+
+    /// <summary>After an escape the supply was shut and the emergency provider told, as regulation 37 asks.</summary>
+    public static bool IsGasShutAndReported(this Case one) => one.Record.Escape is { GasIsolated: true, Reference: { } reference } && reference.Trim() != "";
+
+    /// <summary>Is a defect about this place, or without a place about this topic, recorded as put right?</summary>
+    public static bool IsWrittenAsRectified(this Case one, string place, string topic) => (one.Record.Defects ?? []).Any(defect =>
+        defect.Action == DefectAction.Rectified && (string.IsNullOrEmpty(defect.Subject) ? defect.Topic == topic : $"{place}/".StartsWith($"{defect.Subject}/", StringComparison.Ordinal)));
+
+    /// <summary>At risk, and immediately dangerous where products are in the room.</summary>
+    public static Opinion AtRiskOrWorse(this Case one, string subject) => one.ProductsAreInRoom() ? Say.Dangerous(subject) : Say.AtRisk(subject);
+
+    /// <summary>Rated input of the plate, net; null where the figure or its basis is absent.</summary>
+    public static decimal? NetInputKw(this Case one) => OnBasis(one, InputBasis.Net);
+
+    /// <summary>Rated input of the plate, gross.</summary>
+    public static decimal? GrossInputKw(this Case one) => OnBasis(one, InputBasis.Gross);
+
+    private static decimal? OnBasis(Case one, InputBasis wanted)
+    {
+        var appliance = one.Record.Appliance;
+        return appliance.RatedInputBasis switch
+        {
+            null => null,
+            var basis when basis == wanted => appliance.RatedInputKw,
+            InputBasis.Net => appliance.RatedInputKw * GrossOverNet(appliance.Fuel),
+            _ => appliance.RatedInputKw / GrossOverNet(appliance.Fuel),
+        };
+    }
+
+    /// <summary>The gravest of some opinions, all about one subject.</summary>
+    public static Opinion Gravest(params IEnumerable<Opinion> opinions) =>
+        opinions.MinBy(opinion => (opinion.Outcome, -(int?)opinion.Class))!;
+}

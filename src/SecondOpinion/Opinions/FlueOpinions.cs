@@ -1,0 +1,166 @@
+using Records;
+using static SecondOpinion.Say;
+
+namespace SecondOpinion.Opinions;
+
+/// <summary>The flue from the case to its terminal.</summary>
+internal static class FlueOpinions
+{
+    private const string Flue = "/flue";
+    private const string Clearances = "/flue/terminalClearances";
+
+    public static IEnumerable<(string RuleId, Func<Case, IEnumerable<Opinion>> Say)> All =>
+    [
+        ("case-seal", one => [CaseSeal(one)]),
+        ("flue-effective", one => [Effective(one)]),
+        ("flue-examined", one => [Yes(one.Record.Flue?.VisualOk, one.AtRiskOrWorse(Flue))]),
+        ("flue-flow-test", one => [OpenOnly(one, () => Yes(one.Record.Flue?.FlowTestPassed, one.AtRiskOrWorse(Flue)))]),
+        ("flue-in-void", one => one.AsOf < new DateOnly(2013, 1, 1) ? [] : [InVoid(one)]),
+        ("flue-supports", one => [Yes(one.Record.Flue?.SupportsOk, one.AtRiskOrWorse(Flue))]),
+        ("open-flue-room", one => [OpenOnly(one, () => OpenFlueRoom(one))]),
+        ("spillage-test", one => [OpenOnly(one, () => Spillage(one))]),
+        ("terminal-clearance", TerminalClearances),
+        ("terminal-guard", one => [TerminalGuard(one)]),
+    ];
+
+    private static Opinion OpenOnly(Case one, Func<Opinion> say) => one.IsOpenFlued() switch
+    {
+        true => say(),
+        false => NotApplicable(),
+        null => Missing(),
+    };
+
+    private static Opinion CaseSeal(Case one)
+    {
+        var flue = one.Record.Flue;
+        if (one.IsOpenFlued() is not { } isOpen)
+            return Missing();
+        if (isOpen)
+            return NotApplicable();
+        if (one.Record.Appliance.CasePressure == CasePressure.Negative)
+        {
+            if (flue?.CaseSealOk == false)
+                return CombustionOpinions.ProductsAtInlet(one) || one.CoIsInRoom() ? one.AtRiskOrWorse(Flue) : Advisory(Flue);
+            return flue is { CaseSealChecked: { } isChecked, CaseSealOk: true } ? isChecked ? Pass(Flue) : Advisory(Flue) : Missing(Flue);
+        }
+
+        return (one.Record.Appliance.CasePressure, flue) switch
+        {
+            (_, { CaseSealOk: false }) => Dangerous(Flue),
+            (null, _) => Missing(Flue),
+            (_, not { CaseSealChecked: true, CaseSealOk: true }) => AtRisk(Flue),
+            (_, { CaseSealMethod: null }) => Missing(Flue),
+            (_, { CaseSealMethod: CaseSealMethod.Other }) => Advisory(Flue),
+            _ => Pass(Flue),
+        };
+    }
+
+    private static Opinion Effective(Case one) => one.Record.Flue switch
+    {
+        { EffectivenessConfirmed: false } => one.AtRiskOrWorse(Flue),
+        { EffectivenessConfirmed: true, WholeRouteSeen: true } => Pass(Flue),
+        { EffectivenessConfirmed: true, WholeRouteSeen: false } => Advisory(Flue),
+        _ => Missing(Flue),
+    };
+
+    private static Opinion InVoid(Case one)
+    {
+        var flue = one.Record.Flue;
+        if (flue?.InVoid == false || one.Record.Appliance.FlueType is FlueType.OpenFlued or FlueType.OpenFluedFanned or FlueType.RoomSealedNatural)
+            return NotApplicable();
+        if (flue?.InVoid is null || one.Record.Appliance.FlueType is null)
+            return Missing();
+        if (flue.InspectionHatches == false)
+            return one.AtRiskOrWorse(Flue);
+        if (flue.InspectionHatches is null)
+            return Missing(Flue);
+        var isOutOfReach = flue.HatchWidthMm < 300 || flue.HatchToJointMm > 1500;
+        if (isOutOfReach && flue.EffectivenessConfirmed == false)
+            return one.AtRiskOrWorse(Flue);
+        if (flue.HatchWidthMm is null || flue.HatchToJointMm is null)
+            return Missing(Flue);
+        return !isOutOfReach ? Pass(Flue) : flue.EffectivenessConfirmed is null ? Missing(Flue) : Advisory(Flue);
+    }
+
+    private static Opinion OpenFlueRoom(Case one)
+    {
+        const string Room = "/premises";
+        var premises = one.Record.Premises;
+        var unsafeHere = one.AtRiskOrWorse(Room);
+        var isSleeping = premises?.RoomIsSleeping == true || premises?.Room == Records.Room.Bedroom;
+        if (premises?.Room == Records.Room.Bathroom)
+            return unsafeHere;
+        if (isSleeping)
+        {
+            var gross = one.GrossInputKw();
+            if (gross > 14 || one.Record.Appliance.VitiationDevice == false)
+                return unsafeHere;
+            return gross is null || one.Record.Appliance.VitiationDevice is null || premises?.Room is null ? Missing(Room) : Pass(Room);
+        }
+
+        return premises?.Room is null || premises.RoomIsSleeping is null ? Missing(Room) : Pass(Room);
+    }
+
+    private static Opinion Spillage(Case one)
+    {
+        var flue = one.Record.Flue;
+        if (flue?.SpillageTestPassed is not { } passed)
+            return Missing(Flue);
+        if (!passed)
+            return Dangerous(Flue);
+        return one.Record.Ventilation?.ExtractFanInRoom == false || flue.FansRunningDuringSpillage == true ? Pass(Flue) : Missing(Flue);
+    }
+
+    private static Opinion TerminalGuard(Case one) => one.Record.Flue switch
+    {
+        { TerminalGuarded: true } or { TerminalHeightMm: >= 2000 } => Pass(Flue),
+        { TerminalGuarded: false, TerminalHeightMm: not null } => Advisory(Flue),
+        _ => Missing(Flue),
+    };
+
+    private static IEnumerable<Opinion> TerminalClearances(Case one) => one.IsOpenFlued() switch
+    {
+        true => [NotApplicable()],
+        null => [Missing()],
+        false => Each(Clearances, one.Record.Flue?.TerminalClearances, (clearance, at) => TerminalClearance(one, clearance, at)),
+    };
+
+    private static Opinion TerminalClearance(Case one, TerminalClearance clearance, string at)
+    {
+        if (clearance.To is not { } to || clearance.DistanceMm is not { } distance || Needed(one, to) is not { } needed)
+            return Missing(at);
+        if (distance >= needed)
+            return Pass(at);
+        // Near an opening products may enter.
+        return to is ClearanceTo.BelowOpening or ClearanceTo.AboveOpening or ClearanceTo.BesideOpening or ClearanceTo.CarportOpening
+            ? one.AtRiskOrWorse(at)
+            : Advisory(at);
+    }
+
+    /// <summary>The table of clearances in mm; null where it turns on an input that the record does not give.</summary>
+    private static decimal? Needed(Case one, ClearanceTo to)
+    {
+        var net = one.NetInputKw();
+        return one.Record.Appliance.FlueType == FlueType.RoomSealedFanned
+            ? to switch
+            {
+                ClearanceTo.BelowGutter => 75,
+                ClearanceTo.BelowEaves or ClearanceTo.BelowBalcony => 200,
+                ClearanceTo.VerticalPipe => net is null ? null : net <= 5 ? 75 : 150,
+                ClearanceTo.FacingSurface => 600,
+                ClearanceTo.FacingTerminal or ClearanceTo.CarportOpening => 1200,
+                ClearanceTo.VerticalTerminal => 1500,
+                _ => 300,
+            }
+            : to switch
+            {
+                ClearanceTo.BelowOpening => net switch { null => null, <= 7 => 300, <= 14 => 600, <= 32 => 1500, _ => 2000 },
+                ClearanceTo.AboveOpening => net switch { null => null, <= 32 => 300, _ => 600 },
+                ClearanceTo.BesideOpening => net switch { null => null, <= 7 => 300, <= 14 => 400, _ => 600 },
+                ClearanceTo.BelowBalcony or ClearanceTo.Corner or ClearanceTo.BoundaryAlongside => 600,
+                ClearanceTo.FacingSurface or ClearanceTo.FacingTerminal => 600,
+                ClearanceTo.CarportOpening or ClearanceTo.VerticalTerminal => 1200,
+                _ => 300,
+            };
+    }
+}

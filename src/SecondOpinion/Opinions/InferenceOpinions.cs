@@ -1,0 +1,87 @@
+using Findings;
+using Records;
+using static SecondOpinion.Opinions.Reply;
+
+namespace SecondOpinion.Opinions;
+
+/// <summary>Unsafe situations as they follow from what the other rules found; the findings are given.</summary>
+internal static class InferenceOpinions
+{
+    private static readonly HashSet<string> Burning = [Topics.Combustion, Topics.Flue, Topics.Ventilation, Topics.AmbientAir];
+
+    public static IEnumerable<(string RuleId, Func<Case, IEnumerable<Opinion>> Say)> All =>
+    [
+        ("advisories-together", Called(AdvisoriesTogether)),
+        ("class-lower-than-expected", Called(c => Each(c, defect => IsLow(c, defect) ? Outcome.Advisory : null))),
+        ("low-class-without-action", Called(c => Each(c, defect => IsLow(c, defect) && defect.Is.Action is null or DefectAction.None ? Outcome.Missing : null))),
+        ("unsafe-finding-answered", Called(Answered)),
+        ("unsafe-finding-documented", Called(c => Each(c, defect => Observed(c).Any(defect.Answers) && !IsDocumented(defect.Is) ? Outcome.Missing : null))),
+        ("unsafe-left-in-use", Called(LeftInUse)),
+    ];
+
+    // Nothing to advise on, nothing unsafe and no defect: nothing to infer from.
+    private static Func<Case, IEnumerable<Opinion>> Called(Func<Case, IEnumerable<Opinion>> judge) =>
+        c => If(c.Record.Defects is { Count: > 0 } || c.FirstPass.Any(finding => finding.Outcome is Outcome.Unsafe or Outcome.Advisory), () => judge(c));
+
+    private static IEnumerable<Opinion> Each(Case c, Func<PlacedDefect, Outcome?> judge) =>
+        Reply.Each(c.Record.Defects ?? [], "/defects", (defect, place) => judge(new PlacedDefect($"/defects/{place}", defect)), Outcome.Pass);
+
+    private static IEnumerable<PlacedDefect> Defects(Case c) =>
+        (c.Record.Defects ?? []).Index().Select(place => new PlacedDefect($"/defects/{place.Index}", place.Item));
+
+    private static IEnumerable<Finding> Unsafe(Case c) => c.FirstPass.Where(finding => finding.Outcome == Outcome.Unsafe);
+
+    private static IEnumerable<Opinion> AdvisoriesTogether(Case c)
+    {
+        var rules = c.FirstPass.Where(finding => finding.Outcome == Outcome.Advisory && Burning.Contains(finding.Topic) && !IsOnlyUnsure(c, finding)).Select(finding => finding.RuleId);
+        return On("", Pass(c.Limit("advisories-together")!.Holds(rules.Distinct().Count())));
+    }
+
+    // Inside its limit, and advised on only because the instrument cannot tell well enough.
+    private static bool IsOnlyUnsure(Case c, Finding finding) =>
+        finding is { Margin: >= 0, Conformity: { } sure } && !c.Limit("conformity-guard")!.Holds(sure);
+
+    // What is said of a defect itself follows from its class on record and proves nothing against it.
+    private static IEnumerable<Finding> Observed(Case c) => Unsafe(c).Where(finding => !finding.Subject.StartsWith("/defects/", StringComparison.Ordinal));
+
+    private static bool IsLow(Case c, PlacedDefect defect) => defect.Is.Class is { } recorded && Observed(c).Where(defect.Answers).Any(finding =>
+        recorded == DefectClass.Other || (recorded == DefectClass.AtRisk && finding.ExpectedClass == ExpectedClass.ImmediatelyDangerous));
+
+    private static IEnumerable<Opinion> Answered(Case c)
+    {
+        var open = Unsafe(c).Where(finding => !Defects(c).Any(defect => defect.Answers(finding))).Select(finding => finding.Subject).ToHashSet();
+        return open.Count > 0 ? open.Select(subject => new Opinion(subject, Outcome.Missing)) : On("", Outcome.Pass);
+    }
+
+    private static bool IsDocumented(Defect defect) =>
+        defect is { Class: not null, Action: not null, Labelled: true } && Given(defect.NoticeNumber);
+
+    // Put right settles what is said of the defect itself, not a measurement; a refusal gone through to its end settles what it answers.
+    private static IEnumerable<Opinion> LeftInUse(Case c)
+    {
+        var standing = Unsafe(c).Where(finding => !Defects(c).Any(defect => defect.Answers(finding)
+            && (IsRefusalGoneThrough(defect.Is, finding) || (finding.Subject == defect.Pointer && defect.Is.Action == DefectAction.Rectified)))).ToList();
+        if (standing.Count == 0 || c.IsLeftOff())
+            return On("", Outcome.Pass);
+
+        var answer = On("/appliance/stateOnLeaving", c.Record.Appliance.StateOnLeaving is null ? Outcome.Missing : Outcome.Unsafe);
+        return standing.Any(finding => finding.ExpectedClass == ExpectedClass.ImmediatelyDangerous) ? Immediately(answer) : answer;
+    }
+
+    // Nothing was done, since it was refused. The emergency provider's reference ends that for either class; a signature only where both
+    // the engineer and what was found say At Risk.
+    private static bool IsRefusalGoneThrough(Defect defect, Finding finding) => defect switch
+    {
+        { Permission: not Consent.Refused } or { Action: not (null or DefectAction.None) } or { Class: null or DefectClass.Other } => false,
+        _ when Given(defect.EmergencyReference) => true,
+        _ => defect is { Class: DefectClass.AtRisk, UserSigned: true } && finding.ExpectedClass == ExpectedClass.AtRisk,
+    };
+
+    private sealed record PlacedDefect(string Pointer, Defect Is)
+    {
+        // By what it is about, or a part of it; a defect that names nothing answers by topic; and what is said of itself.
+        public bool Answers(Finding finding) => finding.Subject == Pointer || (Given(Is.Subject)
+            ? (finding.Subject + "/").StartsWith(Is.Subject + "/", StringComparison.Ordinal)
+            : Is.Topic == finding.Topic);
+    }
+}

@@ -1,0 +1,149 @@
+using Findings;
+using Records;
+using static SecondOpinion.Opinions.Reply;
+
+namespace SecondOpinion.Opinions;
+
+internal static class UnsafeSituationOpinions
+{
+    public static IEnumerable<(string RuleId, Func<Case, IEnumerable<Opinion>> Say)> All =>
+    [
+        ("altered-since-last-visit", c => On("/premises/alteredSinceLastVisit", c.Record.Premises?.AlteredSinceLastVisit is { } altered ? Pass(!altered) : Outcome.Missing)),
+        ("at-risk-recorded", Defects(AtRisk)),
+        ("defect-classed", Defects((_, defect) => Classed(defect))),
+        ("defect-described", Defects((_, defect) => Given(defect.Description) ? Pass(Given(defect.Location)) : Outcome.Missing)),
+        ("defect-labelled", Standing(defect => Pass(defect.Labelled == true))),
+        ("defect-made-safe", Defects((c, defect) => defect.Class == DefectClass.Other ? null : MadeSafe(c, defect))),
+        ("defect-notified", Defects(Notified)),
+        ("defect-permission", Defects((_, defect) => Permission(defect))),
+        ("escape-made-safe", c => Immediately(On("/escape", EscapeMadeSafe(c)))),
+        ("immediately-dangerous-recorded", c => Immediately(Defects((_, defect) => defect.Class switch
+        {
+            null => Outcome.Missing,
+            DefectClass.ImmediatelyDangerous => Outcome.Unsafe,
+            DefectClass.AtRisk => Outcome.NotApplicable,
+            _ => null,
+        })(c))),
+        ("notice-copy-left", Standing(defect => Pass(defect.CopyLeft == true))),
+        ("notice-signed", Standing(defect => Pass(defect.UserSigned == true || defect.Permission == Consent.NobodyPresent))),
+        ("report-decided", Since(2013, 10, 1, Defects(ReportDecided))),
+        ("report-in-time", Since(2013, 10, 1, Defects(ReportInTime))),
+        ("state-on-leaving-recorded", c => On("/appliance/stateOnLeaving", c.Record.Appliance.StateOnLeaving is null ? Outcome.Missing : Outcome.Pass)),
+        ("user-told-not-to-use", Standing(Told)),
+        ("warning-notice", Standing(defect => Pass(Given(defect.NoticeNumber)))),
+    ];
+
+    private static Func<Case, IEnumerable<Opinion>> Defects(Func<Case, Defect, Outcome?> judge) =>
+        c => Each(c.Record.Defects, "/defects", defect => judge(c, defect));
+
+    /// <summary>About each dangerous defect that was not put right.</summary>
+    private static Func<Case, IEnumerable<Opinion>> Standing(Func<Defect, Outcome> judge) => Defects((_, defect) => defect switch
+    {
+        { Class: DefectClass.Other } or { Action: DefectAction.Rectified } => null,
+        { Class: null } => Outcome.Missing,
+        _ => judge(defect),
+    });
+
+    private static Outcome? AtRisk(Case c, Defect defect) => defect switch
+    {
+        { Class: null } => Outcome.Missing,
+        { Class: DefectClass.Other } => null,
+        { Class: DefectClass.ImmediatelyDangerous } => Outcome.NotApplicable,
+        { Action: DefectAction.Rectified } => Outcome.Advisory,
+        _ => Outcome.Unsafe,
+    };
+
+    // Turned off is enough for At Risk only; after a refusal At Risk needs a signature, Immediately Dangerous the emergency provider.
+    // Written as off while the appliance was left on is nothing done.
+    private static Outcome MadeSafe(Case c, Defect defect)
+    {
+        var atRisk = defect.Class == DefectClass.AtRisk;
+        return defect switch
+        {
+            { Class: null } or { Action: null } => Outcome.Missing,
+            { Action: DefectAction.Rectified } => Outcome.Pass,
+            { Action: DefectAction.Disconnected } => c.IsLeftOff() ? Outcome.Pass : Outcome.Missing,
+            { Action: DefectAction.TurnedOff } when atRisk => c.IsLeftOff() ? Outcome.Pass : Outcome.Missing,
+            { Permission: Consent.Refused } when (atRisk ? defect.UserSigned == true : Given(defect.EmergencyReference)) => Outcome.Pass,
+            _ => Outcome.Missing,
+        };
+    }
+
+    private static Outcome? Notified(Case c, Defect defect) => defect switch
+    {
+        { NotifiedOn: { } told } => Pass(told <= c.Day()),
+        _ => Given(defect.ReportedTo) ? Outcome.Pass : Outcome.Missing,
+    };
+
+    // Whoever was refused did nothing; of what was put right, and of what endangers nobody, permission is not asked.
+    private static Outcome? Permission(Defect defect) => defect switch
+    {
+        { Action: DefectAction.Rectified, Permission: not Consent.Refused } => null,
+        { Class: null } => Outcome.Missing,
+        { Action: DefectAction.Rectified } => Outcome.Advisory,
+        { Class: DefectClass.Other } => null,
+        { Permission: Consent.Refused, Action: DefectAction.TurnedOff or DefectAction.Disconnected } => Outcome.Advisory,
+        _ => Pass(defect.Permission is not null),
+    };
+
+    // Gas or fumes that still come out are no matter of standards only.
+    private static Outcome Classed(Defect defect) => defect switch
+    {
+        { Class: null } => Outcome.Missing,
+        { Class: not DefectClass.Other } or { Action: DefectAction.Rectified } => Outcome.Pass,
+        _ => ComesOut(defect) ? Outcome.Missing : Outcome.Advisory,
+    };
+
+    private static bool ComesOut(Defect defect) => defect.Mechanism is DefectMechanism.GasLeak or DefectMechanism.ProductsNotRemoved;
+
+    // A leak that was left, and a room left with more than 30 ppm, are escapes whatever was ticked.
+    private static Outcome EscapeMadeSafe(Case c)
+    {
+        var air = c.Record.AmbientCo;
+        var isShown = Tightness.IsLeftLeaking(c) || (air?.AfterPpm ?? air?.RunningPeakPpm ?? air?.BeforePpm) > 30;
+        return c.Record.Escape?.Reported switch
+        {
+            null when !isShown => Outcome.Missing,
+            false when !isShown => Outcome.Pass,
+            _ when !c.IsGasShutAndReported() => Outcome.Unsafe,
+            true => Pass(c.Record.Defects is { Count: > 0 }),
+            _ => Outcome.Advisory,
+        };
+    }
+
+    private static Outcome Told(Defect defect) => defect switch
+    {
+        { Permission: Consent.NobodyPresent } => defect.CopyLeft == true ? Outcome.Pass : Outcome.Missing,
+        _ => defect.UserToldNotToUse == true ? Outcome.Pass : Outcome.Missing,
+    };
+
+    // Regulation 11(2) lists the causes and the mechanisms; what is not told may be one of them.
+    private static Outcome? ReportDecided(Case c, Defect defect)
+    {
+        if (defect.Class is null)
+            return Outcome.Missing;
+        if (defect.Class == DefectClass.Other && (defect.Action == DefectAction.Rectified || !ComesOut(defect)))
+            return null;
+        if (Lacks(defect.Cause, defect.Mechanism))
+            return Outcome.Advisory;
+        if (defect.Cause is DefectCause.Wear or DefectCause.Other || defect.Mechanism == DefectMechanism.Other)
+            return Outcome.NotApplicable;
+
+        return defect.Reportable?.Decision switch
+        {
+            ReportDecision.Yes => Outcome.Pass,
+            ReportDecision.No => Pass(Given(defect.Reportable.Reason)),
+            ReportDecision.Undecided => Pass(c.AsOf <= LastDay(c, defect.Reportable)),
+            _ => Outcome.Advisory,
+        };
+    }
+
+    private static Outcome? ReportInTime(Case c, Defect defect) => defect.Reportable switch
+    {
+        { Decision: ReportDecision.Yes } or { Decision: null, ReportedOn: not null } =>
+            Pass(!(defect.Reportable.ReportedOn < (defect.Reportable.KnownOn ?? c.Day())) && (defect.Reportable.ReportedOn ?? c.AsOf) <= LastDay(c, defect.Reportable)),
+        _ => null,
+    };
+
+    private static DateOnly LastDay(Case c, ReportableDecision report) => (report.KnownOn ?? c.Day()).AddDays((int)c.Limit("reportable-days")!.Max!);
+}

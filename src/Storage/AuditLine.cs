@@ -1,0 +1,59 @@
+using Findings;
+using Records;
+using Records.Metadata;
+using Records.Reading;
+using RuleModel;
+
+namespace Storage;
+
+/// <summary>What an audit says of one record.</summary>
+public sealed record AuditLine
+{
+    /// <summary>What stands in place of an outcome where the record was not judged.</summary>
+    public const string Rejected = "rejected";
+
+    /// <summary>Number of the record: its line in NDJSON and CSV, its place in a JSON array, from 1.</summary>
+    public required long Line { get; init; }
+
+    /// <summary>The caller's own id of the record, where one could be read.</summary>
+    public string? RecordId { get; init; }
+
+    /// <summary>The evaluation; absent when there is a problem.</summary>
+    public Evaluation? Evaluation { get; init; }
+
+    /// <summary>Line of the record of this audit that replaces this one, which the sums then leave out; absent when none does.</summary>
+    public long? SupersededBy { get; init; }
+
+    /// <summary>Why the record was not judged.</summary>
+    public LineProblem? Problem { get; init; }
+
+    /// <summary>What the whole record shows, by its wire name; rejected where it was not judged.</summary>
+    internal string Outcome => Evaluation is { } evaluation ? WireNames.Of(evaluation.Outcome) : Rejected;
+}
+
+/// <summary>Why one record of an audit was not judged, with every fault of it.</summary>
+public sealed class LineProblem
+{
+    /// <summary>Kind of problem, as of a record posted on its own.</summary>
+    public required string Type { get; init; }
+
+    /// <summary>Every fault.</summary>
+    public required IReadOnlyList<Fault> Errors { get; init; }
+
+    /// <summary>The record's own faults.</summary>
+    public static LineProblem Of(FaultKind kind, IReadOnlyList<Fault> faults) =>
+        new() { Type = kind == FaultKind.Unreadable ? "/problems/unreadable-body" : "/problems/invalid-body", Errors = faults };
+
+    /// <summary>A fault of this service.</summary>
+    public static LineProblem Internal(string detail) => new() { Type = "/problems/internal-error", Errors = [new Fault("#", "internalError", detail)] };
+}
+
+/// <summary>What an audit says of one record, with the record itself.</summary>
+/// <param name="Line">The answer, with the whole evaluation.</param>
+/// <param name="Record">The record; null when it was not judged.</param>
+/// <param name="Utf8">Its bytes.</param>
+public sealed record JudgedLine(AuditLine Line, ServiceRecord? Record, ReadOnlyMemory<byte> Utf8)
+{
+    /// <summary>What was looked up beside the record.</summary>
+    public Lookup Beside { get; init; } = Lookup.None;
+}

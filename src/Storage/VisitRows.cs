@@ -1,0 +1,162 @@
+using System.Data.Common;
+using System.Runtime.CompilerServices;
+using System.Text.Json;
+using Dapper;
+using Findings;
+using Records;
+using Records.Metadata;
+using RuleModel;
+using RuleModel.History;
+
+namespace Storage;
+
+/// <summary>A visit that is to be kept.</summary>
+/// <param name="EvaluationId">The id of what was said of it.</param>
+/// <param name="Record">Its record.</param>
+/// <param name="Evaluation">What was said of it.</param>
+/// <param name="Due">What falls due by it.</param>
+internal sealed record ArrivingVisit(string EvaluationId, ServiceRecord Record, Evaluation Evaluation, IReadOnlyList<DueDate> Due)
+{
+    /// <summary>The audit that it came in; null: it was posted on its own.</summary>
+    public string? AuditId { get; init; }
+
+    /// <summary>Its line there.</summary>
+    public long? Line { get; init; }
+
+    /// <summary>Does another record take its place already?</summary>
+    public bool IsReplaced { get; init; }
+}
+
+/// <summary>
+/// Keeps the visits to appliances along with what was said of them. Of one visit (the same record id, appliance and day) what was said
+/// last counts; of two records of one audit the later line, whichever was judged first.
+/// </summary>
+internal sealed class VisitRows
+{
+    private const string Replace = "UPDATE visits SET replaced_at = @knownAt WHERE tenant = @tenant AND evaluation_id = @evaluationId AND replaced_at IS NULL";
+
+    /// <summary>Removes what falls due by one visit.</summary>
+    public const string DropDue = "DELETE FROM due_dates WHERE tenant = @tenant AND evaluation_id = @evaluationId";
+
+    private static readonly string[] Columns =
+        ["tenant", "evaluation_id", "serial_number", "maker_key", "finished_at", "record_id", "known_at", "replaced_at", "facts", "audit_id", "line"];
+
+    private static readonly string[] DueColumns = ["tenant", "evaluation_id", "kind", "subject_key", "finished_at", "due_on", "detail"];
+
+    private readonly string _tenant;
+    private readonly string _knownAt;
+    private readonly List<Kept> _visits;
+
+    /// <summary>Makes the rows, outside of any transaction.</summary>
+    /// <param name="tenant">Whose.</param>
+    /// <param name="visits">In the order in which they were said.</param>
+    /// <param name="knownAt">Since when they are known.</param>
+    public VisitRows(Tenant tenant, IEnumerable<ArrivingVisit> visits, DateTimeOffset knownAt)
+    {
+        _tenant = tenant.Name;
+        _knownAt = Database.TextOf(knownAt);
+        _visits = [.. visits.Select(visit => new Kept(_tenant, visit))];
+        foreach (var earlier in _visits.GroupBy(kept => (kept.SerialNumber, kept.MakerKey, kept.RecordId, kept.Day)).SelectMany(same => same.SkipLast(1)))
+            earlier.IsReplaced = true;
+    }
+
+    /// <summary>The rows of what falls due by one visit.</summary>
+    public static IEnumerable<object?[]> DueRows(string tenant, string evaluationId, DateTimeOffset finishedAt, IEnumerable<DueDate> due) => due.Select(one => new object?[]
+    {
+        tenant, evaluationId, WireNames.Of(one.Kind), one.Key, Database.TextOf(finishedAt), Database.TextOf(one.By), JsonSerializer.Serialize(one, EvaluationJson.Wire.DueDate),
+    });
+
+    /// <summary>Writes rows of what falls due.</summary>
+    public static Task InsertDueAsync(DbTransaction transaction, IEnumerable<object?[]> rows, CancellationToken cancel) => transaction.InsertAsync("due_dates", DueColumns, rows, cancel);
+
+    /// <summary>Writes them.</summary>
+    public async Task WriteAsync(DbTransaction transaction, CancellationToken cancel)
+    {
+        if (_visits.Count == 0)
+            return;
+
+        await DatabaseKind.WriteVisitsAloneAsync(transaction, _tenant, cancel);
+        var replaced = _visits.Select(kept => kept.Supersedes).OfType<string>().ToList();
+        await foreach (var (same, evaluationId, line) in SameOnesAsync(transaction, cancel))
+        {
+            if (line > same.Line)
+                same.IsReplaced = true;
+            else
+                replaced.Add(evaluationId);
+        }
+
+        foreach (var sql in replaced.Count == 0 ? [] : new[] { Replace, DropDue })
+            await transaction.Connection!.ExecuteAsync(new CommandDefinition(sql, replaced.Select(evaluationId => new { tenant = _tenant, evaluationId, knownAt = _knownAt }), transaction, cancellationToken: cancel));
+        await transaction.InsertAsync("visits", Columns, _visits.Select(Row), cancel);
+
+        // Of a subject that many of them are about, such as an engineer, the latest alone counts.
+        var due = _visits.Where(kept => !kept.IsReplaced).SelectMany(kept => kept.DueRows).GroupBy(row => (row[2], row[3])).Select(same => same.MaxBy(row => ((string)row[4]!, (string)row[1]!), Comparer)!);
+        await InsertDueAsync(transaction, due, cancel);
+    }
+
+    private static Comparer<(string FinishedAt, string EvaluationId)> Comparer { get; } = Comparer<(string FinishedAt, string EvaluationId)>.Create((one, other) =>
+        string.CompareOrdinal(one.FinishedAt, other.FinishedAt) is var order and not 0 ? order : string.CompareOrdinal(one.EvaluationId, other.EvaluationId));
+
+    private object?[] Row(Kept kept) =>
+    [
+        _tenant, kept.EvaluationId, kept.SerialNumber, kept.MakerKey, kept.FinishedAt, kept.RecordId, _knownAt, kept.IsReplaced ? _knownAt : null, kept.Facts, kept.AuditId, kept.Line,
+    ];
+
+    /// <summary>The stored visits whose place is taken, with their lines where they came in the same audit. Written by hand, since it is asked for each chunk.</summary>
+    private async IAsyncEnumerable<(Kept Kept, string EvaluationId, long? Line)> SameOnesAsync(DbTransaction transaction, [EnumeratorCancellation] CancellationToken cancel)
+    {
+        var arriving = _visits.Where(kept => !kept.IsReplaced).ToDictionary(kept => (kept.SerialNumber, kept.MakerKey, kept.RecordId, kept.Day));
+        await using var command = transaction.Connection!.CreateCommand();
+        command.Transaction = transaction;
+        command.CommandText = $"""
+            SELECT evaluation_id, serial_number, maker_key, record_id, finished_at, audit_id, line FROM visits
+            WHERE tenant = @tenant AND serial_number IN ({Named("s", kept => kept.SerialNumber)}) AND finished_at >= @first AND finished_at < @last
+                AND record_id IN ({Named("r", kept => kept.RecordId)}) AND replaced_at IS NULL
+            """;
+        command.Add("tenant", _tenant);
+        command.Add("first", Database.TextOf(_visits.Min(kept => kept.Day)));
+        command.Add("last", Database.TextOf(_visits.Max(kept => kept.Day).AddDays(1)));
+        await using var rows = await command.ExecuteReaderAsync(cancel);
+        while (await rows.ReadAsync(cancel))
+        {
+            var day = Database.DayOf(rows.GetString(4)[..10]);
+            if (arriving.TryGetValue((rows.GetString(1), rows.GetString(2), rows.GetString(3), day), out var kept))
+                yield return (kept, rows.GetString(0), !rows.IsDBNull(5) && rows.GetString(5) == kept.AuditId ? rows.GetInt64(6) : null);
+        }
+
+        string Named(string prefix, Func<Kept, string> value) =>
+            string.Join(", ", _visits.Select(value).Distinct(StringComparer.Ordinal).Select((text, place) => command.Add($"{prefix}{place}", text)));
+    }
+
+    /// <summary>The columns of one visit.</summary>
+    private sealed class Kept(string tenant, ArrivingVisit visit)
+    {
+        public string EvaluationId => visit.EvaluationId;
+
+        public string? Supersedes => visit.Evaluation.Supersedes?.StillStands == true ? null : visit.Record.Supersedes;
+
+        public string? AuditId => visit.AuditId;
+
+        public long? Line => visit.Line;
+
+        public string RecordId => visit.Record.RecordId;
+
+        public string SerialNumber { get; } = VisitKey.OfSerial(visit.Record.Appliance.SerialNumber);
+
+        public string MakerKey { get; } = VisitKey.OfMaker(visit.Record.Appliance.Maker);
+
+        public DateOnly Day { get; } = DateOnly.FromDateTime(visit.Record.FinishedAt.Value.UtcDateTime);
+
+        public string FinishedAt { get; } = Database.TextOf(visit.Record.FinishedAt.Value);
+
+        public byte[] Facts { get; } = FactsOf(visit.Record, visit.Evaluation);
+
+        public List<object?[]> DueRows { get; } = [.. VisitRows.DueRows(tenant, visit.EvaluationId, visit.Record.FinishedAt.Value, visit.Due)];
+
+        public bool IsReplaced { get; set; } = visit.IsReplaced;
+    }
+
+    /// <summary>What the rules over history will read, as it is stored.</summary>
+    public static byte[] FactsOf(ServiceRecord record, Evaluation evaluation) =>
+        Packed.Of(JsonSerializer.SerializeToUtf8Bytes(VisitFacts.Of(record, evaluation), EvaluationJson.Wire.PastVisit));
+}

@@ -1,0 +1,78 @@
+using Findings;
+using Records.Metadata;
+
+namespace Wording;
+
+/// <summary>What outcomes are called on the pages. A word goes with every mark, and the words are those of the JSON.</summary>
+public static class OutcomeWords
+{
+    /// <summary>The name under which the style and the marks know it.</summary>
+    public static string Mark(Outcome outcome) => WireNames.Of(outcome);
+
+    /// <summary>A whole record wears the mark of what made it so.</summary>
+    public static string Mark(OverallOutcome outcome) => outcome switch
+    {
+        OverallOutcome.Incomplete => "missing",
+        _ => WireNames.Of(outcome),
+    };
+
+    /// <summary>One word or two.</summary>
+    public static string Of(Outcome outcome) => outcome switch
+    {
+        Outcome.Error => "Rule failed",
+        Outcome.NotApplicable => "Does not apply",
+        _ => outcome.ToString(),
+    };
+
+    /// <summary>The same of a row of findings, by its name in JSON.</summary>
+    public static string OfRow(string outcome) => outcome switch
+    {
+        "error" => Of(Outcome.Error),
+        _ => Say.Upper(outcome),
+    };
+
+    /// <summary>The verdict in words.</summary>
+    public static string Verdict(OverallOutcome outcome) => outcome switch
+    {
+        OverallOutcome.Unsafe => "The record shows a danger, or cannot exclude one.",
+        OverallOutcome.Incomplete => "The record does not say enough.",
+        OverallOutcome.Advisory => "The record is complete, and there are points to mind.",
+        _ => "The record shows what the rules in force demand.",
+    };
+
+    /// <summary>Whether the job may be closed, in words.</summary>
+    public static string Closing(Closing closing) => closing.Allowed
+        ? "Nothing in it stands in the way of closing the job."
+        : "The job cannot be closed on this record.";
+
+    /// <summary>The class that the trade's procedure would be expected to give.</summary>
+    public static string Class(ExpectedClass expected) => expected switch
+    {
+        ExpectedClass.ImmediatelyDangerous => "Immediately Dangerous",
+        _ => "At Risk",
+    };
+
+    /// <summary>Who set a limit.</summary>
+    public static string Origin(LimitOrigin origin) => origin switch
+    {
+        LimitOrigin.Maker => "set by the maker",
+        LimitOrigin.Law => "set by law",
+        LimitOrigin.Standard => "set by a standard",
+        LimitOrigin.CommonPractice => "common practice, no published source",
+        _ => "set by the organisation that runs this service",
+    };
+
+    /// <summary>A limit in words.</summary>
+    public static string Limit(Limit limit)
+    {
+        var range = (limit.Min, limit.Max) switch
+        {
+            ({ } min, { } max) when min == max => "exactly " + Say.Measure(min, limit.Unit),
+            ({ } min, { } max) => $"from {Say.Number(min)} to {(limit.MaxExcluded == true ? "below " : "")}{Say.Measure(max, limit.Unit)}",
+            ({ } min, null) => "at least " + Say.Measure(min, limit.Unit),
+            (null, { } max) => (limit.MaxExcluded == true ? "below " : "at most ") + Say.Measure(max, limit.Unit),
+            _ => null,
+        };
+        return string.Join("; ", new[] { range, limit.Text }.OfType<string>());
+    }
+}

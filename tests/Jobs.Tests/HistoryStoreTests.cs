@@ -1,0 +1,170 @@
+using Checking;
+using Findings;
+using Records;
+using Records.Values;
+using RuleModel;
+using Storage;
+
+namespace Jobs.Tests;
+
+/// <summary>Which earlier visits a record is given.</summary>
+public sealed class HistoryStoreTests : IDisposable
+{
+    private static readonly DateTimeOffset Now = new(2026, 9, 14, 12, 0, 0, TimeSpan.Zero);
+
+    private readonly Scratch _scratch = new();
+
+    public void Dispose() => _scratch.Dispose();
+
+    [Theory]
+    [InlineData("sqlite")]
+    [PostgreSql]
+    public async Task Visits_with_an_earlier_finish_come_the_latest_first(string kind)
+    {
+        var store = new Shelf(_scratch.Open(kind));
+        var of2024 = await store.Save("a", "2024-09-10T10:00:00+01:00");
+        var of2025 = await store.Save("b", "2025-09-10T10:00:00+01:00");
+        await store.Save("c", "2026-09-14T10:00:00+01:00");
+        await store.Save("d", "2027-09-14T10:00:00+01:00");
+
+        // The same moment, written at another offset, is not earlier.
+        Assert.Equal([of2025, of2024], await store.EarlierThan(Record("x", "2026-09-14T09:00:00Z")));
+    }
+
+    [Theory]
+    [InlineData("sqlite")]
+    [PostgreSql]
+    public async Task What_is_superseded_or_corrected_is_no_earlier_visit(string kind)
+    {
+        var store = new Shelf(_scratch.Open(kind));
+        var wrong = await store.Save("a", "2024-09-10T10:00:00Z");
+        var right = await store.Save("a", "2024-09-11T10:00:00Z", supersedes: wrong);
+
+        Assert.Equal([right], await store.EarlierThan(Record("x", "2026-09-14T09:00:00Z")));
+        Assert.Empty(await store.EarlierThan(Record("x", "2026-09-14T09:00:00Z", supersedes: right)));
+    }
+
+    [Theory]
+    [InlineData("sqlite")]
+    [PostgreSql]
+    public async Task A_visit_that_is_asked_about_again_counts_once_and_not_for_itself(string kind)
+    {
+        var store = new Shelf(_scratch.Open(kind));
+        await store.Save("a", "2026-09-14T09:00:00Z");
+        var last = await store.Save("a", "2026-09-14T09:30:00Z");
+
+        Assert.Empty(await store.EarlierThan(Record("a", "2026-09-14T10:00:00Z")));
+        Assert.Equal([last], await store.EarlierThan(Record("b", "2026-09-14T10:00:00Z")));
+    }
+
+    [Theory]
+    [InlineData("sqlite")]
+    [PostgreSql]
+    public async Task Only_what_was_known_by_then_counts(string kind)
+    {
+        var store = new Shelf(_scratch.Open(kind));
+        var first = await store.Save("a", "2024-09-10T10:00:00Z", saidAt: Now);
+        var corrected = await store.Save("a", "2024-09-10T10:00:00Z", supersedes: first, saidAt: Now.AddDays(2));
+        var today = Record("x", "2026-09-14T09:00:00Z");
+
+        Assert.Empty(await store.EarlierThan(today, knownAt: Now.AddDays(-1)));
+        Assert.Equal([first], await store.EarlierThan(today, knownAt: Now.AddDays(1)));
+        Assert.Equal([corrected], await store.EarlierThan(today, knownAt: Now.AddDays(3)));
+    }
+
+    [Theory]
+    [InlineData("sqlite")]
+    [PostgreSql]
+    public async Task Tenants_and_makers_are_kept_apart(string kind)
+    {
+        var store = new Shelf(_scratch.Open(kind));
+        var own = await store.Save("a", "2024-09-10T10:00:00Z", maker: " quillback");
+        var older = await store.Save("b", "2023-09-10T10:00:00Z", maker: "Fernlea");
+        var other = await store.Save("c", "2025-09-10T10:00:00Z", maker: "Fernlea");
+        await store.Save("d", "2024-09-10T10:00:00Z", tenant: Scratch.B);
+
+        var visit = await store.VisitOf(Record("x", "2026-09-14T09:00:00Z"));
+
+        Assert.Equal(own, visit.Lookup.PreviousEvaluationId);
+        Assert.Equal([own], visit.Earlier.Select(earlier => earlier.EvaluationId));
+        Assert.Equal(other, visit.OfAnotherMaker?.EvaluationId);
+        Assert.DoesNotContain(older, visit.Lookup.History!.Select(earlier => earlier.EvaluationId));
+    }
+
+    [Theory]
+    [InlineData("sqlite")]
+    [PostgreSql]
+    public async Task Of_many_visits_the_latest_are_taken_and_each_record_of_many_gets_its_own(string kind)
+    {
+        var store = new Shelf(_scratch.Open(kind));
+        for (var year = 2000; year < 2020; year++)
+            await store.Save($"r{year}", $"{year}-05-05T10:00:00Z");
+
+        var found = await store.Find([Record("x", "2030-05-05T10:00:00Z"), Record("y", "2003-05-05T10:00:00Z"), Record("z", "2030-05-05T10:00:00Z", serial: "none")]);
+
+        Assert.Equal(Enumerable.Range(2008, 12).Reverse(), found[0].Select(visit => visit.Date.Year));
+        Assert.Equal([2002, 2001, 2000], found[1].Select(visit => visit.Date.Year));
+        Assert.Empty(found[2]);
+    }
+
+    [Fact]
+    public async Task A_record_that_states_its_previous_visit_is_given_none()
+    {
+        var store = new Shelf(_scratch.Open());
+        await store.Save("a", "2024-09-10T10:00:00Z");
+        var record = Record("x", "2026-09-14T09:00:00Z", previous: new PreviousVisit { DeemedOn = new DateOnly(2025, 9, 1) });
+
+        Assert.Empty(await store.EarlierThan(record));
+    }
+
+    [Fact]
+    public async Task The_answer_alone_with_its_record_is_enough_to_judge_again()
+    {
+        var store = new Shelf(_scratch.Open());
+        await store.Save("a", "2024-09-10T10:00:00Z");
+        var record = Record("x", "2026-09-14T09:00:00Z");
+        var first = Scratch.Rules.Evaluate(record, (await store.VisitOf(record)).Lookup);
+
+        var again = Scratch.Rules.Evaluate(record, Lookup.Of(first.Context));
+
+        Assert.Equal((first.InputHash, first.ResultHash), (again.InputHash, again.ResultHash));
+        Assert.NotEqual(first.InputHash, Scratch.Rules.Evaluate(record).InputHash);
+    }
+
+    internal static ServiceRecord Record(
+        string recordId, string finishedAt, string? supersedes = null, string? maker = "Quillback", string serial = "QB-1", PreviousVisit? previous = null) => new()
+        {
+            RecordId = recordId,
+            Supersedes = supersedes,
+            JobType = JobType.AnnualService,
+            Jurisdiction = Jurisdiction.England,
+            FinishedAt = Timestamp.Parse(finishedAt),
+            Appliance = new Appliance { Fuel = Fuel.NaturalGas, Maker = maker, SerialNumber = serial },
+            PreviousVisit = previous,
+        };
+
+    /// <summary>A store of evaluations and what it gives of them.</summary>
+    private sealed class Shelf(Database database)
+    {
+        private readonly EvaluationStore _evaluations = new(database);
+        private readonly HistoryStore _histories = new(database);
+
+        public async Task<string> Save(
+            string recordId, string finishedAt, string? supersedes = null, DateTimeOffset? saidAt = null, string? maker = "Quillback", Tenant? tenant = null)
+        {
+            var record = Record(recordId, finishedAt, supersedes, maker);
+            var evaluation = Scratch.Rules.Evaluate(record) with { EvaluationId = Guid.CreateVersion7().ToString(), EvaluatedAt = saidAt ?? Now };
+            Assert.True(await _evaluations.SaveAsync(tenant ?? Scratch.A, record, Scratch.Posted, evaluation, Include.Default, default));
+            return evaluation.EvaluationId;
+        }
+
+        public Task<IReadOnlyList<IReadOnlyList<PastVisit>>> Find(IReadOnlyList<ServiceRecord> records, DateTimeOffset? knownAt = null) =>
+            _histories.FindAsync(Scratch.A, records, knownAt ?? Now, default);
+
+        public async Task<IEnumerable<string?>> EarlierThan(ServiceRecord record, DateTimeOffset? knownAt = null) =>
+            (await Find([record], knownAt))[0].Select(visit => visit.EvaluationId);
+
+        public async Task<Visit> VisitOf(ServiceRecord record) =>
+            new(record, Scratch.Rules.Catalogue.Limits, LookedUp.Beside(record, null, (await Find([record]))[0]));
+    }
+}

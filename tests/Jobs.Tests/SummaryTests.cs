@@ -1,0 +1,45 @@
+using System.Text.Json;
+using Checking;
+using Jobs.Queue;
+using Jobs.Summary;
+using Storage;
+
+namespace Jobs.Tests;
+
+public sealed class SummaryTests
+{
+    private static readonly DateOnly Day = new(2027, 8, 1);
+
+    [Fact]
+    public async Task The_whole_is_the_sum_of_its_parts()
+    {
+        using var bench = new AuditBench("sqlite");
+        using var scratch = new Scratch();
+        var judge = new LineJudge(Scratch.Rules, new ProfileStore(scratch.Open()), new EvaluationStore(scratch.Open()), new HistoryStore(scratch.Open()), Scratch.A, new DateTimeOffset(Day, default, TimeSpan.Zero));
+        var judged = await judge.JudgeAllAsync(AuditBench.Month(40).ToAsyncEnumerable(), default).ToListAsync();
+        var whole = new SummaryBuilder(Day);
+        judged.ForEach(whole.Add);
+
+        var sum = new SummaryParts();
+        foreach (var part in judged.Chunk(7))
+        {
+            var builder = new SummaryBuilder(Day);
+            Array.ForEach(part, builder.Add);
+            sum.Add(SummaryParts.Of(builder.Parts.ToBytes()));
+        }
+
+        Assert.Equal(Text(whole.ToSummary(40)), Text(sum.ToSummary(Day, 40)));
+        Assert.Equal((8, 3L, "#/appliance/fuel"), (whole.Parts.Rejected, whole.Parts.FirstFault!.Line, whole.Parts.FirstFault.Pointer));
+
+        // A high reading asks for the maker's decision on it, so the advisory and the dangerous records leave a question open.
+        Assert.Equal(0.5m, whole.ToSummary(40).CompletenessRate);
+        Assert.Equal(16, whole.ToSummary(40).WorstAppliances.Total);
+        Assert.Equal(2, whole.ToSummary(40).WorstAppliances.Rows[0].Line);
+
+        // The example's next visit is due on 2027-09-14 at the latest: within 60 days of the day on which this is looked at.
+        Assert.Equal(32, whole.ToSummary(40).SoonDue.Total);
+        Assert.Equal(0, whole.ToSummary(40).Overdue.Total);
+    }
+
+    private static string Text(AuditSummary summary) => JsonSerializer.Serialize(summary, AuditJson.Wire.AuditSummary);
+}
