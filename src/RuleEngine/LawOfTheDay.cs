@@ -19,7 +19,7 @@ internal sealed class LawOfTheDay : IRuleText
 
     public string Topic => Topics.Plausibility;
 
-    public string Title => "The rules know the law of the day by which the record is judged.";
+    public string Title => "The rules know the law of the day by which the record is judged";
 
     public IReadOnlyList<Reference>? References => null;
 
@@ -30,7 +30,7 @@ internal sealed class LawOfTheDay : IRuleText
     {
         if (asOf >= dates.KnownFrom)
             return null;
-        var verdict = Verdict.Error($"the law of {asOf:yyyy-MM-dd} is not in these rules, which know it from {dates.KnownFrom:yyyy-MM-dd} on; what they say here is no pass");
+        var verdict = Verdict.Error($"these rules do not hold the law of {asOf}, only that from {dates.KnownFrom} on, so nothing they say here is a pass");
         return new Finding(Text, "", verdict.Outcome, verdict);
     }
 }

@@ -20,7 +20,7 @@ public sealed class BrowserRun : IAsyncLifetime, IDisposable
     public async Task InitializeAsync()
     {
         var store = Path.Combine(_folder.FullName, "keyed.db");
-        using var keys = new RunningService("keys", "add", "read,evaluate,audit", "--path", store);
+        using var keys = new RunningService("keys", "add", "read,evaluate,audit", "--create", "--path", store);
         var key = (await keys.Printed()).Trim();
         _keyed = new("--urls=http://127.0.0.1:0", $"--Store:Path={store}");
         using var open = await _open.Listening();

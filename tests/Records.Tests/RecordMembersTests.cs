@@ -46,7 +46,7 @@ public class RecordMembersTests
 
     [Fact]
     public void Only_what_no_check_can_do_without_is_required() => Assert.Equal(
-        ["/recordId", "/jobType", "/jurisdiction", "/finishedAt", "/appliance", "/appliance/fuel"],
+        ["/recordId", "/supersedesBecause/reason", "/jobType", "/jurisdiction", "/finishedAt", "/appliance", "/appliance/fuel"],
         RecordMembers.All.Where(m => m.IsRequired).Select(m => m.Pattern));
 
     /// <summary>Each is an expression of the Unified Code for Units of Measure (ucum.org); in braces stands an annotation, which has no unit.</summary>

@@ -15,7 +15,7 @@ public sealed class LawOfTheDayTests
         var asOf = DateOnly.ParseExact(day, "yyyy-MM-dd", System.Globalization.CultureInfo.InvariantCulture);
         var evaluation = Samples.Engine.Evaluate(Samples.Changed(_ => { }), asOf: asOf);
 
-        Assert.Equal(expected == OverallOutcome.Incomplete, evaluation.Findings.Any(finding => finding.RuleId == "law-of-the-day-known" && finding.Message!.Contains(day, StringComparison.Ordinal)));
+        Assert.Equal(expected == OverallOutcome.Incomplete, evaluation.Findings.Any(finding => finding.RuleId == "law-of-the-day-known" && finding.Message!.Contains(asOf.ToString("d MMMM yyyy", System.Globalization.CultureInfo.InvariantCulture), StringComparison.Ordinal)));
         Assert.Equal((expected, expected == OverallOutcome.Pass), (evaluation.Outcome, evaluation.Closing.Allowed));
         Assert.Equal(expected, Samples.Engine.Answer(Samples.Changed(_ => { }), asOf: asOf).Outcome);
     }

@@ -34,10 +34,13 @@ public sealed class ScopeTests
 
                 // Each case and place takes another day, so that together they see all of them many times.
                 var day = Days[(item.index * places.Count + (int)fuel * 3 + (int)place) % Days.Length];
-                foreach (var finding in RuleSet.Engine.Evaluate(RuleSet.Read(JsonSerializer.SerializeToUtf8Bytes(record)), asOf: day).Findings.Where(finding => finding.Outcome == Outcome.Error))
+                foreach (var finding in RuleSet.Engine.Evaluate(RuleSet.Read(JsonSerializer.SerializeToUtf8Bytes(record)), asOf: day).Findings.Where(IsAFailedRule))
                     failed.Add($"{finding.RuleId}: {fuel} {place} {day:yyyy-MM-dd}: {finding.Message}");
             }
         });
         Assert.Empty(failed);
     }
+
+    /// <summary>That the law of a day long past is not known is said by no rule.</summary>
+    private static bool IsAFailedRule(Finding finding) => finding is { Outcome: Outcome.Error, Documentation: not null };
 }

@@ -7,10 +7,11 @@ namespace Rules.Tests;
 /// <summary>What the findings of all cases say, read again: every number in a sentence is one that the finding carries.</summary>
 public sealed partial class WordingTests
 {
+    // What has no page of its own is said by no rule.
     private static readonly Lazy<IReadOnlyList<(Finding Finding, Evaluation Evaluation)>> Said = new(() =>
     [
         .. RuleSet.Cases.AsParallel().AsOrdered().Select(pair => RuleSet.Engine.Evaluate(RuleSet.RecordOf(pair.Case), pair.Case.Beside()))
-            .SelectMany(evaluation => evaluation.Findings.Where(finding => finding.Message is not null).Select(finding => (finding, evaluation)))
+            .SelectMany(evaluation => evaluation.Findings.Where(finding => finding is { Message: not null, Documentation: not null }).Select(finding => (finding, evaluation)))
             .DistinctBy(pair => (pair.finding.RuleId, pair.finding.Message)),
     ]);
 
