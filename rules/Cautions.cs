@@ -1,5 +1,3 @@
-using Rules.AmbientAir;
-
 namespace Rules;
 
 /// <summary>Cautions that several rules share.</summary>

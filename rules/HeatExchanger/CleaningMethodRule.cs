@@ -2,7 +2,6 @@ using Findings;
 using NRules.Fluent.Dsl;
 using Records;
 using RuleModel;
-using RuleModel.Figures;
 
 namespace Rules.HeatExchanger;
 

@@ -1,7 +1,6 @@
 using Findings;
 using NRules.Fluent.Dsl;
 using Records;
-using Records.Metadata;
 using RuleModel;
 
 namespace Rules.UnsafeSituation;

@@ -2,7 +2,6 @@ using Findings;
 using Records;
 using Records.Metadata;
 using Records.Reading;
-using Storage;
 
 namespace Checking;
 

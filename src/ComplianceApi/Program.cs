@@ -1,6 +1,6 @@
-using ComplianceApi.Guard;
-using ComplianceApi.Commands;
 using ComplianceApi;
+using ComplianceApi.Commands;
+using ComplianceApi.Guard;
 using Microsoft.AspNetCore.Connections;
 
 try

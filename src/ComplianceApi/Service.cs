@@ -1,4 +1,3 @@
-using ComplianceApi.Api.Probes;
 using ComplianceApi.Api;
 using ComplianceApi.Api.Appliances;
 using ComplianceApi.Api.Audits;
@@ -7,6 +6,7 @@ using ComplianceApi.Api.Due;
 using ComplianceApi.Api.Evaluations;
 using ComplianceApi.Api.Looks;
 using ComplianceApi.Api.OpenApi;
+using ComplianceApi.Api.Probes;
 using ComplianceApi.Api.Problems;
 using ComplianceApi.Api.Profiles;
 using ComplianceApi.Api.Questions;

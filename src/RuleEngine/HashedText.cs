@@ -2,7 +2,6 @@ using System.Buffers;
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
-using Records;
 using Records.Canonical;
 
 namespace RuleEngine;

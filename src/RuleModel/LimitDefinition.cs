@@ -1,7 +1,6 @@
 using System.Text.Json.Serialization;
 using Findings;
 using Records;
-using Records.Metadata;
 
 namespace RuleModel;
 

@@ -50,7 +50,8 @@ internal static class Limits
 
     private static List<JsonElement> Read()
     {
-        using var file = JsonDocument.Parse(File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "limits.json")));
+        using var table = typeof(Limits).Assembly.GetManifestResourceStream("limits.json")!;
+        using var file = JsonDocument.Parse(table);
         return [.. file.RootElement.EnumerateArray().Select(row => row.Clone())];
     }
 }

@@ -4,7 +4,6 @@ using System.Text.Json;
 using Dapper;
 using Findings;
 using Records;
-using RuleModel;
 using RuleModel.History;
 
 namespace Storage;

@@ -5,7 +5,6 @@ using Dapper;
 using Findings;
 using Records;
 using Records.Metadata;
-using RuleModel;
 using RuleModel.History;
 
 namespace Storage;

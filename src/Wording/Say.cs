@@ -1,9 +1,7 @@
 using System.Globalization;
 using System.Text;
 using Findings;
-using Records;
 using Records.Metadata;
-using RuleModel;
 using RuleModel.Computations;
 
 namespace Wording;

@@ -5,6 +5,7 @@ namespace Wording;
 /// <summary>What the page of an audit and its report say in the same words.</summary>
 public static class SummaryWords
 {
+    /// <summary>From which day deadlines are seen, and how many records leave nothing open.</summary>
     public static string Head(AuditSummary summary) => $"Deadlines are seen from {Say.Day(summary.LookedAtOn)}."
         + (summary.CompletenessRate is { } rate ? $" {Say.Share(rate)} of the judged records leave no question open." : "");
 
@@ -28,11 +29,14 @@ public static class SummaryWords
     public static string? Fault(AuditSummary summary) => summary.FirstFault is not { } fault ? null
         : $"Line {Say.Count(fault.Line)}{(fault.RecordId is { } id ? $", record {id}" : "")}, {(fault.Pointer.Trim('#', '/').Length > 0 ? Say.Place(fault.Pointer) : "the whole record")}: {Say.Sentence(fault.Detail)}";
 
+    /// <summary>Maker, model and serial number, as far as they are recorded.</summary>
     public static string Appliance(WorstAppliance record) => string.Join(" ", new[] { record.Maker, record.Model, record.SerialNumber }.OfType<string>());
 
+    /// <summary>The class to be expected, and whether the record deals with the danger.</summary>
     public static string Closing(WorstAppliance record) =>
         (record.ExpectedClass is { } expected ? $"expected class {OutcomeWords.Class(expected)}; " : "")
         + (record.ClosingAllowed ? "dealt with by the record" : "nothing recorded that ends it");
 
+    /// <summary>How many of how many are shown; empty where all are.</summary>
     public static string Cut(int shown, int total) => shown < total ? $"{Say.Count(shown)} of {Say.Count(total)} are shown." : "";
 }

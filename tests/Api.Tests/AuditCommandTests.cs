@@ -1,5 +1,4 @@
 using System.Text.Json.Nodes;
-using Api.Tests.Operations;
 using Microsoft.Data.Sqlite;
 
 namespace Api.Tests;

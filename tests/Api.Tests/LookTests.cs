@@ -2,7 +2,7 @@ using System.Net;
 
 namespace Api.Tests;
 
-/// <summary>What is worth a look, over HTTP. What is found is tested with simulated months, in Audits.Tests.</summary>
+/// <summary>What is worth a look, over HTTP. What is found is tested with simulated months, in Jobs.Tests.</summary>
 public sealed class LookTests(ServiceInProcess service) : IClassFixture<ServiceInProcess>
 {
     private readonly HttpClient _client = service.CreateClient();

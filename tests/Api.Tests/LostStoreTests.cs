@@ -1,5 +1,4 @@
 using System.Net;
-using Api.Tests.Operations;
 using Microsoft.Data.Sqlite;
 
 namespace Api.Tests;

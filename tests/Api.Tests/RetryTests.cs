@@ -1,9 +1,7 @@
 using System.Net;
 using System.Text.Json.Nodes;
-using Api.Tests.Keys;
 using ComplianceApi.Api.Evaluations;
 using ComplianceApi.Api.Requests;
-using ComplianceApi.Commands;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.TestHost;
 using Microsoft.Extensions.DependencyInjection;

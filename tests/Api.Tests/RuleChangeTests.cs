@@ -3,7 +3,7 @@ using System.Text.Json.Nodes;
 
 namespace Api.Tests;
 
-/// <summary>What a change of rules would do, asked over HTTP. What is found is tested with the store, in Audits.Tests.</summary>
+/// <summary>What a change of rules would do, asked over HTTP. What is found is tested with the store, in Jobs.Tests.</summary>
 public sealed class RuleChangeTests(ServiceInProcess service) : IClassFixture<ServiceInProcess>
 {
     public const string Path = "/v1/rule-changes/preview";

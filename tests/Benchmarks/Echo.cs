@@ -1,7 +1,6 @@
 using System.Buffers;
 using System.Text.Json;
 using ComplianceApi.Api.Requests;
-using ComplianceApi.Commands;
 using Findings;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;

@@ -1,6 +1,6 @@
-using Benchmarks;
 using System.Globalization;
 using BenchmarkDotNet.Running;
+using Benchmarks;
 
 return args switch
 {

@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using Checking;
 using Dapper;
 using Findings;
 using Jobs.Previews;
@@ -11,7 +10,6 @@ using Records;
 using Records.Reading;
 using Records.Values;
 using Rules;
-using Rules.Combustion;
 using Storage;
 
 namespace Jobs.Tests;

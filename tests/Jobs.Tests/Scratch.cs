@@ -1,5 +1,4 @@
 using Findings;
-using Jobs.Summary;
 using Records;
 using Records.Values;
 using RuleEngine;

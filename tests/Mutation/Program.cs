@@ -1,5 +1,5 @@
-using Mutation;
 using System.Diagnostics;
+using Mutation;
 
 // Runs the tests of the rules against every mutant that dotnet-stryker has compiled into Rules.dll, in one process, since a test run for
 // each of two thousand mutants takes hours. tests/long/mutation makes the assembly and the list of mutants.

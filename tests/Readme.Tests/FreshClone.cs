@@ -1,6 +1,6 @@
-using Clients.Tests;
 using System.Net;
 using System.Net.Sockets;
+using Clients.Tests;
 
 namespace Readme.Tests;
 

@@ -1,7 +1,7 @@
-using Clients.Tests;
-using Jobs.Tests;
 using System.Text;
 using System.Text.RegularExpressions;
+using Clients.Tests;
+using Jobs.Tests;
 
 namespace Readme.Tests;
 

@@ -91,7 +91,7 @@ public class HostileRecordTests
         Assert.Equal(FaultKind.Invalid, result.Kind);
         var fault = result.Faults.First(f => f.Code == code);
         Assert.Equal(pointer ?? "#" + place, fault.Pointer);
-        Assert.All(result.Faults, f => Assert.DoesNotMatch("ServiceRecords|System\\.|Nullable|Decimal|DateOnly|Boolean|String", f.Detail));
+        Assert.All(result.Faults, f => Assert.DoesNotMatch("Records\\.|System\\.|Nullable|Decimal|DateOnly|Boolean|String", f.Detail));
     }
 
     [Theory]

@@ -1,7 +1,6 @@
 using System.Text;
 using Findings;
 using Rules;
-using Rules.Combustion;
 
 namespace RuleEngine.Tests;
 

@@ -1,4 +1,3 @@
-using RuleModel;
 using RuleModel.Computations;
 
 namespace Rules.Tests;

@@ -1,7 +1,6 @@
 using System.Globalization;
 using Records.Metadata;
 using Records.Reading;
-using RuleModel;
 using RuleModel.Computations;
 using static Rules.Tests.FigureRecords;
 

@@ -1,5 +1,4 @@
 using Findings;
-using RuleModel;
 using RuleModel.Computations;
 using static Rules.Tests.FigureRecords;
 

@@ -1,8 +1,8 @@
-using ComplianceApi.Api.Probes;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using ComplianceApi.Api.Calculations;
 using ComplianceApi.Api.OpenApi;
+using ComplianceApi.Api.Probes;
 using ComplianceApi.Api.Problems;
 using ComplianceApi.Api.Questions;
 using ComplianceApi.Api.Requests;

@@ -1,12 +1,10 @@
-using ComplianceApi.Commands.Terminal;
 using System.CommandLine;
 using System.Text.Json;
 using Checking;
-using ComplianceApi.Api.Problems;
+using ComplianceApi.Commands.Terminal;
 using Findings;
 using Jobs;
 using Records.Many;
-using Records.Metadata;
 using Records.Reading;
 using RuleEngine;
 using Rules;

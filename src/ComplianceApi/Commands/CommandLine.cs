@@ -1,10 +1,8 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
-using ComplianceApi.Api.OpenApi;
 using ComplianceApi.Commands.Audit;
 using ComplianceApi.Commands.Demo;
-using ComplianceApi.Guard;
 
 namespace ComplianceApi.Commands;
 

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using Jobs.Summary;
 using Records.Metadata;
 using Records.Values;
 using Storage;

@@ -1,8 +1,8 @@
-using ComplianceApi.Commands.Terminal;
 using System.CommandLine;
 using System.Text.Json;
 using ComplianceApi.Api;
 using ComplianceApi.Api.Questions;
+using ComplianceApi.Commands.Terminal;
 using Records;
 using Records.Metadata;
 using Wording;

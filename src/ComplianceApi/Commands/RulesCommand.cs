@@ -1,9 +1,9 @@
-using ComplianceApi.Commands.Terminal;
 using System.CommandLine;
 using System.Text.Json;
 using ComplianceApi.Api;
 using ComplianceApi.Api.Requests;
 using ComplianceApi.Api.Rules;
+using ComplianceApi.Commands.Terminal;
 using Findings;
 using Wording;
 

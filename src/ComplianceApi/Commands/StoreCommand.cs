@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Jobs.Summary;
 using Storage;
 using Wording;
 

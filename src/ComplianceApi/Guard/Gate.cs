@@ -1,10 +1,7 @@
 using System.Data.Common;
 using ComplianceApi.Api.Problems;
-using ComplianceApi.Commands;
 using ComplianceApi.Pages;
-using Jobs.Summary;
 using Microsoft.AspNetCore.HttpOverrides;
-using Storage;
 using Storage.Keys;
 
 namespace ComplianceApi.Guard;

@@ -1,6 +1,5 @@
 using System.Diagnostics;
 using System.Diagnostics.Metrics;
-using ComplianceApi.Api.Evaluations;
 using Findings;
 using OpenTelemetry.Metrics;
 using OpenTelemetry.Resources;

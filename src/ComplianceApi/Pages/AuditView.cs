@@ -1,5 +1,4 @@
 using ComplianceApi.Api.Requests;
-using ComplianceApi.Commands;
 using Findings;
 using Jobs;
 using Jobs.Queue;

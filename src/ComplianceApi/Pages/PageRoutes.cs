@@ -1,13 +1,11 @@
 using ComplianceApi.Api.Appliances;
 using ComplianceApi.Api.Requests;
 using ComplianceApi.Api.Rules;
-using ComplianceApi.Commands;
 using ComplianceApi.Guard;
 using ComplianceApi.Pages.Assets;
 using Findings;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http.HttpResults;
-using Records;
 using Records.Reading;
 using RuleEngine;
 using Storage;

@@ -1,9 +1,7 @@
 using System.Globalization;
 using Calculations;
 using Jobs.Summary;
-using Records;
 using Records.Metadata;
-using Storage;
 
 namespace Jobs.Looks;
 

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Records;
-using Records.Metadata;
 
 namespace Jobs.Looks;
 

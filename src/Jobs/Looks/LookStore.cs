@@ -1,5 +1,4 @@
 using Dapper;
-using Jobs.Summary;
 using Storage;
 
 namespace Jobs.Looks;

@@ -1,7 +1,5 @@
 using System.Security.Cryptography;
-using Jobs.Summary;
 using RuleEngine;
-using Storage;
 
 namespace Jobs.Previews;
 

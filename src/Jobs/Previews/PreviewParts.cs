@@ -4,7 +4,6 @@ using Findings;
 using Jobs.Summary;
 using Records;
 using Records.Metadata;
-using Storage;
 
 namespace Jobs.Previews;
 

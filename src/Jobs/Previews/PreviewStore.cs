@@ -2,7 +2,6 @@ using System.Runtime.CompilerServices;
 using System.Text.Json;
 using Dapper;
 using Jobs.Queue;
-using Jobs.Summary;
 using Storage;
 
 namespace Jobs.Previews;

@@ -1,7 +1,6 @@
 using System.Data.Common;
 using System.Text;
 using Jobs.Queue;
-using Jobs.Summary;
 using RuleEngine;
 using Storage;
 

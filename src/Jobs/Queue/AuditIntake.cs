@@ -1,6 +1,5 @@
 using System.Data.Common;
 using Dapper;
-using Jobs.Summary;
 using Records.Many;
 using Storage;
 

@@ -1,7 +1,6 @@
 using System.Text.Json;
 using Dapper;
 using Jobs.Summary;
-using Records.Metadata;
 using Records.Reading;
 using Storage;
 

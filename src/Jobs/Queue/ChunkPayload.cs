@@ -1,5 +1,4 @@
 using System.Text;
-using Jobs.Summary;
 using Records.Many;
 using Records.Reading;
 using Storage;

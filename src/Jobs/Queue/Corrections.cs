@@ -4,7 +4,6 @@ using System.Text.Json;
 using Checking;
 using Dapper;
 using Findings;
-using Jobs.Summary;
 using Records;
 using Records.Canonical;
 using Records.Many;

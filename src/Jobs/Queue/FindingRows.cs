@@ -1,6 +1,5 @@
 using System.Globalization;
 using Findings;
-using Records;
 using Records.Metadata;
 using Storage;
 

@@ -1,6 +1,5 @@
 using System.Runtime.CompilerServices;
 using Dapper;
-using Jobs.Summary;
 using Storage;
 
 namespace Jobs.Queue;

@@ -1,5 +1,3 @@
-using Storage;
-
 namespace Jobs.Summary;
 
 /// <summary>What a whole audit shows. It says what the records show; it never says that a boiler is safe.</summary>

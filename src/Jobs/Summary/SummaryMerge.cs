@@ -1,5 +1,4 @@
 using Findings;
-using Storage;
 
 namespace Jobs.Summary;
 

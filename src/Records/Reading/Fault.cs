@@ -5,7 +5,7 @@ namespace Records.Reading;
 /// Where: a JSON Pointer as a URI fragment (RFC 6901, section 6), such as <c>#/combustion/readings/0/coPpm</c>; <c>#</c> is the
 /// whole body.
 /// </param>
-/// <param name="Code">One of <see cref="FaultCodes"/>; stable.</param>
+/// <param name="Code">A word for programs, such as <c>outOfRange</c>; it never changes its meaning.</param>
 /// <param name="Detail">What is wrong and what was expected, for a reader.</param>
 public sealed record Fault(string Pointer, string Code, string Detail);
 

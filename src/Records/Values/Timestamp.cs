@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.Json.Serialization;
-using Records.Metadata;
 
 namespace Records.Values;
 

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
-using Records.Metadata;
 using Records.Reading;
 
 namespace RuleModel.Computations;

@@ -1,6 +1,5 @@
 using System.Globalization;
 using Calculations;
-using Records;
 using Records.Reading;
 
 namespace RuleModel.Computations;

@@ -1,5 +1,4 @@
 using System.Globalization;
-using RuleModel.Figures;
 
 namespace RuleModel.Computations;
 

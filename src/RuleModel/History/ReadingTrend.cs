@@ -1,6 +1,5 @@
 using Findings;
 using Records;
-using Records.Metadata;
 
 namespace RuleModel.History;
 

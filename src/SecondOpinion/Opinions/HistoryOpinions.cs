@@ -165,7 +165,7 @@ internal static class HistoryOpinions
             ("meterStandingMbar", supply?.MeterStandingMbar), ("meterOperatingMbar", supply?.MeterOperatingMbar),
             ("applianceInletMbar", supply?.ApplianceInletMbar), ("burnerMbar", supply?.BurnerMbar),
         ];
-        IReadOnlyDictionary<string, decimal>? then = null;
+        Dictionary<string, decimal>? then = null;
         if (c.Record.PreviousVisit is { } stated)
         {
             if (stated.FinishedAt is { } finished && finished.Date != c.Record.FinishedAt.Date && Last(stated.Readings) is { } before)

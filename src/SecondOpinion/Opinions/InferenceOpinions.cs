@@ -34,7 +34,7 @@ internal static class InferenceOpinions
     private static IEnumerable<Opinion> AdvisoriesTogether(Case c)
     {
         var rules = c.FirstPass.Where(finding => finding.Outcome == Outcome.Advisory && Burning.Contains(finding.Topic) && !IsOnlyUnsure(c, finding)).Select(finding => finding.RuleId);
-        return On("", Pass(c.Limit("advisories-together")!.Holds(rules.Distinct().Count())));
+        return On("", Pass(c.Limit("advisories-together")!.Holds(rules.Distinct(StringComparer.Ordinal).Count())));
     }
 
     // Inside its limit, and advised on only because the instrument cannot tell well enough.
@@ -49,7 +49,7 @@ internal static class InferenceOpinions
 
     private static IEnumerable<Opinion> Answered(Case c)
     {
-        var open = Unsafe(c).Where(finding => !Defects(c).Any(defect => defect.Answers(finding))).Select(finding => finding.Subject).ToHashSet();
+        var open = Unsafe(c).Where(finding => !Defects(c).Any(defect => defect.Answers(finding))).Select(finding => finding.Subject).ToHashSet(StringComparer.Ordinal);
         return open.Count > 0 ? open.Select(subject => new Opinion(subject, Outcome.Missing)) : On("", Outcome.Pass);
     }
 

@@ -6,10 +6,8 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using Jobs.Queue;
-using Jobs.Summary;
 using Microsoft.Extensions.DependencyInjection;
 using RuleEngine;
-using Storage;
 
 namespace Api.Tests.Contract;
 

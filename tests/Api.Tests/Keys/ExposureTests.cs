@@ -1,6 +1,5 @@
 using System.Net;
 using System.Net.Http.Headers;
-using Jobs.Summary;
 using Storage;
 using Storage.Keys;
 

@@ -2,7 +2,6 @@ using System.Net;
 using System.Net.Http.Headers;
 using System.Text.RegularExpressions;
 using Api.Tests.Contract;
-using Jobs.Summary;
 using Microsoft.Data.Sqlite;
 using Storage;
 using Storage.Keys;

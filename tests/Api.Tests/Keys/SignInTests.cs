@@ -1,5 +1,4 @@
 using System.Net;
-using Jobs.Summary;
 using Microsoft.AspNetCore.Mvc.Testing.Handlers;
 using Storage;
 using Storage.Keys;

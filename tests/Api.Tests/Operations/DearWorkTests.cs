@@ -4,7 +4,6 @@ using System.Net.Http.Headers;
 using System.Text;
 using Api.Tests.Contract;
 using Api.Tests.Keys;
-using Jobs.Summary;
 using Microsoft.Extensions.DependencyInjection;
 using Storage;
 using Storage.Keys;

@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Net.Http.Headers;
 using System.Text;
-using Api.Tests.Keys;
 
 namespace Api.Tests.Operations;
 

@@ -2,7 +2,6 @@ using System.Collections.Concurrent;
 using System.Net;
 using System.Text;
 using Api.Tests.Keys;
-using ComplianceApi.Commands;
 using ComplianceApi.Commands.Demo;
 using Microsoft.AspNetCore.Hosting;
 using Microsoft.Extensions.Logging;

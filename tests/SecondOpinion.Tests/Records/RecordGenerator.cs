@@ -1,7 +1,6 @@
 using System.Text.Json.Nodes;
 using Records.Metadata;
 using Records.Reading;
-using SecondOpinion.Opinions;
 
 namespace SecondOpinion.Tests.Records;
 

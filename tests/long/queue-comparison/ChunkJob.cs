@@ -1,4 +1,6 @@
-using Audits;
+using Checking;
+using Jobs.Queue;
+using Storage;
 using Dapper;
 using Hangfire;
 using RuleEngine;

@@ -1,11 +1,14 @@
 using System.Globalization;
 using System.Text;
-using Audits;
+using Checking;
+using Jobs.Queue;
+using Storage;
 using Dapper;
 using Hangfire;
 using Hangfire.PostgreSql;
 using QueueComparison;
-using ServiceRecords;
+using Records.Many;
+using Records.Reading;
 
 // What ../queue puts together. CONNECTION is the first argument everywhere; the store is made when it is not there.
 const int Workers = 2;

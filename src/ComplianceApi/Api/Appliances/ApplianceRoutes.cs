@@ -1,6 +1,5 @@
 using ComplianceApi.Api.Problems;
 using ComplianceApi.Api.Requests;
-using ComplianceApi.Commands;
 using ComplianceApi.Guard;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Storage;

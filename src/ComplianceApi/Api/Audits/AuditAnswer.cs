@@ -6,7 +6,6 @@ using Jobs;
 using Jobs.Queue;
 using Jobs.Summary;
 using Records.Many;
-using Storage;
 
 namespace ComplianceApi.Api.Audits;
 

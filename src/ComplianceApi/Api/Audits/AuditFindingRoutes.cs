@@ -1,13 +1,11 @@
 using ComplianceApi.Api.OpenApi;
 using ComplianceApi.Api.Problems;
 using ComplianceApi.Api.Requests;
-using ComplianceApi.Commands;
 using ComplianceApi.Guard;
 using Findings;
 using Jobs;
 using Jobs.Queue;
 using Microsoft.AspNetCore.Http.HttpResults;
-using Records;
 using Records.Metadata;
 using RuleEngine;
 using Storage;

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Xml.Linq;
-using ComplianceApi.Commands;
 using Jobs.Summary;
 using OxyPlot;
 using OxyPlot.Annotations;
@@ -8,7 +7,6 @@ using OxyPlot.Axes;
 using OxyPlot.Series;
 using RuleModel;
 using Rules;
-using Storage;
 using Wording;
 
 namespace ComplianceApi.Api.Audits;

@@ -1,5 +1,3 @@
-using ComplianceApi.Guard;
-
 namespace ComplianceApi.Api.Audits;
 
 /// <summary>Bytes that are laid aside on this machine's disk, in a file that goes when it is closed.</summary>

@@ -4,11 +4,9 @@ using System.Text.Json;
 using Calculations;
 using ComplianceApi.Api.Problems;
 using ComplianceApi.Api.Requests;
-using ComplianceApi.Commands;
 using Records.Metadata;
 using Records.Reading;
 using Records.Values;
-using RuleModel;
 using RuleModel.Computations;
 
 namespace ComplianceApi.Api.Calculations;

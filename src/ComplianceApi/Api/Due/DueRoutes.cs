@@ -1,7 +1,6 @@
 using System.Text;
 using ComplianceApi.Api.Problems;
 using ComplianceApi.Api.Requests;
-using ComplianceApi.Commands;
 using ComplianceApi.Guard;
 using Findings;
 using Microsoft.Net.Http.Headers;

@@ -1,6 +1,5 @@
 using Checking;
 using ComplianceApi.Api.Problems;
-using ComplianceApi.Commands;
 using ComplianceApi.Operations;
 using Findings;
 using Records.Reading;

@@ -1,6 +1,6 @@
-using Jobs;
 using System.Text.Json.Nodes;
 using ComplianceApi.Api.Audits;
+using Jobs;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
 

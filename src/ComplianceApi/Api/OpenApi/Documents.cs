@@ -1,6 +1,5 @@
 using System.Reflection;
 using Findings;
-using Jobs.Summary;
 using Microsoft.OpenApi;
 using Records;
 using Records.Values;

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
-using ComplianceApi.Commands;
 using Microsoft.OpenApi;
 
 namespace ComplianceApi.Api.OpenApi;

@@ -1,7 +1,6 @@
 using System.Collections.Concurrent;
 using System.Reflection;
 using System.Xml.Linq;
-using ComplianceApi.Commands;
 using Records.Metadata;
 
 namespace ComplianceApi.Api.OpenApi;

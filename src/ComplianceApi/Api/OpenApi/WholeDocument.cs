@@ -1,4 +1,3 @@
-using ComplianceApi.Commands;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
 

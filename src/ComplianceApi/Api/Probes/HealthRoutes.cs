@@ -1,11 +1,9 @@
-using Findings;
-using ComplianceApi.Api.Requests;
-using ComplianceApi.Api.OpenApi;
-using ComplianceApi.Guard;
 using ComplianceApi.Api.Problems;
-using Storage;
-using RuleEngine;
+using ComplianceApi.Guard;
+using Findings;
 using Microsoft.AspNetCore.Http.HttpResults;
+using RuleEngine;
+using Storage;
 
 namespace ComplianceApi.Api.Probes;
 

@@ -4,7 +4,6 @@ using System.Text.Json;
 using ComplianceApi.Api.Problems;
 using ComplianceApi.Api.Requests;
 using Records;
-using Records.Metadata;
 using Records.Reading;
 
 namespace ComplianceApi.Api.Profiles;

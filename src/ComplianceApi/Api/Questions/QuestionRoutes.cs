@@ -3,7 +3,6 @@ using ComplianceApi.Guard;
 using Findings;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Records;
-using Records.Metadata;
 using RuleEngine;
 
 namespace ComplianceApi.Api.Questions;

@@ -1,7 +1,6 @@
 using System.Text;
 using System.Text.Json;
 using ComplianceApi.Api.Requests;
-using ComplianceApi.Commands;
 using ComplianceApi.Guard;
 using Microsoft.AspNetCore.Http.HttpResults;
 using RuleEngine;

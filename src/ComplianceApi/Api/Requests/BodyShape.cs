@@ -1,7 +1,6 @@
 using System.Text.Json;
 using ComplianceApi.Api.OpenApi;
 using ComplianceApi.Api.Problems;
-using ComplianceApi.Commands;
 using Microsoft.OpenApi;
 using Records.Reading;
 

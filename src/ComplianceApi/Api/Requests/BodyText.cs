@@ -1,5 +1,4 @@
 using System.Text.Json;
-using ComplianceApi.Commands;
 using Records.Reading;
 
 namespace ComplianceApi.Api.Requests;

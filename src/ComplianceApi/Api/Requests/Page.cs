@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using ComplianceApi.Commands;
 
 namespace ComplianceApi.Api.Requests;
 

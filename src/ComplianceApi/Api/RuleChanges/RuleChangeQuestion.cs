@@ -2,12 +2,9 @@ using System.Text.Json;
 using ComplianceApi.Api.OpenApi;
 using ComplianceApi.Api.Requests;
 using Jobs.Previews;
-using Jobs.Summary;
 using Records.Reading;
 using RuleEngine;
 using RuleModel;
-using Storage;
-using Wording;
 
 namespace ComplianceApi.Api.RuleChanges;
 

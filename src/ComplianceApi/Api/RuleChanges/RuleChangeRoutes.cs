@@ -3,7 +3,6 @@ using System.Text.Json;
 using ComplianceApi.Api.Audits;
 using ComplianceApi.Api.Problems;
 using ComplianceApi.Api.Requests;
-using ComplianceApi.Commands;
 using ComplianceApi.Guard;
 using Jobs.Previews;
 using Microsoft.AspNetCore.Http.HttpResults;

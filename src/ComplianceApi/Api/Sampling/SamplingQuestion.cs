@@ -1,8 +1,6 @@
 using Calculations;
 using ComplianceApi.Api.OpenApi;
 using ComplianceApi.Api.Requests;
-using ComplianceApi.Commands;
-using Records.Metadata;
 using Records.Reading;
 
 namespace ComplianceApi.Api.Sampling;

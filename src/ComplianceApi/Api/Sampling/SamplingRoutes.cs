@@ -4,7 +4,6 @@ using System.Text;
 using Calculations;
 using ComplianceApi.Api.Problems;
 using ComplianceApi.Api.Requests;
-using ComplianceApi.Commands;
 using ComplianceApi.Guard;
 using Storage;
 

@@ -4,7 +4,6 @@ using ComplianceApi.Api.Audits;
 using Jobs.Queue;
 using Jobs.Summary;
 using Records.Many;
-using Records.Metadata;
 using Storage;
 using Wording;
 

@@ -1,6 +1,6 @@
-using ComplianceApi.Commands.Terminal;
 using System.Text.Json;
 using ComplianceApi.Api.Audits;
+using ComplianceApi.Commands.Terminal;
 using Findings;
 using Jobs;
 using Jobs.Queue;

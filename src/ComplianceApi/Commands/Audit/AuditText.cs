@@ -1,5 +1,5 @@
-using ComplianceApi.Commands.Terminal;
 using ComplianceApi.Api.Questions;
+using ComplianceApi.Commands.Terminal;
 using Findings;
 using Jobs.Summary;
 using Storage;

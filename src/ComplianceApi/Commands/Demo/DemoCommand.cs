@@ -1,13 +1,13 @@
-using ComplianceApi.Guard;
-using Records.Metadata;
-using Wording;
-using RuleEngine;
-using Findings;
-using ComplianceApi.Commands.Terminal;
 using System.CommandLine;
 using System.Diagnostics;
 using System.Net.Http.Headers;
 using System.Text.Json;
+using ComplianceApi.Commands.Terminal;
+using ComplianceApi.Guard;
+using Findings;
+using Records.Metadata;
+using RuleEngine;
+using Wording;
 
 namespace ComplianceApi.Commands.Demo;
 

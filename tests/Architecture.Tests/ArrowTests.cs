@@ -1,0 +1,69 @@
+using System.Reflection;
+using System.Text.RegularExpressions;
+using NetArchTest.Rules;
+
+namespace Architecture.Tests;
+
+/// <summary>Which room may know which. A room is a namespace with those below it; an arrow that the table does not have is a failure.</summary>
+public sealed partial class ArrowTests
+{
+    /// <summary>Every room, and the rooms that it may know.</summary>
+    private static readonly Dictionary<string, string[]> Allowed = new(StringComparer.Ordinal)
+    {
+        ["Calculations"] = [],
+        ["Findings"] = [],
+        ["Records"] = [],
+        ["RuleModel"] = ["Calculations", "Findings", "Records"],
+        ["Rules"] = ["Calculations", "Findings", "Records", "RuleModel"],
+        ["RuleEngine"] = ["Calculations", "Findings", "Records", "RuleModel"],
+        ["Storage"] = ["Findings", "Records", "RuleModel"],
+        ["Checking"] = ["Findings", "Records", "RuleEngine", "RuleModel", "Storage"],
+        ["Jobs"] = ["Calculations", "Checking", "Findings", "Records", "RuleEngine", "RuleModel", "Storage"],
+        ["Wording"] = ["Findings", "Jobs", "Records", "RuleModel"],
+        ["SecondOpinion"] = ["Calculations", "Findings", "Records"],
+        ["ComplianceApi"] = ["Calculations", "Checking", "Findings", "Jobs", "Records", "RuleEngine", "RuleModel", "Rules", "Storage", "Wording"],
+    };
+
+    private static readonly IReadOnlyDictionary<string, Assembly> Assemblies = Allowed.Keys.ToDictionary(room => room, Assembly.Load, StringComparer.Ordinal);
+
+    public static TheoryData<string> Rooms => [.. Allowed.Keys];
+
+    [Theory]
+    [MemberData(nameof(Rooms))]
+    public void A_room_knows_only_what_the_table_says(string room)
+    {
+        var forbidden = Allowed.Keys.Except(Allowed[room], StringComparer.Ordinal).Where(other => other != room).ToArray();
+
+        var result = Types.InAssembly(Assemblies[room]).ShouldNot().HaveDependencyOnAny(forbidden).GetResult();
+
+        Assert.True(result.IsSuccessful, $"{room} may not know what these do: {string.Join(", ", result.FailingTypeNames ?? [])}");
+    }
+
+    /// <summary>An arrow that nobody needs any longer is taken out.</summary>
+    [Theory]
+    [MemberData(nameof(Rooms))]
+    public void Every_arrow_of_the_table_is_used(string room) => Assert.All(Allowed[room], other =>
+        Assert.True(Types.InAssembly(Assemblies[room]).That().HaveDependencyOnAny(other).GetTypes().Any(), $"{room} -> {other} is not used"));
+
+    [Theory]
+    [MemberData(nameof(Rooms))]
+    public void A_namespace_is_its_folder(string room) => Assert.All(
+        Assemblies[room].GetTypes().Where(type => !Made().IsMatch(type.FullName!)),
+        type => Assert.True(type.Namespace is null || type.Namespace == room || type.Namespace.StartsWith(room + ".", StringComparison.Ordinal), type.FullName));
+
+    [Fact]
+    public void Every_project_of_the_product_is_a_room()
+    {
+        var root = new DirectoryInfo(AppContext.BaseDirectory);
+        while (!File.Exists(Path.Combine(root.FullName, "ComplianceApi.sln")))
+            root = root.Parent!;
+        var projects = Directory.EnumerateFiles(Path.Combine(root.FullName, "src"), "*.csproj", SearchOption.AllDirectories)
+            .Append(Path.Combine(root.FullName, "rules", "Rules.csproj"))
+            .Select(file => Path.GetFileNameWithoutExtension(file)!);
+        Assert.Equal(Allowed.Keys.Order(StringComparer.Ordinal), projects.Order(StringComparer.Ordinal));
+    }
+
+    /// <summary>What the compiler and its generators make.</summary>
+    [GeneratedRegex(@"^(<|System\.|Microsoft\.|Program\b)|\+<", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Made();
+}
