@@ -1,3 +1,4 @@
+using Checking;
 using ComplianceApi.Api.Appliances;
 using ComplianceApi.Api.Audits;
 using ComplianceApi.Api.Evaluations;
@@ -32,7 +33,8 @@ public static class Startup
         services.AddSingleton<ApplianceHistory>();
         services.AddSingleton(provider => new IdempotencyStore(
             provider.GetRequiredService<Database>(), RequestTime.Longest(provider.GetRequiredService<IConfiguration>())));
-        services.AddSingleton<Judge>();
+        services.AddSingleton<DueDatesOf>(DueDates.Of);
+        services.AddSingleton<RecordIntake>();
         services.AddSingleton<Repeats>();
         services.AddSingleton<RuleShelf>();
         AuditService.AddTo(services);

@@ -1,13 +1,11 @@
+using Checking;
 using Findings;
+using Records;
 using RuleEngine;
 using RuleModel;
 using Storage;
 
 namespace Jobs.Queue;
-
-/// <summary>What falls due by a visit.</summary>
-/// <param name="visit">The visit.</param>
-public delegate IReadOnlyList<DueDate> DueDatesOf(Visit visit);
 
 /// <summary>Makes visits of the records of an audit, so that the history of their appliances knows them.</summary>
 public sealed class AuditVisits(ComplianceEngine engine, DueDatesOf dueDatesOf, TimeProvider clock)
@@ -23,7 +21,7 @@ public sealed class AuditVisits(ComplianceEngine engine, DueDatesOf dueDatesOf, 
     }
 
     /// <summary>What falls due by a record.</summary>
-    internal IReadOnlyList<DueDate> DueOf(Records.ServiceRecord record, Lookup beside) => dueDatesOf(new Visit(record, engine.Catalogue.Limits, beside));
+    internal IReadOnlyList<DueDate> DueOf(ServiceRecord record, Lookup beside) => dueDatesOf(new Visit(record, engine.Catalogue.Limits, beside));
 
     private ArrivingVisit VisitOf(string auditId, JudgedLine judged) =>
         new(EvaluationIds.Of(auditId, judged.Line.Line), judged.Record!, judged.Line.Evaluation!, judged.Line.SupersededBy is null ? DueOf(judged.Record!, judged.Beside) : [])

@@ -5,7 +5,6 @@ using Jobs.Backfill;
 using Jobs.Looks;
 using Jobs.Previews;
 using Jobs.Queue;
-using Rules;
 using Storage;
 
 namespace ComplianceApi.Api.Audits;
@@ -27,7 +26,6 @@ internal sealed class AuditService(AuditWorker worker, IConfiguration configurat
         services.AddSingleton<AuditVisits>();
         services.AddSingleton<UnfinishedVisits>();
         services.AddSingleton<UnplacedLines>();
-        services.AddSingleton<DueDatesOf>(DueDates.Of);
         services.AddSingleton<FindingStore>();
         services.AddSingleton<AuditReception>();
         services.AddSingleton<AuditPlaces>();

@@ -1,7 +1,9 @@
+using Checking;
 using ComplianceApi.Api.OpenApi;
 using ComplianceApi.Api.Problems;
 using ComplianceApi.Api.Requests;
 using ComplianceApi.Guard;
+using ComplianceApi.Operations;
 using Findings;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Records;
@@ -50,7 +52,7 @@ public static class EvaluationRoutes
     /// still on site: missing lists what to do before leaving. The answer says what the record shows; it never says that a boiler is safe.
     /// </remarks>
     private static async Task<Results<EvaluationCreated, EvaluationShown, ProblemResult>> Create(
-        HttpRequest request, Judge judge, Repeats repeats, Tenant tenant, CancellationToken cancel)
+        HttpRequest request, RecordIntake intake, Repeats repeats, Tenant tenant, CancellationToken cancel)
     {
         if (!IdempotencyKey.TryRead(request, out var key))
             return IdempotencyKey.Refusal;
@@ -68,21 +70,26 @@ public static class EvaluationRoutes
             return new EvaluationCreated(earlier.Evaluation.Show(earlier.Shown));
 
         var law = new Law(AsOf.Of(request), NextChange.Of(request));
-        Judged judged;
+        TakenRecord taken;
+        using var judging = Telemetry.StartJudging();
         try
         {
-            judged = await judge.JudgeAsync(tenant, body.Bytes, shown, keep, law, cancel, repeat?.Keyed);
+            taken = await intake.TakeAsync(tenant, body.Bytes, shown, keep, law, cancel, repeat?.Keyed);
         }
         catch (KeyLostException)
         {
             return new ProblemResult(ProblemKind.KeyInFlight);
         }
 
-        if (judged.Problem is { } problem)
-            return problem;
-        repeat?.IsStored = true;
+        if (taken.Evaluation is not { } evaluation)
+        {
+            Telemetry.Refused();
+            return ProblemResult.Of(taken.Kind, taken.Faults);
+        }
 
-        var answer = judged.Evaluation!.Show(shown);
+        Telemetry.Judged(evaluation.Outcome);
+        repeat?.IsStored = true;
+        var answer = evaluation.Show(shown);
         return keep ? new EvaluationCreated(answer) : new EvaluationShown(answer);
     }
 
