@@ -1,15 +1,15 @@
 namespace Findings;
 
-/// <summary>A limit as it stood on the record's date. At least one of <see cref="Min"/>, <see cref="Max"/> and <see cref="Text"/> is given.</summary>
+/// <summary>A limit as it stood on the record's date. At least one of <c>min</c>, <c>max</c> and <c>text</c> is given.</summary>
 public sealed class Limit
 {
     /// <summary>Smallest conforming value, itself conforming.</summary>
     public decimal? Min { get; init; }
 
-    /// <summary>Largest conforming value, itself conforming unless <see cref="MaxExcluded"/>.</summary>
+    /// <summary>Largest conforming value, itself conforming unless <c>maxExcluded</c>.</summary>
     public decimal? Max { get; init; }
 
-    /// <summary>True where the value must stay below <see cref="Max"/>.</summary>
+    /// <summary>True where the value must stay below <c>max</c>.</summary>
     public bool? MaxExcluded { get; init; }
 
     /// <summary>The limit in words, where numbers do not say all of it.</summary>

@@ -47,7 +47,7 @@ public sealed class RuleCase
 /// <summary>What a rule must say of a case.</summary>
 public sealed class Expectation
 {
-    /// <summary>The outcome: of the answer for <see cref="Subject"/>, or without one the gravest of the rule's answers.</summary>
+    /// <summary>The outcome: of the answer for <c>subject</c>, or without one the gravest of the rule's answers.</summary>
     public required Outcome Outcome { get; init; }
 
     /// <summary>JSON Pointer of the subject.</summary>

@@ -21,7 +21,7 @@ public sealed class LimitDefinition
     /// <summary>Largest conforming value.</summary>
     public decimal? Max { get; init; }
 
-    /// <summary>True where the value must stay below <see cref="Max"/>.</summary>
+    /// <summary>True where the value must stay below <c>max</c>.</summary>
     public bool? MaxExcluded { get; init; }
 
     /// <summary>Unit (UCUM).</summary>

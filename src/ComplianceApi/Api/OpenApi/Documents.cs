@@ -1,5 +1,6 @@
 using System.Reflection;
 using Findings;
+using Jobs;
 using Microsoft.OpenApi;
 using Records;
 using Records.Values;
@@ -30,7 +31,7 @@ public static class Documents
     public const string KeyScheme = "key";
 
     private static readonly Assembly[] Described =
-        [typeof(Documents).Assembly, typeof(ServiceRecord).Assembly, typeof(Evaluation).Assembly, typeof(LimitDefinition).Assembly, typeof(RuleCase).Assembly, typeof(ApplianceProfile).Assembly];
+        [typeof(Documents).Assembly, typeof(ServiceRecord).Assembly, typeof(Evaluation).Assembly, typeof(LimitDefinition).Assembly, typeof(RuleCase).Assembly, typeof(ApplianceProfile).Assembly, typeof(AuditStatus).Assembly];
 
     /// <summary>Adds what makes the documents.</summary>
     public static void AddTo(IServiceCollection services)

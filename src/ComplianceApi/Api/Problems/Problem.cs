@@ -27,7 +27,7 @@ public sealed class Problem
     public IReadOnlyList<ProblemError>? Errors { get; init; }
 }
 
-/// <summary>One fault of a request: of its body at <see cref="Pointer"/>, or of <see cref="Parameter"/>.</summary>
+/// <summary>One fault of a request: of its body at <c>pointer</c>, or of the parameter <c>parameter</c>.</summary>
 public sealed class ProblemError
 {
     /// <summary>JSON Pointer into the body as a URI fragment, such as <c>#/combustion/readings/0/coPpm</c>; <c>#</c> is the whole body.</summary>
