@@ -6,6 +6,7 @@ using Npgsql;
 namespace Api.Tests;
 
 /// <summary>One Idempotency-Key sent to two instances, each a process of its own, on one store.</summary>
+[Collection("Heavy processes")]
 public sealed class TwoInstancesTests(ServiceInProcess service) : IClassFixture<ServiceInProcess>, IDisposable
 {
     private const int Tries = 20;

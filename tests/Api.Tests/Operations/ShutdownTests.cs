@@ -4,6 +4,7 @@ using Microsoft.Data.Sqlite;
 namespace Api.Tests;
 
 /// <summary>A service that is told to end ends in good order.</summary>
+[Collection("Heavy processes")]
 public sealed class ShutdownTests(ServiceInProcess service) : IClassFixture<ServiceInProcess>
 {
     [Fact]
