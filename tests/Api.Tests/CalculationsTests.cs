@@ -111,6 +111,23 @@ public sealed class CalculationsTests(ServiceInProcess service) : IClassFixture<
     }
 
     [Fact]
+    public async Task Of_very_many_faults_the_first_are_listed_and_the_rest_counted_and_long_names_cut()
+    {
+        var unknown = string.Concat(Enumerable.Range(0, 600).Select(number => $",\"{new string('n', 1000)}{number}\":1"));
+        foreach (var (body, status, more) in new[]
+        {
+            ($$"""{"coPpm":1,"co2Percent":"x"{{unknown}}}""", HttpStatusCode.UnprocessableEntity, 101),
+            ($$"""{"coPpm":1,"co2Percent":9{{string.Concat(Enumerable.Repeat(",\"coPpm\":1", 501))}}}""", HttpStatusCode.BadRequest, 1),
+        })
+        {
+            var errors = (await (await _client.PostAsync("/v1/calculations/coCo2Ratio", Calls.Json(body))).Read(status))["errors"]!.AsArray();
+
+            Assert.Equal((501, "#", "moreFaults", $"Not listed: {more} more."), (errors.Count, errors[^1]!["pointer"].Text(), errors[^1]!["code"].Text(), errors[^1]!["detail"].Text()));
+            Assert.All(errors, error => Assert.True(error!["pointer"].Text().Length < 400));
+        }
+    }
+
+    [Fact]
     public async Task Unknown_names_queries_and_media_types_are_refused()
     {
         Assert.Equal(HttpStatusCode.NotFound, (await _client.PostAsync("/v1/calculations/nothing", Calls.Json("{}"))).StatusCode);

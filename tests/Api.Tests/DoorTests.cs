@@ -46,7 +46,7 @@ public sealed class DoorTests(ServiceInProcess service) : IClassFixture<ServiceI
         Assert.Equal(expected, Faults(await (await _client.PostRecord(record)).Read(HttpStatusCode.UnprocessableEntity)));
 
         var lines = AuditCalls.Lines([record]);
-        Assert.Equal(expected, Faults((await (await _client.PostAudit(lines)).ReadLines())[0]["problem"]!));
+        Assert.Equal(expected, FaultsOfLine((await (await _client.PostAudit(lines)).ReadLines())[0]));
 
         var audit = (await _client.PostAudit(lines, later: true)).Headers.Location!;
         await _client.Completed(audit);
@@ -59,7 +59,7 @@ public sealed class DoorTests(ServiceInProcess service) : IClassFixture<ServiceI
         {
             var (exitCode, output, error) = await Run(command, file, "--path", service.StorePath, "--format", command == "check" ? "json" : "ndjson");
             Assert.True(exitCode == 2, $"{command}: {exitCode}\n{output}\n{error}");
-            Assert.Equal(expected, Faults(JsonNode.Parse(output.Split('\n')[0])!["problem"]!));
+            Assert.Equal(expected, FaultsOfLine(JsonNode.Parse(output.Split('\n')[0])!));
         }
     }
 
@@ -114,6 +114,12 @@ public sealed class DoorTests(ServiceInProcess service) : IClassFixture<ServiceI
     private async Task<string> Post(byte[] record) => (await (await _client.PostRecord(record)).Read(HttpStatusCode.Created))["evaluationId"].Text();
 
     private static string[] Faults(JsonNode problem) => [.. problem["errors"]!.AsArray().Select(fault => $"{fault!["pointer"].Text()} {fault["code"].Text()}")];
+
+    private static string[] FaultsOfLine(JsonNode line)
+    {
+        Assert.True(line["problem"] is not null, $"It was not refused: {line.ToJsonString()}");
+        return Faults(line["problem"]!);
+    }
 
     private async Task<(int ExitCode, string Out, string Error)> Run(params string[] arguments)
     {

@@ -11,6 +11,7 @@ namespace Api.Tests;
 /// What may befall a running service while records arrive, over real HTTP: a clear error or a reported line, bounded memory, and it still
 /// answers. HOSTILE_GIGABYTES makes the long line longer (tests/long/audit-hostile: 10); here it has 200 MB.
 /// </summary>
+[Collection("Heavy processes")]
 public sealed class HostileAuditTests(ServiceInProcess service) : IClassFixture<ServiceInProcess>
 {
     private const string Loopback = "--urls=http://127.0.0.1:0";

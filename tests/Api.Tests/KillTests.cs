@@ -3,6 +3,7 @@ using System.Net;
 namespace Api.Tests;
 
 /// <summary>Services and databases that end in the middle of an audit or a preview. tests/long/kill does the same fifty times on twenty thousand records.</summary>
+[Collection("Heavy processes")]
 public sealed class KillTests(ServiceInProcess service) : IClassFixture<ServiceInProcess>
 {
     private const int Records = 2000;

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Text;
 using System.Text.RegularExpressions;
 
 namespace Api.Tests;
@@ -6,6 +7,9 @@ namespace Api.Tests;
 /// <summary>The service as a process of its own, as an operator starts it.</summary>
 internal sealed partial class RunningService : IDisposable
 {
+    /// <summary>Characters among which it says that it listens, if it does.</summary>
+    private const int FirstLines = 16 * 1024;
+
     private readonly DirectoryInfo _folder;
     private readonly bool _isOwnFolder;
     private readonly Process _process;
@@ -81,13 +85,33 @@ internal sealed partial class RunningService : IDisposable
         throw new InvalidOperationException(await _process.StandardError.ReadToEndAsync(patience.Token));
     }
 
-    /// <summary>Waits until it has ended by itself; gives its exit code, what it printed and what it said on the error stream.</summary>
+    /// <summary>
+    /// Waits until it has ended by itself; gives its exit code, what it printed and what it said on the error stream. Fails as soon as it
+    /// begins to listen instead, and after a minute.
+    /// </summary>
     public async Task<(int ExitCode, string Printed, string Said)> Outcome()
     {
         using var patience = new CancellationTokenSource(TimeSpan.FromMinutes(1));
         var said = _process.StandardError.ReadToEndAsync(patience.Token);
-        Logged = await _process.StandardOutput.ReadToEndAsync(patience.Token);
-        await _process.WaitForExitAsync(patience.Token);
+        var printed = new StringBuilder();
+        try
+        {
+            var buffer = new char[FirstLines];
+            for (int read; (read = await _process.StandardOutput.ReadAsync(buffer, patience.Token)) > 0;)
+            {
+                printed.Append(buffer, 0, read);
+                if (printed.Length <= FirstLines && ListeningLine.IsMatch(printed.ToString()))
+                    Assert.Fail($"It was to end by itself, and listens:\n{printed}");
+            }
+
+            await _process.WaitForExitAsync(patience.Token);
+        }
+        catch (OperationCanceledException)
+        {
+            Assert.Fail($"It was to end by itself, and has not within a minute. It printed:\n{printed}");
+        }
+
+        Logged = printed.ToString();
         return (_process.ExitCode, Logged, await said);
     }
 
@@ -95,7 +119,12 @@ internal sealed partial class RunningService : IDisposable
     public async Task<(int ExitCode, string Said)> Ended() => await Outcome() is var (exitCode, _, said) ? (exitCode, said) : default;
 
     /// <summary>Waits until it has ended by itself; gives what it printed.</summary>
-    public async Task<string> Printed() => await Outcome() is (0, var printed, _) ? printed : throw new InvalidOperationException("It did not end well.");
+    public async Task<string> Printed()
+    {
+        var (exitCode, printed, said) = await Outcome();
+        Assert.True(exitCode == 0, $"It ended with {exitCode}:\n{printed}\n{said}");
+        return printed;
+    }
 
     /// <summary>Tells it to end, as a service manager does, and waits; gives its exit code.</summary>
     public async Task<int> Terminated()

@@ -76,6 +76,18 @@ public sealed class SamplingTests(ServiceInProcess service) : IClassFixture<Serv
     }
 
     [Theory]
+    [InlineData("1", "#/items/0 wrongType", 600)]
+    [InlineData("\"a\"", "#/items/1 duplicateItem", 601)]
+    public async Task Of_very_many_faults_the_first_are_listed_and_the_rest_counted(string item, string first, int items)
+    {
+        var body = $$"""{"tolerableCount":1,"confidencePercent":95,"seed":"s","items":[{{string.Join(',', Enumerable.Repeat(item, items))}}]}""";
+        var errors = (await (await _client.PostAsync("/v1/sampling", Calls.Json(body))).Read(HttpStatusCode.UnprocessableEntity))["errors"]!.AsArray();
+
+        Assert.Equal(first, $"{errors[0]!["pointer"].Text()} {errors[0]!["code"].Text()}");
+        Assert.Equal((501, "#", "moreFaults", "Not listed: 100 more."), (errors.Count, errors[^1]!["pointer"].Text(), errors[^1]!["code"].Text(), errors[^1]!["detail"].Text()));
+    }
+
+    [Theory]
     [InlineData("""{"population":1,"population":2}""")]
     [InlineData("""{"items":[{"a":1,"a":2}]}""")]
     [InlineData("")]

@@ -25,6 +25,10 @@ public sealed class SupersedingTests(ServiceInProcess service) : IClassFixture<S
             Assert.Equal(["otherAppliance"], (await (await _client.PostAudit(AuditCalls.Lines([other]))).ReadLines())[0]["problem"]!["errors"].Texts("code"));
             var audit = (await _client.PostAudit(AuditCalls.Lines([other]), later: true)).Headers.Location!;
             await _client.Completed(audit);
+            var rows = (await _client.GetJson($"{audit}/findings?limit=500"))["items"]!.AsArray();
+            var row = Assert.Single(rows)!;
+            Assert.Equal((1, "rejected", "#/supersedes"), (row["line"].Number(), row["outcome"].Text(), row["subject"].Text()));
+            Assert.StartsWith("otherAppliance:", row["message"].Text(), StringComparison.Ordinal);
         }
 
         Assert.Equal([danger], (await _client.GetJson("/v1/appliances/S-1"))["visits"].Texts("evaluationId"));

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace Records.Reading;
 
 /// <summary>One thing wrong with a posted record.</summary>
@@ -7,7 +9,15 @@ namespace Records.Reading;
 /// </param>
 /// <param name="Code">A word for programs, such as <c>outOfRange</c>; it never changes its meaning.</param>
 /// <param name="Detail">What is wrong and what was expected, for a reader.</param>
-public sealed record Fault(string Pointer, string Code, string Detail);
+public sealed record Fault(string Pointer, string Code, string Detail)
+{
+    /// <summary>The faults as they are answered: the first <see cref="RecordReader.MostFaults"/>, and then a count of those that are not listed.</summary>
+    public static IReadOnlyList<Fault> Listed(IReadOnlyList<Fault> faults) => faults.Count <= RecordReader.MostFaults
+        ? faults
+        : [.. faults.Take(RecordReader.MostFaults), OfUnlisted(faults.Count - RecordReader.MostFaults)];
+
+    internal static Fault OfUnlisted(int count) => new("#", FaultCodes.MoreFaults, string.Create(CultureInfo.InvariantCulture, $"Not listed: {count} more."));
+}
 
 /// <summary>How far a body got.</summary>
 public enum FaultKind

@@ -51,7 +51,7 @@ internal sealed class FaultFinder
         foreach (var property in json.EnumerateObject())
         {
             var name = JsonText.NameOf(property);
-            var at = place + "/" + PlacedFault.Escape(name);
+            var at = place + "/" + JsonText.PointerPartOf(name);
             if (!seen.Add(name))
             {
                 Note(new(at, FaultCodes.DuplicateMember, FaultTexts.Duplicate(name)));

@@ -9,6 +9,8 @@ namespace Records.Reading;
 /// <summary>Whether a body is JSON at all, and the texts in it.</summary>
 public static class JsonText
 {
+    private const int LongestName = 100;
+
     /// <summary>Why a body cannot be read as JSON; null when it can. Members given twice are left to the finder of faults.</summary>
     /// <param name="utf8">The body.</param>
     /// <param name="maxDepth">How many levels of objects and lists it may have.</param>
@@ -68,5 +70,12 @@ public static class JsonText
         {
             return Encoding.UTF8.GetString(JsonMarshal.GetRawUtf8PropertyName(property));
         }
+    }
+
+    /// <summary>A member's name as a part of a JSON Pointer (RFC 6901, section 3), cut to a sane length.</summary>
+    public static string PointerPartOf(string name)
+    {
+        var shown = name.Length > LongestName ? name[..LongestName] + "..." : name;
+        return shown.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal);
     }
 }

@@ -7,21 +7,12 @@ namespace Records.Reading;
 /// <summary>A fault with its place as a plain JSON Pointer, by which faults are sorted.</summary>
 internal sealed record PlacedFault(string Place, string Code, string Detail)
 {
-    private const int LongestName = 100;
-
     /// <summary>From a validator's failure, whose place is a path of C# names: <c>Combustion.Readings[0].CoPpm</c>.</summary>
     public static PlacedFault Of(ValidationFailure failure)
     {
         var parts = failure.PropertyName.Split(['.', '['], StringSplitOptions.RemoveEmptyEntries);
         var place = string.Concat(parts.Select(part => "/" + (part.EndsWith(']') ? part[..^1] : WireNames.OfMember(part))));
         return new(place, failure.ErrorCode, failure.ErrorMessage);
-    }
-
-    /// <summary>A member's name as a part of a JSON Pointer (RFC 6901, section 3), cut to a sane length.</summary>
-    public static string Escape(string name)
-    {
-        var shown = name.Length > LongestName ? name[..LongestName] + "..." : name;
-        return shown.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal);
     }
 
     /// <summary>The faults as they are answered: sorted by place, and then a count of those that are not listed.</summary>
@@ -31,7 +22,7 @@ internal sealed record PlacedFault(string Place, string Code, string Detail)
             .Select(f => new Fault(f.Fragment(), f.Code, f.Detail)).ToList();
         if (unlisted > 0)
         {
-            listed.Add(new Fault("#", FaultCodes.MoreFaults, string.Create(CultureInfo.InvariantCulture, $"Not listed: {unlisted} more.")));
+            listed.Add(Fault.OfUnlisted(unlisted));
         }
 
         return listed;

@@ -10,7 +10,7 @@ internal sealed class ContractHandler : DelegatingHandler
     private static readonly string[] SometimesAbsent = ["Link", "Sunset", "RateLimit", "RateLimit-Policy"];
 
     /// <summary>What a schema cannot say, as the document lists it.</summary>
-    private static readonly string[] BeyondSchemas = ["outOfOrder", "boundsCrossed", "oneOnly", "duplicateItem", "unknownReference", "otherAppliance", "reasonNeeded", "notYet", "notExact"];
+    private static readonly string[] BeyondSchemas = ["outOfOrder", "boundsCrossed", "oneOnly", "duplicateItem", "unknownReference", "otherAppliance", "reasonNeeded", "notYet", "notExact", "moreFaults"];
 
     protected override async Task<HttpResponseMessage> SendAsync(HttpRequestMessage request, CancellationToken cancellationToken)
     {

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Globalization;
 using System.Net;
 using System.Net.Http.Headers;
 using System.Text;
@@ -10,10 +11,17 @@ using Storage.Keys;
 
 namespace Api.Tests.Operations;
 
-/// <summary>Requests that take much work leave the service to the others.</summary>
+/// <summary>Requests that take much work leave the service to the others. Runs alone: it measures how long requests take.</summary>
+[Collection("Alone")]
 public sealed class DearWorkTests
 {
     private const int Dear = 20;
+    private const int Turns = 4;
+    private const int Evaluated = 10;
+    private const int Attempts = 3;
+
+    /// <summary>A record that waited for the work of others took fifteen to thirty times as long.</summary>
+    private const double MostSlower = 7;
 
     [Fact]
     public async Task One_tenants_dear_requests_wait_for_each_other_and_too_many_are_refused()
@@ -71,7 +79,7 @@ public sealed class DearWorkTests
         {
             var store = Path.Combine(folder.FullName, "c.db");
             string one, other;
-            using (var opened = Database.Open(store))
+            using (var opened = Database.Open(store, StoreOpening.OrMake))
                 (one, other) = (await Add(opened, "a"), await Add(opened, "b"));
             using var running = new RunningService("--urls=http://127.0.0.1:0", $"--Store:Path={store}", "--Limits:AuditsAtOnce=100");
             using var quick = With(await running.Listening(), one);
@@ -80,30 +88,30 @@ public sealed class DearWorkTests
             var month = AuditCalls.Lines(AuditCalls.Month(example, 300));
             await dear.Completed((await dear.PostAudit(month, later: true)).Headers.Location!);
             await Evaluations(quick, example, 40);
-            var alone = await Evaluations(quick, example, 40);
 
-            using var stop = new CancellationTokenSource();
-            var asked = Enumerable.Range(0, Dear).Select(number => Task.Run(async () =>
+            // In turns, so that what else the machine does slows both alike.
+            var seen = new List<string>();
+            for (var attempt = 0; attempt < Attempts; attempt++)
             {
-                for (; !stop.IsCancellationRequested; await Task.Delay(50))
+                var (alone, beside) = (new List<TimeSpan>(), new List<TimeSpan>());
+                for (var turn = 0; turn < Turns; turn++)
                 {
-                    using var answer = await ((number % 4) switch
-                    {
-                        0 => dear.PostAudit(month),
-                        1 => dear.PostAsync("/v1/sampling", Calls.Json("""{"population":1000000,"tolerableCount":2000,"confidencePercent":99,"allowedFaults":10}""")),
-                        _ => dear.GetAsync("/v1/worth-a-look?from=2026-01-01&to=2026-12-31"),
-                    });
-                    Assert.True(answer.StatusCode is HttpStatusCode.OK or HttpStatusCode.TooManyRequests or HttpStatusCode.GatewayTimeout, $"{answer.StatusCode}");
+                    alone.AddRange(await Evaluations(quick, example, Evaluated));
+                    using var stop = new CancellationTokenSource();
+                    var asked = Enumerable.Range(0, Dear).Select(number => Task.Run(() => AskForMuch(dear, number, month, stop.Token))).ToList();
+                    await Task.Delay(500);
+                    beside.AddRange(await Evaluations(quick, example, Evaluated));
+                    await stop.CancelAsync();
+                    await Task.WhenAll(asked);
                 }
-            })).ToList();
-            await Task.Delay(1000);
-            var beside = await Evaluations(quick, example, 40);
-            await stop.CancelAsync();
-            await Task.WhenAll(asked);
 
-            var (median, worst) = (beside[beside.Count / 2], beside[^1]);
-            Assert.True(median < 10 * alone[alone.Count / 2] + TimeSpan.FromMilliseconds(100), $"median {alone[alone.Count / 2].TotalMilliseconds} ms alone, {median.TotalMilliseconds} ms beside");
-            Assert.True(worst < TimeSpan.FromSeconds(2), $"worst {worst.TotalMilliseconds} ms");
+                var ratio = Median(beside) / Median(alone);
+                seen.Add(string.Create(CultureInfo.InvariantCulture, $"{Median(alone).TotalMilliseconds:F1} ms alone, {Median(beside).TotalMilliseconds:F1} ms beside"));
+                if (ratio < MostSlower)
+                    return;
+            }
+
+            Assert.Fail(string.Join("; ", seen));
         }
         finally
         {
@@ -125,31 +133,44 @@ public sealed class DearWorkTests
         Assert.Equal(1201, (await some.ReadLines()).Length);
     }
 
-    [Fact]
-    public async Task For_who_has_left_nothing_is_worked_on()
+    /// <summary>Bodies whose work takes longer than their sender waits, each within the bounds of what is read and judged at once.</summary>
+    [Theory]
+    [InlineData("a header of many names")]
+    [InlineData("rows of a list with gaps")]
+    [InlineData("a month of records")]
+    public async Task For_who_has_left_nothing_is_worked_on(string what)
     {
+        var (body, type) = what switch
+        {
+            "a header of many names" => (AuditCalls.Utf8(string.Join(',', Enumerable.Range(0, 140_000).Select(n => $"c{n}")) + "\n1\n"), "text/csv"),
+            "rows of a list with gaps" => (AuditCalls.Utf8("defects.199\n" + string.Concat(Enumerable.Repeat("1\n", 5000))), "text/csv"),
+            _ => (AuditCalls.Lines(AuditCalls.Month(await File.ReadAllBytesAsync(Path.Combine(Repository.Root, "rules", "example-record.json")), 2500)), AuditCalls.Ndjson),
+        };
         using var running = new RunningService("--urls=http://127.0.0.1:0", "--Audits:Workers=0");
         using var client = await running.Listening();
-        var header = Encoding.UTF8.GetBytes(string.Join(',', Enumerable.Range(0, 150_000).Select(n => $"c{n}")) + "\n1\n");
-        var month = AuditCalls.Lines(AuditCalls.Month(await File.ReadAllBytesAsync(Path.Combine(Repository.Root, "rules", "example-record.json")), 4000));
-        foreach (var (body, type) in new[] { (header, "text/csv"), (month, AuditCalls.Ndjson) })
+        using (var patience = new CancellationTokenSource(TimeSpan.FromSeconds(1.5)))
         {
-            using var patience = new CancellationTokenSource(TimeSpan.FromSeconds(1));
             try
             {
                 using var content = new ByteArrayContent(body) { Headers = { ContentType = new MediaTypeHeaderValue(type) } };
-                await client.PostAsync("/v1/audits", content, patience.Token);
+                using var answer = await client.PostAsync("/v1/audits", content, patience.Token);
+                Assert.NotEqual(HttpStatusCode.RequestEntityTooLarge, answer.StatusCode);
             }
             catch (OperationCanceledException)
             {
                 // Gone before the answer, as is meant.
             }
+        }
 
-            await Task.Delay(2000);
+        var seen = new List<double>();
+        do
+        {
+            Assert.True(seen.Count < 20, $"Milliseconds of work in each second since the sender has left: {string.Join(", ", seen)}");
             var before = running.ProcessorTime;
             await Task.Delay(1000);
-            Assert.True(running.ProcessorTime - before < TimeSpan.FromMilliseconds(500), $"{type}: {(running.ProcessorTime - before).TotalMilliseconds} ms of work in a second for who has left");
+            seen.Add((running.ProcessorTime - before).TotalMilliseconds);
         }
+        while (seen[^1] >= 50);
     }
 
     private static Task<string> KeyOf(IServiceProvider services, string tenant) =>
@@ -164,7 +185,23 @@ public sealed class DearWorkTests
         return client;
     }
 
-    /// <summary>How long single records take, one after the other, the quickest first.</summary>
+    private static async Task AskForMuch(HttpClient client, int number, byte[] month, CancellationToken stop)
+    {
+        for (; !stop.IsCancellationRequested; await Task.Delay(50, CancellationToken.None))
+        {
+            using var answer = await ((number % 4) switch
+            {
+                0 => client.PostAudit(month),
+                1 => client.PostAsync("/v1/sampling", Calls.Json("""{"population":1000000,"tolerableCount":2000,"confidencePercent":99,"allowedFaults":10}"""), CancellationToken.None),
+                _ => client.GetAsync("/v1/worth-a-look?from=2026-01-01&to=2026-12-31", CancellationToken.None),
+            });
+            Assert.True(answer.StatusCode is HttpStatusCode.OK or HttpStatusCode.TooManyRequests or HttpStatusCode.GatewayTimeout, $"{answer.StatusCode}");
+        }
+    }
+
+    private static TimeSpan Median(List<TimeSpan> times) => times.Order().ElementAt(times.Count / 2);
+
+    /// <summary>How long single records take, one after the other.</summary>
     private static async Task<List<TimeSpan>> Evaluations(HttpClient client, byte[] record, int times)
     {
         var all = new List<TimeSpan>();
@@ -175,7 +212,6 @@ public sealed class DearWorkTests
             all.Add(Stopwatch.GetElapsedTime(start));
         }
 
-        all.Sort();
         return all;
     }
 }

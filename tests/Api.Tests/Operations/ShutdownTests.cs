@@ -4,6 +4,7 @@ using Microsoft.Data.Sqlite;
 namespace Api.Tests.Operations;
 
 /// <summary>A service that is told to end ends in good order.</summary>
+[Collection("Heavy processes")]
 public sealed class ShutdownTests(ServiceInProcess service) : IClassFixture<ServiceInProcess>
 {
     [Fact]
@@ -23,7 +24,8 @@ public sealed class ShutdownTests(ServiceInProcess service) : IClassFixture<Serv
             watch.Stop();
         }
 
-        Assert.True(watch.Elapsed < TimeSpan.FromSeconds(20), watch.Elapsed.ToString());
+        // As long as the unit in DEVELOPERS.md waits before it kills.
+        Assert.True(watch.Elapsed < TimeSpan.FromSeconds(45), $"It took {watch.Elapsed.TotalSeconds} s to end.");
         await using (var connection = new SqliteConnection($"Data Source={Path.Combine(folder.FullName, "c.db")}"))
         {
             await connection.OpenAsync();

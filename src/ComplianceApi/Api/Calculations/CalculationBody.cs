@@ -29,13 +29,14 @@ internal static class CalculationBody
         List<Fault> faults = [.. BodyText.Duplicates(document.RootElement)];
         var kind = faults.Count > 0 ? FaultKind.Unreadable : FaultKind.Invalid;
         given = Read(document.RootElement, computation, faults);
-        problem = faults.Count > 0 ? ProblemResult.Of(kind, faults) : null;
+        problem = faults.Count > 0 ? ProblemResult.Of(kind, Fault.Listed(faults)) : null;
         return problem is null;
     }
 
     private static Dictionary<string, object> Read(JsonElement body, Computation computation, List<Fault> faults)
     {
         var given = new Dictionary<string, object>(StringComparer.Ordinal);
+        var unknown = $"'{computation.Name}' takes only {string.Join(", ", computation.Inputs.Select(known => known.Name))}.";
         if (body.ValueKind != JsonValueKind.Object)
             faults.Add(new Fault("#", FaultCodes.WrongType, "Expected an object with the inputs as its members."));
         else
@@ -55,7 +56,7 @@ internal static class CalculationBody
             var name = JsonText.NameOf(member);
             var input = computation.Inputs.FirstOrDefault(input => input.Name == name);
             if (input is null)
-                faults.Add(new Fault(BodyText.Below("#", name), FaultCodes.UnknownMember, $"'{computation.Name}' takes only {string.Join(", ", computation.Inputs.Select(known => known.Name))}."));
+                faults.Add(new Fault(BodyText.Below("#", name), FaultCodes.UnknownMember, unknown));
             else if (ValueOf(member.Value, input, out var fault) is { } value)
                 given[input.Name] = value;
             else

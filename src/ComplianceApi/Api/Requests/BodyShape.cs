@@ -36,13 +36,14 @@ internal sealed class BodyShape(string name, string description, params BodyMemb
             return values;
         }
 
+        var unknown = $"The body takes only {string.Join(", ", members.Select(member => member.Name))}.";
         foreach (var given in body.EnumerateObject().Where(given => given.Value.ValueKind != JsonValueKind.Null))
         {
             var called = JsonText.NameOf(given);
             if (Array.Find(members, member => member.Name == called) is { } known)
                 values.Set(known, known.Read(given.Value, new BodyFaults(values.Faults, "#/" + known.Name)));
             else
-                values.Add(BodyText.Below("#", called), FaultCodes.UnknownMember, $"The body takes only {string.Join(", ", members.Select(member => member.Name))}.");
+                values.Add(BodyText.Below("#", called), FaultCodes.UnknownMember, unknown);
         }
 
         foreach (var absent in members.Where(member => member.IsRequired && !values.Has(member)))
@@ -61,8 +62,8 @@ internal sealed class BodyValues(FaultKind kind, List<Fault> faults)
     /// <summary>All faults so far.</summary>
     public List<Fault> Faults { get; } = faults;
 
-    /// <summary>All faults as an answer; null without any.</summary>
-    public ProblemResult? Problem => Faults.Count > 0 ? ProblemResult.Of(kind, Faults) : null;
+    /// <summary>The faults as an answer; null without any.</summary>
+    public ProblemResult? Problem => Faults.Count > 0 ? ProblemResult.Of(kind, Fault.Listed(Faults)) : null;
 
     /// <summary>Whether there are members to look at: the body is an object and can be read.</summary>
     public bool HasMembers => kind == FaultKind.Invalid && !Faults.Exists(fault => fault.Pointer == "#");

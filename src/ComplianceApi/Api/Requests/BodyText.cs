@@ -28,14 +28,13 @@ internal static class BodyText
         var seen = new HashSet<string>(StringComparer.Ordinal);
         return json.EnumerateObject().SelectMany(member =>
         {
-            var at = Below(place, JsonText.NameOf(member));
-            return seen.Add(at)
-                ? Duplicates(member.Value, at)
-                : [new Fault(at, FaultCodes.DuplicateMember, "The object has more than one member of this name.")];
+            var name = JsonText.NameOf(member);
+            return seen.Add(name)
+                ? Duplicates(member.Value, Below(place, name))
+                : [new Fault(Below(place, name), FaultCodes.DuplicateMember, "The object has more than one member of this name.")];
         });
     }
 
     /// <summary>The place of a member as a JSON Pointer in a URI fragment (RFC 6901, section 6).</summary>
-    public static string Below(string place, string name) =>
-        $"{place}/{Uri.EscapeDataString(name.Replace("~", "~0", StringComparison.Ordinal).Replace("/", "~1", StringComparison.Ordinal))}";
+    public static string Below(string place, string name) => $"{place}/{Uri.EscapeDataString(JsonText.PointerPartOf(name))}";
 }

@@ -130,7 +130,7 @@ internal sealed class SamplingQuestion
         var seen = new HashSet<string>(StringComparer.Ordinal);
         foreach (var (index, item) in (items ?? []).Index())
         {
-            if (item.Length > 0 && !seen.Add(item) && body.Faults.Count < RecordReader.MostFaults)
+            if (item.Length > 0 && !seen.Add(item))
                 body.Add($"#/items/{index}", FaultCodes.DuplicateItem, "The item is in the list already.");
         }
     }
