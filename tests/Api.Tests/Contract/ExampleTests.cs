@@ -17,7 +17,7 @@ public sealed partial class ExampleTests(ServiceInProcess service) : IClassFixtu
     private const string SomeId = "01994825-1a00-7000-8000-000000000001";
     private const string SomeTrace = "0af7651916cd43dd8448eb211c80319c";
     private const int MostShown = 5;
-    private static readonly string File = Path.Combine(Repository.Root, "src", "ComplianceApi", "OpenApi", "examples.json");
+    private static readonly string File = Path.Combine(Repository.Root, "src", "ComplianceApi", "Api", "OpenApi", "examples.json");
     private static readonly JsonSerializerOptions Readable = new() { WriteIndented = true, Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>Of the service that answers: the other one would begin to judge if it were asked for its own.</summary>

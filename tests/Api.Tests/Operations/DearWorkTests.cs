@@ -2,7 +2,6 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Net;
 using System.Net.Http.Headers;
-using System.Text;
 using Api.Tests.Contract;
 using Api.Tests.Keys;
 using Microsoft.Extensions.DependencyInjection;
