@@ -22,9 +22,11 @@ public sealed class RecordIntake(
     /// <param name="law">Whose law.</param>
     /// <param name="cancel">Cancels the operation.</param>
     /// <param name="keyed">The caller's key and the id that its evaluation is to have; null: no key, and a new id.</param>
+    /// <param name="keyId">Id of the key with which it was posted; null: none was asked for.</param>
     /// <exception cref="KeyLostException">The key was held for too long; nothing is stored.</exception>
     public async Task<TakenRecord> TakeAsync(
-        Tenant tenant, ReadOnlyMemory<byte> posted, Include shown, bool keep, Law law, CancellationToken cancel, KeyedRequest? keyed = null)
+        Tenant tenant, ReadOnlyMemory<byte> posted, Include shown, bool keep, Law law, CancellationToken cancel, KeyedRequest? keyed = null,
+        string? keyId = null)
     {
         var read = RecordReader.Read(posted);
         if (!read.IsRecord)
@@ -43,7 +45,7 @@ public sealed class RecordIntake(
             EvaluatedAt = now,
             NextChange = law.ShowsNextChange ? engine.NextChange(whole, record, said.Beside) : null,
         };
-        return !keep || await evaluations.SaveAsync(tenant, record, posted, evaluation, shown, cancel, dueDatesOf(new Visit(record, engine.Catalogue.Limits, said.Beside)), keyed)
+        return !keep || await evaluations.SaveAsync(tenant, record, posted, evaluation, shown, cancel, dueDatesOf(new Visit(record, engine.Catalogue.Limits, said.Beside)), keyed, keyId)
             ? new TakenRecord(evaluation)
             : new TakenRecord(FaultKind.Invalid, [RecordCheck.SupersededInTheMeantime]);
     }

@@ -40,10 +40,11 @@ internal abstract class DatabaseKind : IDisposable
     public static int RowsAtOnce(DbTransaction transaction) => transaction is SqliteTransaction ? 1 : 50;
 
     /// <summary>
-    /// Waits until nobody else writes visits of this tenant, and keeps others waiting until the transaction ends: which of two counts is settled by
-    /// looking for the other. SQLite lets one write at a time anyway.
+    /// Waits until nobody else writes what this tenant's journal tells, and keeps others waiting until the transaction ends: which of two visits counts
+    /// is settled by looking for the other, and an entry's number by the last one. SQLite lets one write at a time anyway. Whoever changes rows
+    /// that others change as well asks for it before the first of them, or two could wait for each other.
     /// </summary>
-    public static Task WriteVisitsAloneAsync(DbTransaction transaction, string tenant, CancellationToken cancel) => transaction is NpgsqlTransaction
+    public static Task WriteAloneAsync(DbTransaction transaction, string tenant, CancellationToken cancel) => transaction is NpgsqlTransaction
         ? transaction.Connection!.ExecuteAsync(new CommandDefinition("SELECT pg_advisory_xact_lock(hashtextextended(@tenant, 0))", new { tenant }, transaction, cancellationToken: cancel))
         : Task.CompletedTask;
 

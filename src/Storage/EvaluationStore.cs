@@ -53,10 +53,12 @@ public sealed class EvaluationStore(Database database)
     /// <param name="cancel">Gives up.</param>
     /// <param name="due">What falls due by the record.</param>
     /// <param name="keyed">The caller's key, which is settled along with it; null: none was sent.</param>
+    /// <param name="keyId">Id of the key with which it was posted; null: none was asked for.</param>
     /// <returns>False, and nothing is stored, when the evaluation that the record supersedes is not there or superseded already. One that still stands is left as it is.</returns>
     /// <exception cref="KeyLostException">The key was held for too long; nothing is stored.</exception>
     public Task<bool> SaveAsync(
-        Tenant tenant, ServiceRecord record, ReadOnlyMemory<byte> posted, Evaluation evaluation, Include shown, CancellationToken cancel, IReadOnlyList<DueDate>? due = null, KeyedRequest? keyed = null)
+        Tenant tenant, ServiceRecord record, ReadOnlyMemory<byte> posted, Evaluation evaluation, Include shown, CancellationToken cancel, IReadOnlyList<DueDate>? due = null, KeyedRequest? keyed = null,
+        string? keyId = null)
     {
         var row = new
         {
@@ -78,12 +80,14 @@ public sealed class EvaluationStore(Database database)
             landlord = record.IsLandlords() ? 1 : 0,
             landlordCheck = record.IsLandlordsCheck() ? 1 : 0,
         };
-        var visit = new VisitRows(tenant, [new ArrivingVisit(evaluation.EvaluationId!, record, evaluation, due ?? [])], evaluation.EvaluatedAt!.Value);
+        var visit = new VisitRows(tenant, [new ArrivingVisit(evaluation.EvaluationId!, record, evaluation, due ?? [])], evaluation.EvaluatedAt!.Value, keyId);
         return database.WriteAsync(
             async transaction =>
             {
                 Task<int> Execute(string sql) => transaction.Connection!.ExecuteAsync(new CommandDefinition(sql, row, transaction, cancellationToken: cancel));
                 var replaces = row.supersedes is not null && evaluation.Supersedes?.StillStands != true;
+                if (replaces)
+                    await DatabaseKind.WriteAloneAsync(transaction, tenant.Name, cancel);
                 if ((replaces && await Execute(Supersede) + await Execute(SupersedeOfAudit) != 1) || await Execute(Insert) != 1)
                     return false;
 

@@ -8,8 +8,8 @@ namespace Storage;
 public sealed class ProfileStore(Database database)
 {
     private const string Insert = """
-        INSERT INTO appliance_profiles (tenant, profile_id, version, limits, saved_at)
-        SELECT @tenant, @profileId, COALESCE(MAX(version), 0) + 1, @limits, @savedAt
+        INSERT INTO appliance_profiles (tenant, profile_id, version, limits, saved_at, in_journal)
+        SELECT @tenant, @profileId, COALESCE(MAX(version), 0) + 1, @limits, @savedAt, 1
         FROM appliance_profiles WHERE tenant = @tenant AND profile_id = @profileId
         HAVING @after IS NULL OR COALESCE(MAX(version), 0) = @after
         RETURNING version
@@ -29,8 +29,9 @@ public sealed class ProfileStore(Database database)
     /// <param name="savedAt">When.</param>
     /// <param name="cancel">Gives up.</param>
     /// <param name="after">The version that the caller has seen, 0 for none; null: whatever it is.</param>
+    /// <param name="keyId">Id of the key with which it was sent; null: none was asked for.</param>
     public async Task<ApplianceProfile?> SaveAsync(
-        Tenant tenant, string profileId, MakerLimits limits, DateTimeOffset savedAt, CancellationToken cancel, int? after = null)
+        Tenant tenant, string profileId, MakerLimits limits, DateTimeOffset savedAt, CancellationToken cancel, int? after = null, string? keyId = null)
     {
         var row = new
         {
@@ -44,7 +45,10 @@ public sealed class ProfileStore(Database database)
         await database.WriteAgainAsync(
             async transaction =>
             {
+                await DatabaseKind.WriteAloneAsync(transaction, tenant.Name, cancel);
                 version = await transaction.Connection!.ExecuteScalarAsync<int?>(new CommandDefinition(Insert, row, transaction, cancellationToken: cancel));
+                if (version is { } next)
+                    await Journal.AppendAsync(transaction, tenant.Name, [NewEntry.OfProfile(profileId, next, row.limits, row.savedAt, keyId)], cancel);
                 return true;
             },
             cancel);

@@ -9,7 +9,7 @@ namespace Storage;
 /// was taken out, for two years after its last check. HSE's guidance to landlords (hse.gov.uk/gas/landlords, on records) puts it as at
 /// least two years. Whether an appliance was taken out is not recorded here, so only two further checks end a landlord's duty.
 /// </summary>
-public sealed class Retention(Database database)
+public sealed class Retention(Database database, TimeProvider clock)
 {
     /// <summary>Fewest years that anything is kept.</summary>
     public const int FewestYears = 2;
@@ -94,12 +94,16 @@ public sealed class Retention(Database database)
                 await database.WriteAsync(
                     async transaction =>
                     {
+                        await DatabaseKind.WriteAloneAsync(transaction, asked.tenant, cancel);
                         gone = (await transaction.Connection!.QueryAsync<RemovedRecord>(Command(delete, transaction))).AsList();
                         foreach (var sql in isOfAudit ? [DeleteFindings, .. DeleteBeside] : DeleteBeside)
                         {
                             await transaction.Connection!.ExecuteAsync(
-                                sql, gone.Select(record => new { asked.tenant, record.Id, record.Line, evaluationId = isOfAudit ? EvaluationIds.Of(record.Id, record.Line) : record.Id }), transaction);
+                                sql, gone.Select(record => new { asked.tenant, record.Id, record.Line, evaluationId = IdOf(record) }), transaction);
                         }
+
+                        var now = Database.TextOf(clock.GetUtcNow());
+                        await Journal.AppendAsync(transaction, asked.tenant, gone.ConvertAll(record => new NewEntry(JournalKind.Purge, IdOf(record), now, KeyId: null)), cancel);
 
                         return true;
                     },
@@ -109,6 +113,8 @@ public sealed class Retention(Database database)
                 if (gone.Count == 0)
                     return count;
             }
+
+            string IdOf(RemovedRecord record) => isOfAudit ? EvaluationIds.Of(record.Id, record.Line) : record.Id;
         }
 
         CommandDefinition Command(string sql, DbTransaction? transaction = null) => new(sql, asked, transaction, commandTimeout: 0, cancellationToken: cancel);

@@ -32,26 +32,29 @@ internal sealed record ArrivingVisit(string EvaluationId, ServiceRecord Record, 
 /// </summary>
 internal sealed class VisitRows
 {
-    private const string Replace = "UPDATE visits SET replaced_at = @knownAt WHERE tenant = @tenant AND evaluation_id = @evaluationId AND replaced_at IS NULL";
+    private const string Replace = "UPDATE visits SET replaced_at = @knownAt, replaced_in_journal = 1 WHERE tenant = @tenant AND evaluation_id = @evaluationId AND replaced_at IS NULL";
 
     /// <summary>Removes what falls due by one visit.</summary>
     public const string DropDue = "DELETE FROM due_dates WHERE tenant = @tenant AND evaluation_id = @evaluationId";
 
     private static readonly string[] Columns =
-        ["tenant", "evaluation_id", "serial_number", "maker_key", "finished_at", "record_id", "known_at", "replaced_at", "facts", "audit_id", "line"];
+        ["tenant", "evaluation_id", "serial_number", "maker_key", "finished_at", "record_id", "known_at", "replaced_at", "facts", "audit_id", "line", "in_journal", "replaced_in_journal"];
 
     private static readonly string[] DueColumns = ["tenant", "evaluation_id", "kind", "subject_key", "finished_at", "due_on", "detail"];
 
     private readonly string _tenant;
     private readonly string _knownAt;
+    private readonly string? _keyId;
     private readonly List<Kept> _visits;
 
     /// <summary>Makes the rows, outside of any transaction.</summary>
     /// <param name="tenant">Whose.</param>
     /// <param name="visits">In the order in which they were said.</param>
     /// <param name="knownAt">Since when they are known.</param>
-    public VisitRows(Tenant tenant, IEnumerable<ArrivingVisit> visits, DateTimeOffset knownAt)
+    /// <param name="keyId">The key with which they were written; null: none.</param>
+    public VisitRows(Tenant tenant, IEnumerable<ArrivingVisit> visits, DateTimeOffset knownAt, string? keyId)
     {
+        _keyId = keyId;
         _tenant = tenant.Name;
         _knownAt = Database.TextOf(knownAt);
         _visits = [.. visits.Select(visit => new Kept(_tenant, visit))];
@@ -68,29 +71,57 @@ internal sealed class VisitRows
     /// <summary>Writes rows of what falls due.</summary>
     public static Task InsertDueAsync(DbTransaction transaction, IEnumerable<object?[]> rows, CancellationToken cancel) => transaction.InsertAsync("due_dates", DueColumns, rows, cancel);
 
-    /// <summary>Writes them.</summary>
+    /// <summary>Writes them, and tells the journal.</summary>
     public async Task WriteAsync(DbTransaction transaction, CancellationToken cancel)
     {
         if (_visits.Count == 0)
             return;
 
-        await DatabaseKind.WriteVisitsAloneAsync(transaction, _tenant, cancel);
-        var replaced = _visits.Select(kept => kept.Supersedes).OfType<string>().ToList();
+        await DatabaseKind.WriteAloneAsync(transaction, _tenant, cancel);
+        var replaced = _visits.Where(kept => kept.Supersedes is not null).Select(kept => (EvaluationId: kept.Supersedes!, By: kept)).ToList();
         await foreach (var (same, evaluationId, line) in SameOnesAsync(transaction, cancel))
         {
             if (line > same.Line)
                 same.IsReplaced = true;
             else
-                replaced.Add(evaluationId);
+                replaced.Add((evaluationId, same));
         }
 
-        foreach (var sql in replaced.Count == 0 ? [] : new[] { Replace, DropDue })
-            await transaction.Connection!.ExecuteAsync(new CommandDefinition(sql, replaced.Select(evaluationId => new { tenant = _tenant, evaluationId, knownAt = _knownAt }), transaction, cancellationToken: cancel));
+        var superseded = new List<(string EvaluationId, Kept By)>();
+        foreach (var one in replaced.DistinctBy(one => one.EvaluationId, StringComparer.Ordinal))
+        {
+            var asked = new { tenant = _tenant, evaluationId = one.EvaluationId, knownAt = _knownAt };
+            var changed = await transaction.Connection!.ExecuteAsync(new CommandDefinition(Replace, asked, transaction, cancellationToken: cancel));
+            await transaction.Connection!.ExecuteAsync(new CommandDefinition(DropDue, asked, transaction, cancellationToken: cancel));
+
+            // A posted correction replaces once, though its visit may have lost its place before; an audit meets old corrections time and again.
+            if (changed == 1 || (one.By.AuditId is null && one.By.Supersedes == one.EvaluationId))
+                superseded.Add(one);
+        }
+
         await transaction.InsertAsync("visits", Columns, _visits.Select(Row), cancel);
 
         // Of a subject that many of them are about, such as an engineer, the latest alone counts.
         var due = _visits.Where(kept => !kept.IsReplaced).SelectMany(kept => kept.DueRows).GroupBy(row => (row[2], row[3])).Select(same => same.MaxBy(row => ((string)row[4]!, (string)row[1]!), Comparer)!);
         await InsertDueAsync(transaction, due, cancel);
+        await Journal.AppendAsync(transaction, _tenant, EntriesOf(superseded.ToLookup(one => one.By, one => one.EvaluationId)), cancel);
+    }
+
+    /// <summary>Of each visit what was said, then what it has superseded, then whether it was superseded on arrival.</summary>
+    private List<NewEntry> EntriesOf(ILookup<Kept, string> superseded)
+    {
+        var entries = new List<NewEntry>(_visits.Count);
+        foreach (var kept in _visits)
+        {
+            entries.Add(Entry(JournalKind.Evaluation, kept.EvaluationId).Saying(kept.Evaluation));
+            entries.AddRange(superseded[kept].Select(evaluationId => Entry(JournalKind.Supersession, evaluationId).Saying(kept.Evaluation)));
+            if (kept.IsReplaced)
+                entries.Add(Entry(JournalKind.Supersession, kept.EvaluationId));
+        }
+
+        return entries;
+
+        NewEntry Entry(JournalKind kind, string evaluationId) => new(kind, evaluationId, _knownAt, _keyId);
     }
 
     private static Comparer<(string FinishedAt, string EvaluationId)> Comparer { get; } = Comparer<(string FinishedAt, string EvaluationId)>.Create((one, other) =>
@@ -99,6 +130,7 @@ internal sealed class VisitRows
     private object?[] Row(Kept kept) =>
     [
         _tenant, kept.EvaluationId, kept.SerialNumber, kept.MakerKey, kept.FinishedAt, kept.RecordId, _knownAt, kept.IsReplaced ? _knownAt : null, kept.Facts, kept.AuditId, kept.Line,
+        1, kept.IsReplaced ? 1 : 0,
     ];
 
     /// <summary>The stored visits whose place is taken, with their lines where they came in the same audit. Written by hand, since it is asked for each chunk.</summary>
@@ -131,6 +163,8 @@ internal sealed class VisitRows
     private sealed class Kept(string tenant, ArrivingVisit visit)
     {
         public string EvaluationId => visit.EvaluationId;
+
+        public Evaluation Evaluation => visit.Evaluation;
 
         public string? Supersedes => visit.Evaluation.Supersedes?.StillStands == true ? null : visit.Record.Supersedes;
 

@@ -27,7 +27,8 @@ internal sealed class AuditBench : IDisposable
         Results = ResultsOn(_database, Clock);
         Chunks = new WaitingChunks(_database, Clock, Lease);
         Worker = WorkerOn(_database);
-        AnotherWorker = WorkerOn(_scratch.Open(kind));
+        OpenAnother = () => _scratch.Open(kind);
+        AnotherWorker = WorkerOn(OpenAnother());
     }
 
     public ManualClock Clock { get; } = new();
@@ -36,6 +37,9 @@ internal sealed class AuditBench : IDisposable
     public static CandidateEngines Candidates { get; } = new(Scratch.Rules);
 
     public Database Store => _database;
+
+    /// <summary>Opens the store once more, as another instance would.</summary>
+    public Func<Database> OpenAnother { get; }
 
     public AuditIntake Intake { get; }
 
@@ -105,7 +109,7 @@ internal sealed class AuditBench : IDisposable
         return new(
             Scratch.Rules, profiles, new EvaluationStore(database), new HistoryStore(database), new WaitingChunks(database, clock, Lease), results, new AuditFinish(database, clock), new Corrections(database),
             new PreviewWork(database, Candidates, profiles, results, new PreviewStore(database, new AuditStore(database, clock), clock)),
-            new UnfinishedVisits(database, profiles, VisitsBy(clock)), new UnplacedLines(database));
+            new UnfinishedVisits(database, profiles, VisitsBy(clock)), new UnplacedLines(database), new UnjournaledEntries(database));
     }
 
     private static ResultStore ResultsOn(Database database, TimeProvider clock) => new(database, VisitsBy(clock));

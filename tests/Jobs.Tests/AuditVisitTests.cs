@@ -166,7 +166,7 @@ public sealed class AuditVisitTests
         Assert.NotEmpty(await Visits(bench));
         Assert.NotEmpty(await Due(bench));
 
-        var counts = await new Retention(bench.Store).PurgeAsync(Scratch.A, new(2024, 1, 1, 0, 0, 0, TimeSpan.Zero), _ => { }, default);
+        var counts = await new Retention(bench.Store, TimeProvider.System).PurgeAsync(Scratch.A, new(2024, 1, 1, 0, 0, 0, TimeSpan.Zero), _ => { }, default);
         Assert.Equal(1, counts.AuditLines);
         Assert.Empty(await Visits(bench));
         Assert.Empty(await Due(bench));

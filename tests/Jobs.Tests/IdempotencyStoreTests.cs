@@ -86,7 +86,7 @@ public sealed class IdempotencyStoreTests : IDisposable
         await Save(database, Asked("of an evaluation", 1), 1);
         await Task.Delay(Short * 2);
 
-        await new Retention(database).PurgeAsync(Scratch.A, new DateTimeOffset(2030, 1, 1, 0, 0, 0, TimeSpan.Zero), _ => { }, default);
+        await new Retention(database, TimeProvider.System).PurgeAsync(Scratch.A, new DateTimeOffset(2030, 1, 1, 0, 0, 0, TimeSpan.Zero), _ => { }, default);
 
         Assert.Equal(["in use"], await database.ReadAsync(connection => connection.QueryAsync<string>("SELECT idempotency_key FROM idempotency_keys"), default));
     }

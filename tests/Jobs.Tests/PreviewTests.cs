@@ -243,7 +243,7 @@ public sealed class PreviewTests
         var (status, rows) = await bench.Preview(Limit("1.1", "1.5"));
         Assert.NotEmpty(rows);
 
-        await new Retention(bench.Audits.Store).PurgeAsync(Scratch.A, new DateTimeOffset(2026, 8, 1, 0, 0, 0, TimeSpan.Zero), _ => { }, default);
+        await new Retention(bench.Audits.Store, TimeProvider.System).PurgeAsync(Scratch.A, new DateTimeOffset(2026, 8, 1, 0, 0, 0, TimeSpan.Zero), _ => { }, default);
 
         var left = rows.Where(row => row.FinishedOn >= new DateOnly(2026, 8, 1)).ToList();
         Assert.InRange(left.Count, 1, rows.Count - 1);

@@ -42,9 +42,9 @@ internal sealed class Scratch : IDisposable
         return Engine.Evaluate(Record()) with { EvaluationId = Guid.CreateVersion7(moment).ToString(), EvaluatedAt = moment };
     }
 
-    public static ServiceRecord Record(string? supersedes = null) => new()
+    public static ServiceRecord Record(string? supersedes = null, string recordId = "R-1") => new()
     {
-        RecordId = "R-1",
+        RecordId = recordId,
         Supersedes = supersedes,
         JobType = JobType.AnnualService,
         Jurisdiction = Jurisdiction.England,

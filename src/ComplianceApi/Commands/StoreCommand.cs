@@ -37,7 +37,7 @@ internal static class StoreCommand
         {
             var before = TimeProvider.System.GetUtcNow().AddYears(-parsed.GetValue(years));
             var output = parsed.InvocationConfiguration.Output;
-            var counts = await new Retention(database).PurgeAsync(Tenant.Local, before, removed => output.WriteLine(LineOf(removed)), stop);
+            var counts = await new Retention(database, TimeProvider.System).PurgeAsync(Tenant.Local, before, removed => output.WriteLine(LineOf(removed)), stop);
             output.WriteLine($"Removed what was finished before {before:yyyy-MM-dd}: {counts.Evaluations} evaluations, {counts.AuditLines} records of audits and {counts.Audits} audits of which nothing was left. "
                 + $"{counts.Held} records of that age stay: a landlord's, or not known whose, without two later checks of the appliance (GSIUR 1998, regulation 36(3)(c)).");
         }));

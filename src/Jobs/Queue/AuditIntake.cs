@@ -16,8 +16,8 @@ public sealed class AuditIntake(Database database, TimeProvider clock)
     private static readonly TimeSpan Patience = TimeSpan.FromMinutes(15);
 
     private const string Insert = """
-        INSERT INTO audits (tenant, audit_id, state, created_at, heard_at, looked_at_on, idempotency_key, records_read)
-        VALUES (@tenant, @auditId, 'receiving', @now, @now, @lookedAtOn, @key, 0)
+        INSERT INTO audits (tenant, audit_id, state, created_at, heard_at, looked_at_on, idempotency_key, records_read, key_id)
+        VALUES (@tenant, @auditId, 'receiving', @now, @now, @lookedAtOn, @key, 0, @keyId)
         """;
 
     private const string Accept = """
@@ -42,9 +42,10 @@ public sealed class AuditIntake(Database database, TimeProvider clock)
     /// <param name="lines">The records.</param>
     /// <param name="bodyHash">Hash of all that was sent; asked for once the records have been read to the end.</param>
     /// <param name="cancel">Gives up; nothing stays.</param>
+    /// <param name="keyId">Id of the key with which it was posted; null: none was asked for.</param>
     /// <exception cref="ManyRecordsException">From some place on nothing can be read; nothing stays.</exception>
     public async Task<Intake> ReceiveAsync(
-        Tenant tenant, string? key, IAsyncEnumerable<RecordLine> lines, Func<string> bodyHash, CancellationToken cancel)
+        Tenant tenant, string? key, IAsyncEnumerable<RecordLine> lines, Func<string> bodyHash, CancellationToken cancel, string? keyId = null)
     {
         await DropSilentAsync(cancel);
         if (key is not null && await FindAsync(tenant, key, cancel) is { } earlier)
@@ -58,6 +59,7 @@ public sealed class AuditIntake(Database database, TimeProvider clock)
             now = Database.TextOf(now),
             lookedAtOn = Database.TextOf(DateOnly.FromDateTime(now.UtcDateTime)),
             key,
+            keyId,
         };
         try
         {

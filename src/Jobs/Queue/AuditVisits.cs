@@ -17,7 +17,7 @@ public sealed class AuditVisits(ComplianceEngine engine, DueDatesOf dueDatesOf, 
     internal VisitRows RowsOf(Chunk chunk, IReadOnlyList<JudgedLine> lines)
     {
         var (now, earliest) = (clock.GetUtcNow(), chunk.AuditStartedAt.AddTicks(1));
-        return new VisitRows(chunk.Tenant, lines.Where(line => line.Line.Evaluation is not null).Select(line => VisitOf(chunk.AuditId, line)), now > earliest ? now : earliest);
+        return new VisitRows(chunk.Tenant, lines.Where(line => line.Line.Evaluation is not null).Select(line => VisitOf(chunk.AuditId, line)), now > earliest ? now : earliest, chunk.KeyId);
     }
 
     /// <summary>What falls due by a record.</summary>

@@ -12,7 +12,7 @@ namespace Jobs.Queue;
 /// <summary>Judges one chunk after the other. Any number of workers may run, in one process or in many.</summary>
 public sealed class AuditWorker(
     ComplianceEngine engine, ProfileStore profiles, EvaluationStore evaluations, HistoryStore histories, WaitingChunks queue, ResultStore results, AuditFinish finish,
-    Corrections corrections, PreviewWork previews, UnfinishedVisits unfinished, UnplacedLines unplaced)
+    Corrections corrections, PreviewWork previews, UnfinishedVisits unfinished, UnplacedLines unplaced, UnjournaledEntries unjournaled)
 {
     /// <summary>How often a chunk is taken up before it is suspected of ending whoever judges it.</summary>
     public const int MostAttempts = 5;
@@ -26,7 +26,7 @@ public sealed class AuditWorker(
         {
             // An audit that was left between its last chunk and its end.
             await finish.RunAsync(cancel);
-            return await unplaced.RunAsync(cancel) || await unfinished.RunAsync(cancel);
+            return await unjournaled.RunAsync(cancel) || await unplaced.RunAsync(cancel) || await unfinished.RunAsync(cancel);
         }
 
         if (chunk is { Attempts: > MostAttempts, Lines.Count: > 1 })

@@ -32,7 +32,7 @@ public sealed class WaitingChunks(Database database, TimeProvider clock, TimeSpa
         UPDATE audits SET state = 'running', started_at = @now WHERE tenant = @tenant AND audit_id = @auditId AND state = 'queued'
         """;
 
-    private const string SelectJob = "SELECT created_at AS CreatedAt, kind AS Kind FROM audits WHERE tenant = @tenant AND audit_id = @auditId";
+    private const string SelectJob = "SELECT created_at AS CreatedAt, kind AS Kind, key_id AS KeyId FROM audits WHERE tenant = @tenant AND audit_id = @auditId";
 
     private const string Release = """
         UPDATE audit_chunks SET claim = NULL, lease_until = NULL, attempts = attempts - 1
@@ -66,7 +66,7 @@ public sealed class WaitingChunks(Database database, TimeProvider clock, TimeSpa
                 return true;
             },
             cancel);
-        return row is null ? null : new Chunk(new Tenant(row.Tenant), row.AuditId, row.Chunk, claim, row.Attempts, Database.MomentOf(job!.CreatedAt), ChunkPayload.Read(row.Payload)) { Kind = job.Kind };
+        return row is null ? null : new Chunk(new Tenant(row.Tenant), row.AuditId, row.Chunk, claim, row.Attempts, Database.MomentOf(job!.CreatedAt), ChunkPayload.Read(row.Payload)) { Kind = job.Kind, KeyId = job.KeyId };
     }
 
     /// <summary>Gives a chunk back untouched, so that nobody has to wait for the end of its time.</summary>
@@ -116,6 +116,8 @@ public sealed class WaitingChunks(Database database, TimeProvider clock, TimeSpa
         public required string CreatedAt { get; init; }
 
         public required string Kind { get; init; }
+
+        public string? KeyId { get; init; }
     }
 }
 
@@ -132,4 +134,7 @@ public sealed record Chunk(
 {
     /// <summary>What it is a chunk of: one of <see cref="JobKinds"/>.</summary>
     public string Kind { get; init; } = JobKinds.Audit;
+
+    /// <summary>Id of the key with which it was posted; null: none was asked for.</summary>
+    public string? KeyId { get; init; }
 }

@@ -27,7 +27,7 @@ internal sealed class AuditReception(
     private const int LongestKey = 200;
 
     /// <summary>Receives it.</summary>
-    public async Task<IResult> ReceiveAsync(HttpRequest request, Tenant tenant, Include include, CancellationToken cancel)
+    public async Task<IResult> ReceiveAsync(HttpRequest request, Tenant tenant, string? keyId, Include include, CancellationToken cancel)
     {
         ArgumentNullException.ThrowIfNull(request);
         var isLater = request.Headers["Prefer"].SelectMany(value => (value ?? "").Split(',')).Any(preference => preference.Trim().Equals("respond-async", StringComparison.OrdinalIgnoreCase));
@@ -37,7 +37,7 @@ internal sealed class AuditReception(
 
         try
         {
-            return isLater ? await StoreAsync(request, body, tenant, cancel) : await AnswerAsync(body, tenant, include, cancel);
+            return isLater ? await StoreAsync(request, body, tenant, keyId, cancel) : await AnswerAsync(body, tenant, include, cancel);
         }
         catch (BodyLimitException)
         {
@@ -88,7 +88,7 @@ internal sealed class AuditReception(
             : AnswerTooLong;
     }
 
-    private async Task<IResult> StoreAsync(HttpRequest request, AuditBody body, Tenant tenant, CancellationToken cancel)
+    private async Task<IResult> StoreAsync(HttpRequest request, AuditBody body, Tenant tenant, string? keyId, CancellationToken cancel)
     {
         var key = request.Headers["Idempotency-Key"].ToString() is { Length: > 0 } given ? given : null;
         if (key is { Length: > LongestKey } || key?.Any(char.IsControl) == true)
@@ -97,7 +97,7 @@ internal sealed class AuditReception(
                 [new() { Parameter = "Idempotency-Key", Code = "unknownValue", Detail = $"Expected at most {LongestKey} characters." }]);
         }
 
-        var received = await intake.ReceiveAsync(tenant, key, body.ReadAsync(cancel), () => $"{body.Format} {body.Bytes.Hash()}", cancel);
+        var received = await intake.ReceiveAsync(tenant, key, body.ReadAsync(cancel), () => $"{body.Format} {body.Bytes.Hash()}", cancel, keyId);
         if (received.AuditId is { } auditId)
         {
             var headers = request.HttpContext.Response.Headers;

@@ -45,9 +45,9 @@ public static class AuditRoutes
     /// A record whose supersedes names a stored evaluation replaces the record that was judged there: where both are in the audit, the
     /// older one is judged and shown with supersededBy, and counted only as superseded.
     /// </remarks>
-    private static async Task<IResult> Create(HttpRequest request, AuditReception reception, AuditPlaces places, Tenant tenant, CancellationToken cancel) =>
+    private static async Task<IResult> Create(HttpRequest request, AuditReception reception, AuditPlaces places, Tenant tenant, Caller caller, CancellationToken cancel) =>
         await places.TryTakeAsync(tenant, request.HttpContext.Response, cancel)
-            ? await reception.ReceiveAsync(request, tenant, Shown.Of(request), cancel)
+            ? await reception.ReceiveAsync(request, tenant, caller.Key?.Id, Shown.Of(request), cancel)
             : new ProblemResult(ProblemKind.TooManyAudits);
 
     /// <summary>List the audits, newest first, without their summaries.</summary>

@@ -52,7 +52,7 @@ public static class EvaluationRoutes
     /// still on site: missing lists what to do before leaving. The answer says what the record shows; it never says that a boiler is safe.
     /// </remarks>
     private static async Task<Results<EvaluationCreated, EvaluationShown, ProblemResult>> Create(
-        HttpRequest request, RecordIntake intake, Repeats repeats, Tenant tenant, CancellationToken cancel)
+        HttpRequest request, RecordIntake intake, Repeats repeats, Tenant tenant, Caller caller, CancellationToken cancel)
     {
         if (!IdempotencyKey.TryRead(request, out var key))
             return IdempotencyKey.Refusal;
@@ -74,7 +74,7 @@ public static class EvaluationRoutes
         using var judging = Telemetry.StartJudging();
         try
         {
-            taken = await intake.TakeAsync(tenant, body.Bytes, shown, keep, law, cancel, repeat?.Keyed);
+            taken = await intake.TakeAsync(tenant, body.Bytes, shown, keep, law, cancel, repeat?.Keyed, caller.Key?.Id);
         }
         catch (KeyLostException)
         {

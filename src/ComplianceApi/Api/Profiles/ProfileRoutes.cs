@@ -34,7 +34,7 @@ public static class ProfileRoutes
     /// </remarks>
     /// <param name="profileId">Your own id: 1 to 100 letters, digits, dots, dashes, underscores and tildes.</param>
     private static async Task<Results<Created<ApplianceProfile>, Ok<ApplianceProfile>, ProblemResult>> Put(
-        string profileId, HttpRequest request, ProfileStore profiles, Tenant tenant, TimeProvider clock, CancellationToken cancel)
+        string profileId, HttpRequest request, ProfileStore profiles, Tenant tenant, Caller caller, TimeProvider clock, CancellationToken cancel)
     {
         if (!IsAllowed(profileId))
         {
@@ -57,7 +57,7 @@ public static class ProfileRoutes
             after = latest?.Version ?? 0;
         }
 
-        if (await profiles.SaveAsync(tenant, profileId, limits, clock.GetUtcNow(), cancel, after) is not { } saved)
+        if (await profiles.SaveAsync(tenant, profileId, limits, clock.GetUtcNow(), cancel, after, caller.Key?.Id) is not { } saved)
             return new ProblemResult(ProblemKind.ChangedMeanwhile);
         request.HttpContext.Response.Headers.ETag = Revalidation.TagOf(Bytes(saved)).ToString();
         return saved.Version == 1 ? TypedResults.Created($"/v1/appliance-profiles/{profileId}", saved) : TypedResults.Ok(saved);

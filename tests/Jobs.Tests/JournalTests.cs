@@ -1,0 +1,242 @@
+using System.Collections.Concurrent;
+using System.Data.Common;
+using Dapper;
+using Findings;
+using Jobs.Backfill;
+using Records;
+using Storage;
+
+namespace Jobs.Tests;
+
+public sealed class JournalTests : IDisposable
+{
+    private static readonly DateTimeOffset Now = new(2026, 9, 14, 10, 0, 0, TimeSpan.Zero);
+
+    private readonly Scratch _scratch = new();
+
+    public void Dispose() => _scratch.Dispose();
+
+    [Theory]
+    [InlineData("sqlite")]
+    [PostgreSql]
+    public async Task Everything_that_is_written_has_an_entry(string kind)
+    {
+        var database = _scratch.Open(kind);
+        var (first, second) = (Scratch.Evaluation(0), Scratch.Evaluation(1));
+        await new ProfileStore(database).SaveAsync(Scratch.A, "p", Limits, Now, default, keyId: "key-1");
+        await Save(database, Scratch.A, first, keyId: "key-2");
+        await Save(database, Scratch.A, second, supersedes: first.EvaluationId);
+        var owned = (await new Retention(database, new AuditBench.ManualClock { Now = Now }).PurgeAsync(Scratch.A, Now.AddYears(1), _ => { }, default)).Evaluations;
+
+        var entries = await All(database, Scratch.A);
+
+        // Whose the example is is not recorded, so that nothing of it may go.
+        Assert.Equal(0, owned);
+        Assert.Equal(["1 profile p.1 key-1", $"2 evaluation {first.EvaluationId} key-2", $"3 evaluation {second.EvaluationId} ", $"4 supersession {first.EvaluationId} "], entries.Select(Text));
+        Assert.Equal((first.InputHash, first.ResultHash, first.RuleSet.ContentHash, first.EvaluatedAt), (entries[1].InputHash, entries[1].ResultHash, entries[1].LawHash, entries[1].At));
+        Assert.Equal((second.InputHash, second.ResultHash), (entries[3].InputHash, entries[3].ResultHash));
+        Assert.Equal((64, null), (entries[0].InputHash!.Length, entries[0].ResultHash));
+        Assert.All(entries, entry => Assert.Equal(16, entry.Salt.Length));
+        Assert.Equal(4, entries.Select(entry => Convert.ToHexString(entry.Salt.Span)).Distinct().Count());
+        Assert.Equal([3L], (await new Journal(database).ReadAsync(Scratch.A, after: 2, limit: 1, default)).Select(entry => entry.Seq));
+    }
+
+    [Theory]
+    [InlineData("sqlite")]
+    [PostgreSql]
+    public async Task Of_an_audit_each_judged_record_has_an_entry_and_each_that_goes_another(string kind)
+    {
+        using var bench = new AuditBench(kind);
+        var audit = await bench.Intake.ReceiveAsync(Scratch.A, null, AuditBench.Month(120).ToAsyncEnumerable(), () => "h", default, keyId: "key-3");
+        await bench.WorkOff();
+
+        var said = await All(bench.Store, Scratch.A);
+        var lines = (await bench.Audits.LinesAsync(Scratch.A, audit.AuditId!, default)).Where(line => line.Evaluation is not null).ToList();
+        Assert.Equal(96, lines.Count);
+        Assert.Equal(lines.Select(line => $"evaluation {line.Evaluation!.EvaluationId} key-3 {line.Evaluation.ResultHash}"), said.Select(entry => $"{Text(entry).Split(' ', 2)[1]} {entry.ResultHash}"));
+
+        // Only what belongs to no landlord goes so soon.
+        await bench.Store.WriteAsync(async transaction => await transaction.Connection!.ExecuteAsync("UPDATE audit_lines SET landlord = 0", transaction: transaction) > 0, default);
+        await new Retention(bench.Store, bench.Clock).PurgeAsync(Scratch.A, new(2030, 1, 1, 0, 0, 0, TimeSpan.Zero), _ => { }, default);
+        var gone = (await All(bench.Store, Scratch.A)).Skip(said.Count).ToList();
+        Assert.Equal(said.Select(entry => entry.Id).Order(StringComparer.Ordinal), gone.Select(entry => entry.Id).Order(StringComparer.Ordinal));
+        Assert.All(gone, entry => Assert.Equal(JournalKind.Purge, entry.Kind));
+        Dense(said.Concat(gone), 192);
+    }
+
+    [Theory]
+    [InlineData("sqlite")]
+    [PostgreSql]
+    public async Task A_write_that_comes_to_nothing_takes_no_number(string kind)
+    {
+        var database = _scratch.Open(kind);
+        var first = Scratch.Evaluation();
+        await Save(database, Scratch.A, first);
+
+        await Assert.ThrowsAnyAsync<DbException>(() => Save(database, Scratch.A, first));
+        Assert.False(await Save(database, Scratch.A, Scratch.Evaluation(1), supersedes: "none"));
+        Assert.Null(await new ProfileStore(database).SaveAsync(Scratch.A, "p", Limits, Now, default, after: 7));
+        await Assert.ThrowsAsync<KeyLostException>(() => new EvaluationStore(database).SaveAsync(
+            Scratch.A, Scratch.Record(), Scratch.Posted, Scratch.Evaluation(2), Include.Default, default, keyed: new KeyedRequest("k", "f", "nobody's")));
+        await Assert.ThrowsAsync<IOException>(() => database.WriteAsync(
+            async transaction =>
+            {
+                await Journal.AppendAsync(transaction, Scratch.A.Name, [new NewEntry(JournalKind.Decision, "d", "t", null)], default);
+                throw new IOException("After the entry was written.");
+            },
+            default));
+        await Save(database, Scratch.A, Scratch.Evaluation(3));
+        await Save(database, Scratch.B, Scratch.Evaluation(4));
+
+        Assert.Equal([1L, 2L, 3L], (await All(database, Scratch.A)).Select(entry => entry.Seq));
+        Assert.Equal([JournalKind.Evaluation, JournalKind.Evaluation, JournalKind.Supersession], (await All(database, Scratch.A)).Select(entry => entry.Kind));
+        Assert.Equal([1L], (await All(database, Scratch.B)).Select(entry => entry.Seq));
+    }
+
+    /// <summary>Posted records, profiles and an audit at once, each through a handle of its own as three instances would, and one who reads along.</summary>
+    [Theory]
+    [InlineData("sqlite")]
+    [PostgreSql]
+    public async Task Of_10000_entries_by_three_writers_none_is_missing_none_twice_and_none_is_seen_before_an_earlier_one(string kind)
+    {
+        const int Each = 3400;
+        using var bench = new AuditBench(kind);
+        await bench.Post(AuditBench.Month(Each * 5 / 4).Where(line => line.Number % 5 != 3));
+        var (posting, saving) = (new EvaluationStore(bench.OpenAnother()), new ProfileStore(bench.OpenAnother()));
+        var judged = Scratch.Evaluation();
+
+        using var done = new CancellationTokenSource();
+        var reading = Task.Run(() => ReadAlong(bench.OpenAnother(), done.Token));
+        await Task.WhenAll(
+            Task.Run(() => bench.WorkOff(bench.Worker)),
+            Task.Run(async () =>
+            {
+                for (var number = 0; number < Each; number++)
+                {
+                    var evaluation = judged with { EvaluationId = Guid.CreateVersion7(Now.AddMinutes(number)).ToString() };
+                    Assert.True(await posting.SaveAsync(Scratch.A, Scratch.Record(recordId: $"P-{number}"), Scratch.Posted, evaluation, Include.Default, default));
+                }
+            }),
+            Task.Run(async () =>
+            {
+                for (var number = 0; number < Each; number++)
+                    Assert.NotNull(await saving.SaveAsync(Scratch.A, $"p-{number % 7}", Limits, Now, default));
+            }));
+        await done.CancelAsync();
+        var (seen, polls) = await reading;
+
+        Dense(await All(bench.Store, Scratch.A), 3 * Each);
+        Assert.Equal(3 * Each, seen);
+        Assert.True(polls > 50, $"Only {polls} of the polls saw something new.");
+        Assert.Equal(
+            [(JournalKind.Evaluation, 2 * Each), (JournalKind.Profile, Each)],
+            (await All(bench.Store, Scratch.A)).GroupBy(entry => entry.Kind).Select(same => (same.Key, same.Select(entry => entry.Id).Distinct().Count())).OrderBy(same => same.Key));
+    }
+
+    /// <summary>Connections that end in the middle of a write, after it has its number, as those of a killed process do.</summary>
+    [Theory]
+    [InlineData("sqlite")]
+    [PostgreSql]
+    public async Task Who_is_cut_off_in_the_middle_leaves_no_gap(string kind)
+    {
+        var database = _scratch.Open(kind);
+        var numbers = new ConcurrentBag<int>();
+        await Task.WhenAll(Enumerable.Range(0, 200).Select(number => Task.Run(async () =>
+        {
+            try
+            {
+                await database.WriteAsync(
+                    async transaction =>
+                    {
+                        await Journal.AppendAsync(transaction, Scratch.A.Name, [new NewEntry(JournalKind.Decision, $"{number}", Database.TextOf(Now), null)], default);
+                        if (number % 3 == 0)
+                        {
+                            var connection = transaction.Connection!;
+                            if (kind == "postgresql")
+                                await connection.ExecuteAsync("SELECT pg_terminate_backend(pg_backend_pid())", transaction: transaction);
+                            await connection.CloseAsync();
+                            throw new IOException("Cut off.");
+                        }
+
+                        return true;
+                    },
+                    default);
+                numbers.Add(number);
+            }
+            catch (Exception fault) when (number % 3 == 0 && fault is DbException or IOException or InvalidOperationException)
+            {
+                // As intended.
+            }
+        })));
+
+        var entries = await All(database, Scratch.A);
+        Dense(entries, 133);
+        Assert.Equal(numbers.Order(), entries.Select(entry => int.Parse(entry.Id, System.Globalization.CultureInfo.InvariantCulture)).Order());
+    }
+
+    /// <summary>What an older version wrote has no entry yet; two instances make them at once.</summary>
+    [Theory]
+    [InlineData("sqlite")]
+    [PostgreSql]
+    public async Task What_was_stored_before_gets_entries_once_in_the_order_of_its_times(string kind)
+    {
+        using var bench = new AuditBench(kind);
+        await bench.Post(AuditBench.Month(300));
+        await bench.WorkOff();
+        await new ProfileStore(bench.Store).SaveAsync(Scratch.A, "p", Limits, Now, default);
+        var (first, second) = (Scratch.Evaluation(0), Scratch.Evaluation(1));
+        await Save(bench.Store, Scratch.A, first);
+        await Save(bench.Store, Scratch.A, second, supersedes: first.EvaluationId);
+        await Save(bench.Store, Scratch.B, first);
+        var before = (await All(bench.Store, Scratch.A)).Select(Said).Order(StringComparer.Ordinal).ToList();
+        await bench.Store.WriteAsync(
+            async transaction => await transaction.Connection!.ExecuteAsync(
+                "DELETE FROM journal; UPDATE visits SET in_journal = 0, replaced_in_journal = 0; UPDATE appliance_profiles SET in_journal = 0", transaction: transaction) > 0, default);
+
+        // The new version writes meanwhile, and takes the place of a visit that has no entry yet.
+        await Save(bench.Store, Scratch.A, Scratch.Evaluation(2), supersedes: second.EvaluationId);
+        await Task.WhenAll(new[] { bench.Store, bench.OpenAnother() }.Select(database => Task.Run(async () =>
+        {
+            while (await new UnjournaledEntries(database).RunAsync(default))
+            {
+            }
+        })));
+
+        var made = await All(bench.Store, Scratch.A);
+        Dense(made, before.Count + 2);
+        Assert.Equal(before, made.Skip(2).Select(Said).Order(StringComparer.Ordinal));
+        Assert.Equal(made.Skip(2).Select(entry => entry.At).Order(), made.Skip(2).Select(entry => entry.At));
+        Assert.Single(await All(bench.Store, Scratch.B));
+
+        // Hashes of a replacement are known only to who made it.
+        static string Said(JournalEntry entry) => $"{entry.Kind} {entry.Id} {entry.At:O} {(entry.Kind == JournalKind.Supersession ? "" : $"{entry.InputHash} {entry.ResultHash} {entry.LawHash}")}";
+    }
+
+    /// <summary>Each poll must go on where the last one ended.</summary>
+    private static async Task<(long Last, int Polls)> ReadAlong(Database database, CancellationToken done)
+    {
+        var journal = new Journal(database);
+        for (var (last, polls) = (0L, 0); ;)
+        {
+            var isLast = done.IsCancellationRequested;
+            var next = await journal.ReadAsync(Scratch.A, last, 100, default);
+            Assert.Equal(Enumerable.Range(1, next.Count).Select(place => last + place), next.Select(entry => entry.Seq));
+            last += next.Count;
+            polls += next.Count > 0 ? 1 : 0;
+            if (isLast && next.Count == 0)
+                return (last, polls);
+        }
+    }
+
+    private static void Dense(IEnumerable<JournalEntry> entries, int count) =>
+        Assert.Equal(Enumerable.Range(1, count).Select(number => (long)number), entries.Select(entry => entry.Seq));
+
+    private static Task<IReadOnlyList<JournalEntry>> All(Database database, Tenant tenant) => new Journal(database).ReadAsync(tenant, 0, int.MaxValue, default);
+
+    private static Task<bool> Save(Database database, Tenant tenant, Evaluation evaluation, string? supersedes = null, string? keyId = null) =>
+        new EvaluationStore(database).SaveAsync(tenant, Scratch.Record(supersedes), Scratch.Posted, evaluation, Include.Default, default, keyId: keyId);
+
+    private static string Text(JournalEntry entry) => $"{entry.Seq} {Records.Metadata.WireNames.Of(entry.Kind)} {entry.Id} {entry.KeyId}";
+
+    private static MakerLimits Limits => new() { CoCo2RatioMax = 0.003m, Source = "invented manual", SealsToRenew = [JointPlace.TopPlate] };
+}
