@@ -56,6 +56,16 @@ public sealed class UpgradeTests : IDisposable
         var danger = Assert.Single(await audits.UnsafeAsync(Tenant.Local, Completed, default));
         Assert.Equal(("P-77", new DateOnly(2026, 9, 14), "7001234"), (danger.Record.Premises, danger.Record.VisitedOn, danger.Record.Engineer));
 
+        // So do its entries of the journal, in the order of its times, though an audit still waits.
+        Assert.True(await new UnjournaledEntries(database).RunAsync(default));
+        Assert.False(await new UnjournaledEntries(database).RunAsync(default));
+        var entries = await new Journal(database).ReadAsync(Tenant.Local, 0, 100, default);
+        Assert.Equal([1L, 2L, 3L, 4L], entries.Select(entry => entry.Seq));
+        Assert.Equal(entries.OrderBy(entry => entry.At), entries);
+        Assert.Equal(["qb-25.1"], entries.Where(entry => entry.Kind == JournalKind.Profile).Select(entry => entry.Id));
+        var said = Assert.Single(entries, entry => entry.Id == Evaluation);
+        Assert.Equal((found.Evaluation.InputHash, found.Evaluation.ResultHash, found.Evaluation.RuleSet.ContentHash), (said.InputHash, said.ResultHash, said.LawHash));
+
         var worker = AuditBench.WorkerOn(database, TimeProvider.System);
         while (await worker.RunOneAsync(default))
         {
