@@ -27,6 +27,7 @@ public static class Startup
         services.AddSingleton(provider => StorePlace.Open(provider.GetRequiredService<IConfiguration>()));
         services.AddSingleton<EvaluationStore>();
         services.AddSingleton<ProfileStore>();
+        services.AddSingleton<Journal>();
         services.AddSingleton<HistoryStore>();
         services.AddSingleton<TimelineStore>();
         services.AddSingleton<DueStore>();
