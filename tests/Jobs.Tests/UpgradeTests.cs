@@ -70,7 +70,7 @@ public sealed class UpgradeTests : IDisposable
         Assert.Equal(entries.OrderBy(entry => entry.At), entries);
         Assert.Equal(["qb-25.1"], entries.Where(entry => entry.Kind == JournalKind.Profile).Select(entry => entry.Id));
         var said = Assert.Single(entries, entry => entry.Id == Evaluation);
-        Assert.Equal((found.Evaluation.InputHash, found.Evaluation.ResultHash, found.Evaluation.RuleSet.ContentHash), (said.InputHash, said.ResultHash, said.LawHash));
+        Assert.Equal((found.Evaluation.InputHash, found.Evaluation.ResultHash, found.Evaluation.RuleSet.LawHash, found.Evaluation.RuleSet.CodeHash), (said.InputHash, said.ResultHash, said.LawHash, said.CodeHash));
 
         var worker = AuditBench.WorkerOn(database, TimeProvider.System);
         while (await worker.RunOneAsync(default))
