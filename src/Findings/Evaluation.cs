@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace Findings;
 
 /// <summary>What the service says of one record. It says what the record shows; it never says that a boiler is safe.</summary>
@@ -74,7 +76,8 @@ public sealed class Closing
     public required IReadOnlyList<string> BlockedBy { get; init; }
 }
 
-/// <summary>Which rules judged.</summary>
+/// <summary>Which rules judged, and which program judged by them.</summary>
+[JsonConverter(typeof(RuleSetInfoConverter))]
 public sealed class RuleSetInfo
 {
     /// <summary>Name of the rule set.</summary>
@@ -83,8 +86,11 @@ public sealed class RuleSetInfo
     /// <summary>Its version.</summary>
     public required string Version { get; init; }
 
-    /// <summary>SHA-256 over rules, limits, references, computations and overrides, lower-case hex.</summary>
-    public required string ContentHash { get; init; }
+    /// <summary>SHA-256 over what the rules demand in words and numbers: rules, limits, overrides, references, version and days, lower-case hex. The same in every build.</summary>
+    public required string LawHash { get; init; }
+
+    /// <summary>SHA-256 over the compiled program that judges, lower-case hex. Another build, by another compiler, may have another.</summary>
+    public required string CodeHash { get; init; }
 }
 
 /// <summary>What was looked up beside the record before judging.</summary>

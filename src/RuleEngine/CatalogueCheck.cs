@@ -31,6 +31,8 @@ internal static class CatalogueCheck
     {
         if (catalogue.Rules.Count == 0)
             yield return "the catalogue holds no rule";
+        if (!IsWord(catalogue.Header.Id) || !IsWord(catalogue.Header.Version))
+            yield return "rule-set.json gives no id or no version, or one with a blank in it";
         if (catalogue.Limits.Definitions.Count == 0)
             yield return "limits.json holds no limit";
 
@@ -43,6 +45,8 @@ internal static class CatalogueCheck
         foreach (var gap in catalogue.Rules.SelectMany(rule => GapsOf(rule, catalogue).Select(gap => $"{rule.Info.Type.Name} {gap}")))
             yield return gap;
     }
+
+    private static bool IsWord(string text) => text.Length > 0 && !text.Any(char.IsWhiteSpace);
 
     private static IEnumerable<string> GapsOf(IComplianceRule rule, RuleCatalogue catalogue)
     {

@@ -59,7 +59,7 @@ internal sealed class CompletenessPass
     /// <summary>Says so where the rules do not know the law by which they judged.</summary>
     public void SettleLaw()
     {
-        if (LawOfTheDay.Unknown(_catalogue.Dates, _visit.AsOf) is { } unknown)
+        if (LawOfTheDay.Unknown(_catalogue.Header, _visit.AsOf) is { } unknown)
             _findings.Add(unknown);
     }
 

@@ -66,6 +66,7 @@ public sealed class ComplianceEngine
     {
         var answers = new CompletenessPass(Catalogue, visit);
 
+        visit.Judgements.Expect(Catalogue.Rules.Count);
         var failed = _firstPass.Run([visit]);
         answers.Settle(_firstRules, failed);
 

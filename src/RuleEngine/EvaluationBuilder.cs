@@ -33,7 +33,7 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, Visit visit, Li
             Missing = questions,
             Due = Due(),
             Figures = visit.Figures,
-            Cautions = UsualCautions.For(catalogue.Dates, visit.AsOf),
+            Cautions = UsualCautions.For(catalogue.Header, visit.AsOf),
         };
         return evaluation with { ResultHash = Hashes.OfResult(evaluation) };
     }

@@ -22,7 +22,7 @@ internal static class Hashes
     /// <summary>
     /// SHA-256 over what was judged, without what differs between two runs of the same judgement: ids, the caller's record id and with
     /// it the input hash, the time and the engine's version. What the rule set says once and for all (titles, citations, formulas) is in
-    /// the rule set's own hash, and what a pass says beyond its subject and margin follows from the record. Earlier visits are input, which the
+    /// the rule set's own hashes, and what a pass says beyond its subject and margin follows from the record. Earlier visits are input, which the
     /// input hash covers.
     /// </summary>
     /// <remarks>
@@ -30,8 +30,8 @@ internal static class Hashes
     /// field, yes/no is true or false, numbers are written as in <see cref="CanonicalForm"/>, days as yyyy-MM-dd, all else as in the
     /// answer with <c>include=all</c>. The lines, in this order:
     /// <list type="number">
-    /// <item>One for the whole: ruleSet.id, ruleSet.version, ruleSet.contentHash, asOf, lookedAtOn, context.profileId,
-    /// context.profileVersion, outcome, closing.allowed, then each of closing.blockedBy.</item>
+    /// <item>One for the whole: ruleSet.id, ruleSet.version, ruleSet.lawHash, ruleSet.codeHash, asOf, lookedAtOn,
+    /// context.profileId, context.profileVersion, outcome, closing.allowed, then each of closing.blockedBy.</item>
     /// <item>One for each of findings: ruleId, subject, outcome, margin, conformity; of a finding that is neither pass nor notApplicable
     /// besides: expectedClass, message, caution, remedy.</item>
     /// <item>One for each of missing: pointer, then each of neededBy.</item>
@@ -58,7 +58,7 @@ internal static class Hashes
     private static void AddWhole(HashedText text, Evaluation evaluation)
     {
         var (rules, context) = (evaluation.RuleSet, evaluation.Context);
-        text.Field(rules.Id).Field(rules.Version).Field(rules.ContentHash).Field(evaluation.AsOf).Field(evaluation.LookedAtOn)
+        text.Field(rules.Id).Field(rules.Version).Field(rules.LawHash).Field(rules.CodeHash).Field(evaluation.AsOf).Field(evaluation.LookedAtOn)
             .Field(context.ProfileId).Field(context.ProfileVersion).Field(WireNames.Of(evaluation.Outcome))
             .Field(evaluation.Closing.Allowed ? "true" : "false").Fields(evaluation.Closing.BlockedBy).EndLine();
     }

@@ -26,11 +26,11 @@ internal sealed class LawOfTheDay : IRuleText
     public string? Documentation => null;
 
     /// <summary>The row that holds the record at incomplete; null where the law is known.</summary>
-    public static Finding? Unknown(RuleSetDates dates, DateOnly asOf)
+    public static Finding? Unknown(RuleSetHeader ruleSet, DateOnly asOf)
     {
-        if (asOf >= dates.KnownFrom)
+        if (asOf >= ruleSet.KnownFrom)
             return null;
-        var verdict = Verdict.Error($"these rules do not hold the law of {asOf}, only that from {dates.KnownFrom} on, so nothing they say here is a pass");
+        var verdict = Verdict.Error($"these rules do not hold the law of {asOf}, only that from {ruleSet.KnownFrom} on, so nothing they say here is a pass");
         return new Finding(Text, "", verdict.Outcome, verdict);
     }
 }

@@ -1,8 +1,5 @@
 using System.Reflection;
-using System.Security.Cryptography;
-using System.Text;
 using Findings;
-using Records;
 using RuleModel;
 
 namespace RuleEngine;
@@ -24,18 +21,12 @@ public sealed class RuleCatalogue
         var shipped = source.ReadResource<List<LimitDefinition>>("limits.json");
         Limits = new LimitBook(shipped, Overrides.Read(overrides, shipped));
         References = new ReferenceBook(source.ReadResource<List<ReferenceDocument>>("references.json"));
-        Dates = source.ReadResource<RuleSetDates>("rule-set.json");
+        Header = source.ReadResource<RuleSetHeader>("rule-set.json");
         ExampleRecord = source.ReadResource("example-record.json");
         Rules = [.. rules.OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
         _faces = Rules.OrderBy(rule => Topics.All.IndexOf(rule.Info.Topic)).Index()
             .ToDictionary(entry => entry.Item, entry => new RuleFace(entry.Item, entry.Index, References));
         Cases = Rules.ToDictionary(rule => rule, rule => RuleCases.Of(rule.Info.Type), EqualityComparer<IComplianceRule>.Default);
-        Info = new RuleSetInfo
-        {
-            Id = "GB",
-            Version = source.GetName().Version!.ToString(3),
-            ContentHash = HashOf(source),
-        };
     }
 
     /// <summary>The rules, sorted by id.</summary>
@@ -50,14 +41,20 @@ public sealed class RuleCatalogue
     /// <summary>Every law and standard cited.</summary>
     public ReferenceBook References { get; }
 
-    /// <summary>Of which days it speaks.</summary>
-    public RuleSetDates Dates { get; }
+    /// <summary>What it says of itself: version and days.</summary>
+    public RuleSetHeader Header { get; }
 
     /// <summary>A complete, clean annual service as JSON: the record that every case starts from.</summary>
     public byte[] ExampleRecord { get; }
 
-    /// <summary>Name, version and content hash.</summary>
-    public RuleSetInfo Info { get; }
+    /// <summary>Name, version and hashes.</summary>
+    public RuleSetInfo Info => field ??= new RuleSetInfo
+    {
+        Id = Header.Id,
+        Version = Header.Version,
+        LawHash = LawText.HashOf(Header, Rules.Select(rule => rule.Info), Limits, References),
+        CodeHash = CodeHash.Of(Rules),
+    };
 
     /// <summary>Reads the catalogue of an assembly.</summary>
     /// <param name="source">Where rules and data files are.</param>
@@ -93,26 +90,5 @@ public sealed class RuleCatalogue
     {
         CatalogueCheck.Demand(catalogue, isWhole);
         return catalogue;
-    }
-
-    private string HashOf(Assembly source)
-    {
-        using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        foreach (var name in source.GetManifestResourceNames().Order(StringComparer.Ordinal))
-        {
-            hash.AppendData(Encoding.UTF8.GetBytes(name));
-            hash.AppendData(source.ReadResource(name));
-        }
-
-        hash.AppendData(_overrides ?? []);
-
-        // Builds are deterministic, so a module's version id stands for the code in it.
-        var modules = Rules.Select(rule => rule.GetType().Module)
-            .Concat([typeof(IComplianceRule).Module, typeof(RuleCatalogue).Module, typeof(Calculations.GasFamily).Module, typeof(ServiceRecord).Module])
-            .Distinct();
-        foreach (var module in modules.OrderBy(module => module.Name, StringComparer.Ordinal))
-            hash.AppendData(module.ModuleVersionId.ToByteArray());
-
-        return Convert.ToHexStringLower(hash.GetHashAndReset());
     }
 }

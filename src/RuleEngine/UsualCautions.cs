@@ -13,7 +13,7 @@ public static class UsualCautions
     ];
 
     /// <summary>Those of an answer by the law of a day: one more where it lies long after the rules were last reviewed.</summary>
-    internal static IReadOnlyList<string> For(RuleSetDates dates, DateOnly asOf) => dates.IsOldFor(asOf)
-        ? [.. All, FormattableString.Invariant($"These rules were last held against the law and the standards on {dates.ReviewedOn:yyyy-MM-dd}. What has changed between then and {asOf:yyyy-MM-dd} is not in them: look it up.")]
+    internal static IReadOnlyList<string> For(RuleSetHeader ruleSet, DateOnly asOf) => ruleSet.IsOldFor(asOf)
+        ? [.. All, FormattableString.Invariant($"These rules were last held against the law and the standards on {ruleSet.ReviewedOn:yyyy-MM-dd}. What has changed between then and {asOf:yyyy-MM-dd} is not in them: look it up.")]
         : All;
 }

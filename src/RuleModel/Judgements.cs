@@ -32,25 +32,37 @@ public sealed class Judgement(ImmutableArray<Answer> answers)
 /// <summary>The judgements of one visit. Lives and dies with it, on one thread at a time.</summary>
 public sealed class Judgements(Visit visit)
 {
-    private Judgement?[] _byRule = new Judgement?[RuleInfo.HighestNumber + 1];
-    private Dictionary<IComplianceRule, IReadOnlyList<LimitDefinition>>? _loosened;
-    private Dictionary<FirstPassRule, Judgement>? _inFull;
+    // By what rules say of themselves, which all instances of a class share: a rule may rest on another by an instance of its own.
+    private readonly Dictionary<RuleInfo, Judgement> _byRule = [];
+    private Dictionary<RuleInfo, IReadOnlyList<LimitDefinition>>? _loosened;
+    private Dictionary<RuleInfo, Judgement>? _inFull;
     private Look? _idleLook;
 
+    /// <summary>Makes room for the judgements of as many rules.</summary>
+    internal void Expect(int rules) => _byRule.EnsureCapacity(rules);
+
     /// <summary>What <paramref name="rule"/> said, or null when it was never asked.</summary>
-    public Judgement? Of(IComplianceRule rule) => Place(rule);
+    public Judgement? Of(IComplianceRule rule)
+    {
+        ArgumentNullException.ThrowIfNull(rule);
+        return _byRule.GetValueOrDefault(rule.Info);
+    }
 
     /// <summary>The limits that <paramref name="rule"/> read and that the deployer has loosened; null when there was none.</summary>
-    public IReadOnlyList<LimitDefinition>? LoosenedFor(IComplianceRule rule) => _loosened?.GetValueOrDefault(rule);
+    public IReadOnlyList<LimitDefinition>? LoosenedFor(IComplianceRule rule)
+    {
+        ArgumentNullException.ThrowIfNull(rule);
+        return _loosened?.GetValueOrDefault(rule.Info);
+    }
 
     /// <summary>What a rule of the first pass said, judged once more with all its evidence and sentences.</summary>
     public Judgement InFull(FirstPassRule rule)
     {
         ArgumentNullException.ThrowIfNull(rule);
-        if (_inFull?.TryGetValue(rule, out var known) == true)
+        if (_inFull?.TryGetValue(rule.Info, out var known) == true)
             return known;
 
-        return (_inFull ??= [])[rule] = visit.Limits.Unwatched(() => rule.Judge(visit, new Look("")));
+        return (_inFull ??= [])[rule.Info] = visit.Limits.Unwatched(() => rule.Judge(visit, new Look("")));
     }
 
     /// <summary>What <paramref name="rule"/> says, for another that rests on it, and so on the limits that were read for it.</summary>
@@ -73,14 +85,13 @@ public sealed class Judgements(Visit visit)
     /// <summary>What an inference rule concludes; <paramref name="answer"/> is added to its answers.</summary>
     internal void Conclude(IComplianceRule rule, Answer answer)
     {
-        ref var judgement = ref Place(rule);
-        judgement = new Judgement([.. judgement?.Answers ?? [], answer]) { Reported = true };
+        _byRule[rule.Info] = new Judgement([.. Of(rule)?.Answers ?? [], answer]) { Reported = true };
     }
 
     /// <summary>What a rule of the first pass says, judged when it is first asked.</summary>
     internal Judgement Of(FirstPassRule rule)
     {
-        if (Place(rule) is { } known)
+        if (_byRule.TryGetValue(rule.Info, out var known))
             return known;
 
         // Another rule may be at work and rest on this one.
@@ -91,20 +102,12 @@ public sealed class Judgements(Visit visit)
         _idleLook = look;
         NoteLoosened(rule);
         visit.Limits.AddLoosened(readBefore);
-        return Place(rule) = judgement;
+        return _byRule[rule.Info] = judgement;
     }
 
     private void NoteLoosened(IComplianceRule rule)
     {
         if (visit.Limits.TakeLoosened() is { Count: > 0 } loosened)
-            (_loosened ??= [])[rule] = [.. (LoosenedFor(rule) ?? []).Union(loosened)];
-    }
-
-    // A rule that was made after this visit still finds its place.
-    private ref Judgement? Place(IComplianceRule rule)
-    {
-        if (rule.Info.Number >= _byRule.Length)
-            Array.Resize(ref _byRule, RuleInfo.HighestNumber + 1);
-        return ref _byRule[rule.Info.Number];
+            (_loosened ??= [])[rule.Info] = [.. (LoosenedFor(rule) ?? []).Union(loosened)];
     }
 }

@@ -1,6 +1,6 @@
-using System.Collections.Concurrent;
 using System.Globalization;
 using System.Reflection;
+using System.Runtime.CompilerServices;
 using NRules.Fluent.Dsl;
 
 namespace RuleModel;
@@ -8,12 +8,11 @@ namespace RuleModel;
 /// <summary>What a rule says of itself, read from its attributes once.</summary>
 public sealed class RuleInfo
 {
-    private static readonly ConcurrentDictionary<Type, RuleInfo> OfTypes = new();
-    private static int s_made;
+    // Holds no type, so that a rule assembly that was loaded for a time can go again.
+    private static readonly ConditionalWeakTable<Type, RuleInfo> OfTypes = [];
 
     private RuleInfo(Type type)
     {
-        Number = Interlocked.Increment(ref s_made) - 1;
         Type = type;
         Id = TextOf<NameAttribute>(type);
         Title = TextOf<DescriptionAttribute>(type);
@@ -28,12 +27,6 @@ public sealed class RuleInfo
         InForceFrom = Day(inForce?.From) ?? DateOnly.MinValue;
         InForceTo = Day(inForce?.To) ?? DateOnly.MaxValue;
     }
-
-    /// <summary>A number of its class's own in this process, counted from 0: what is kept for each rule is kept in an array.</summary>
-    public int Number { get; }
-
-    /// <summary>The highest number given so far.</summary>
-    public static int HighestNumber => Volatile.Read(ref s_made) - 1;
 
     /// <summary>The rule's class.</summary>
     public Type Type { get; }
@@ -72,7 +65,7 @@ public sealed class RuleInfo
     public DateOnly InForceTo { get; }
 
     /// <summary>Reads the attributes of <paramref name="type"/>; absent ones stay empty and are refused by the catalogue.</summary>
-    public static RuleInfo Of(Type type) => OfTypes.GetOrAdd(type, static type => new RuleInfo(type));
+    public static RuleInfo Of(Type type) => OfTypes.GetValue(type, static type => new RuleInfo(type));
 
     /// <summary>Is the rule in force on <paramref name="day"/>?</summary>
     public bool IsInForce(DateOnly day) => InForceFrom <= day && day <= InForceTo;

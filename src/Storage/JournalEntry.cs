@@ -93,8 +93,8 @@ internal sealed record NewEntry(JournalKind Kind, string Id, string At, string? 
     {
         InputHash = evaluation.InputHash,
         ResultHash = evaluation.ResultHash,
-        LawHash = evaluation.RuleSet.ContentHash,
-        CodeHash = null,
+        LawHash = evaluation.RuleSet.LawHash,
+        CodeHash = evaluation.RuleSet.CodeHash,
     };
 
     /// <summary>A version of a profile was saved.</summary>

@@ -1,4 +1,8 @@
+using System.Globalization;
 using System.Net;
+using System.Security.Cryptography;
+using System.Text;
+using System.Text.Json;
 using System.Text.Json.Nodes;
 using Microsoft.Extensions.DependencyInjection;
 using RuleEngine;
@@ -93,9 +97,41 @@ public sealed class CatalogueTests(ServiceInProcess service) : IClassFixture<Ser
         var set = Assert.Single(await All("/v1/rule-sets"));
         var evaluation = await (await _client.PostRecord(service.ExampleRecord, "?store=false")).Read();
 
-        Assert.Equal(evaluation["ruleSet"]!["contentHash"].Text(), set["contentHash"].Text());
+        foreach (var name in new[] { "id", "version", "lawHash", "codeHash" })
+            Assert.Equal(evaluation["ruleSet"]![name].Text(), set[name].Text());
+        Assert.NotEqual(evaluation["engineVersion"].Text(), set["version"].Text());
+        Assert.Equal("2026-11-30", set["countsFrom"].Text());
         Assert.Equal(Catalogue.Rules.Count, set["rules"]!.GetValue<int>());
         Assert.Equal(Catalogue.References.Documents.Select(document => document.Id), (await All("/v1/references")).Select(document => document["id"].Text()));
+    }
+
+    /// <summary>Written from the description of /v1/rule-sets alone.</summary>
+    [Fact]
+    public async Task Anybody_can_work_out_the_law_hash_from_what_is_served()
+    {
+        var set = Assert.Single(await All("/v1/rule-sets"));
+        var law = new JsonObject
+        {
+            ["ruleSet"] = new JsonObject(new[] { "id", "version", "countsFrom", "knownFrom", "reviewedOn" }.Select(name => KeyValuePair.Create(name, set[name]?.DeepClone()))),
+        };
+        foreach (var list in new[] { "rules", "limits", "references" })
+            law[list] = new JsonArray([.. (await All($"/v1/{list}")).Select(item => item.DeepClone())]);
+        foreach (var reference in law["rules"]!.AsArray().SelectMany(rule => rule!["references"]!.AsArray()))
+        {
+            foreach (var name in reference!.AsObject().Select(member => member.Key).Except(["id", "clause"]).ToList())
+                reference.AsObject().Remove(name);
+        }
+
+        Assert.Equal(set["lawHash"].Text(), Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Written(law)))));
+
+        static string Written(JsonNode node) => node switch
+        {
+            JsonObject members => "{" + string.Join(',', members.OrderBy(member => member.Key, StringComparer.Ordinal).Select(member => $"\"{member.Key}\":{Written(member.Value!)}")) + "}",
+            JsonArray items => "[" + string.Join(',', items.Select(item => Written(item!)).Order(StringComparer.Ordinal)) + "]",
+            _ when node.GetValueKind() == JsonValueKind.Number => node.GetValue<decimal>().ToString("0.##########", CultureInfo.InvariantCulture),
+            _ when node.GetValueKind() == JsonValueKind.String => "\"" + node.Text().Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal) + "\"",
+            _ => node.ToJsonString(),
+        };
     }
 
     private async Task<List<JsonNode>> All(string path)

@@ -33,7 +33,7 @@ public sealed class JournalTests : IDisposable
         // Whose the example is is not recorded, so that nothing of it may go.
         Assert.Equal(0, owned);
         Assert.Equal(["1 profile p.1 key-1", $"2 evaluation {first.EvaluationId} key-2", $"3 evaluation {second.EvaluationId} ", $"4 supersession {first.EvaluationId} "], entries.Select(Text));
-        Assert.Equal((first.InputHash, first.ResultHash, first.RuleSet.ContentHash, first.EvaluatedAt), (entries[1].InputHash, entries[1].ResultHash, entries[1].LawHash, entries[1].At));
+        Assert.Equal((first.InputHash, first.ResultHash, first.RuleSet.LawHash, first.RuleSet.CodeHash, first.EvaluatedAt), (entries[1].InputHash, entries[1].ResultHash, entries[1].LawHash, entries[1].CodeHash, entries[1].At));
         Assert.Equal((second.InputHash, second.ResultHash), (entries[3].InputHash, entries[3].ResultHash));
         Assert.Equal((64, null), (entries[0].InputHash!.Length, entries[0].ResultHash));
         Assert.All(entries, entry => Assert.Equal(16, entry.Salt.Length));
@@ -209,7 +209,7 @@ public sealed class JournalTests : IDisposable
         Assert.Single(await All(bench.Store, Scratch.B));
 
         // Hashes of a replacement are known only to who made it.
-        static string Said(JournalEntry entry) => $"{entry.Kind} {entry.Id} {entry.At:O} {(entry.Kind == JournalKind.Supersession ? "" : $"{entry.InputHash} {entry.ResultHash} {entry.LawHash}")}";
+        static string Said(JournalEntry entry) => $"{entry.Kind} {entry.Id} {entry.At:O} {(entry.Kind == JournalKind.Supersession ? "" : $"{entry.InputHash} {entry.ResultHash} {entry.LawHash} {entry.CodeHash}")}";
     }
 
     /// <summary>Each poll must go on where the last one ended.</summary>

@@ -41,5 +41,17 @@ public sealed class SummaryTests
         Assert.Equal(0, whole.ToSummary(40).Overdue.Total);
     }
 
+    [Fact]
+    public void Sums_that_were_kept_while_one_hash_stood_for_law_and_code_are_gone_on_with()
+    {
+        var parts = new SummaryParts();
+        parts.Add(new SummaryParts { RuleSets = { ["GB 0.1.0 3a84"] = 2 } });
+        parts.Add(new SummaryParts { RuleSets = { ["GB 1.0.0 12ab 34cd"] = 3 } });
+
+        Assert.Equal(
+            [("0.1.0", "3a84", "3a84", 2), ("1.0.0", "12ab", "34cd", 3)],
+            JsonSerializer.Deserialize(Text(parts.ToSummary(new(2026, 9, 14), 5)), AuditJson.Wire.AuditSummary)!.RuleSets.Select(set => (set.Version, set.LawHash, set.CodeHash, set.Records)));
+    }
+
     private static string Text(AuditSummary summary) => JsonSerializer.Serialize(summary, AuditJson.Wire.AuditSummary);
 }

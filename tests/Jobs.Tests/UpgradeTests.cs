@@ -34,9 +34,15 @@ public sealed class UpgradeTests : IDisposable
 
         var found = (await new EvaluationStore(database).FindAsync(Tenant.Local, Evaluation, default))!;
         Assert.Equal(("HB-0001", OverallOutcome.Pass), (found.Evaluation.RecordId, found.Evaluation.Outcome));
+
+        // It was judged while one hash stood for law and code.
+        Assert.Matches("^[0-9a-f]{64}$", found.Evaluation.RuleSet.LawHash);
+        Assert.Equal(found.Evaluation.RuleSet.LawHash, found.Evaluation.RuleSet.CodeHash);
         Assert.Equal(300, (await new ProfileStore(database).FindAsync(Tenant.Local, "qb-25", null, default))!.Limits.CoPpmMax);
         var audits = new AuditStore(database, TimeProvider.System);
-        Assert.Equal(1, (await audits.FindAsync(Tenant.Local, Completed, default))!.Summary!.Outcomes.Unsafe);
+        var summary = (await audits.FindAsync(Tenant.Local, Completed, default))!.Summary!;
+        Assert.Equal(1, summary.Outcomes.Unsafe);
+        Assert.Equal((found.Evaluation.RuleSet.LawHash, found.Evaluation.RuleSet.CodeHash, 2), summary.RuleSets.Select(set => (set.LawHash, set.CodeHash, set.Records)).Single());
         Assert.Equal(3, (await audits.LinesAsync(Tenant.Local, Completed, default)).Count);
 
         // What was stored before it counted as a visit is one, with its due dates.
@@ -64,7 +70,7 @@ public sealed class UpgradeTests : IDisposable
         Assert.Equal(entries.OrderBy(entry => entry.At), entries);
         Assert.Equal(["qb-25.1"], entries.Where(entry => entry.Kind == JournalKind.Profile).Select(entry => entry.Id));
         var said = Assert.Single(entries, entry => entry.Id == Evaluation);
-        Assert.Equal((found.Evaluation.InputHash, found.Evaluation.ResultHash, found.Evaluation.RuleSet.ContentHash), (said.InputHash, said.ResultHash, said.LawHash));
+        Assert.Equal((found.Evaluation.InputHash, found.Evaluation.ResultHash, found.Evaluation.RuleSet.LawHash, found.Evaluation.RuleSet.CodeHash), (said.InputHash, said.ResultHash, said.LawHash, said.CodeHash));
 
         var worker = AuditBench.WorkerOn(database, TimeProvider.System);
         while (await worker.RunOneAsync(default))

@@ -42,7 +42,7 @@ public sealed partial class LawOfTheDayTests
     [Fact]
     public void More_than_twelve_months_after_the_review_an_answer_has_a_caution_and_the_same_outcome()
     {
-        var last = Samples.Engine.Catalogue.Dates.ReviewedOn.AddMonths(12);
+        var last = Samples.Engine.Catalogue.Header.ReviewedOn.AddMonths(12);
         var inTime = Samples.Engine.Evaluate(Samples.Changed(_ => { }), asOf: last);
         var late = Samples.Engine.Evaluate(Samples.Changed(_ => { }), asOf: last.AddDays(1));
 

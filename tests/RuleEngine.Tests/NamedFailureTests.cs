@@ -35,9 +35,11 @@ public sealed class NamedFailureTests
     public void An_answer_names_the_rule_set_that_gave_it()
     {
         var evaluation = Samples.Engine.Evaluate(Samples.Example);
-        Assert.Equal(Samples.Catalogue.Info.ContentHash, evaluation.RuleSet.ContentHash);
-        Assert.Matches("^[0-9a-f]{64}$", evaluation.RuleSet.ContentHash);
-        Assert.NotEmpty(evaluation.RuleSet.Version);
+        Assert.Equal((Samples.Catalogue.Info.LawHash, Samples.Catalogue.Info.CodeHash), (evaluation.RuleSet.LawHash, evaluation.RuleSet.CodeHash));
+        Assert.Matches("^[0-9a-f]{64}$", evaluation.RuleSet.LawHash);
+        Assert.Matches("^[0-9a-f]{64}$", evaluation.RuleSet.CodeHash);
+        Assert.Equal(Samples.Catalogue.Header.Version, evaluation.RuleSet.Version);
+        Assert.Equal(typeof(ComplianceEngine).Assembly.GetName().Version!.ToString(3), evaluation.EngineVersion);
     }
 
     [Fact]

@@ -37,6 +37,7 @@ public sealed partial class CataloguePageTests
         var dates = File.ReadAllLines(Source("CHANGELOG.md")).Where(line => line.StartsWith("## ", StringComparison.Ordinal)).Select(line => line[3..]).ToList();
         Assert.All(dates, date => Assert.True(DateOnly.TryParseExact(date, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out _), date));
         Assert.Equal(dates.OrderDescending(StringComparer.Ordinal), dates);
+        Assert.Equal(RuleSet.Catalogue.Header.CountsFrom.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), dates[0]);
     }
 
     private static List<string> Ids(string what) =>

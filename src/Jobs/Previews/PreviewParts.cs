@@ -24,7 +24,7 @@ internal sealed class PreviewParts
     /// <summary>Evaluations by overall outcome before and after, separated by a blank.</summary>
     public SortedDictionary<string, int> Outcomes { get; init; } = new(StringComparer.Ordinal);
 
-    /// <summary>Evaluations by the content hashes that judged, separated by a blank.</summary>
+    /// <summary>Evaluations by the law hashes in force and of the candidate and the code hash, separated by blanks.</summary>
     public SortedDictionary<string, int> RuleSets { get; init; } = new(StringComparer.Ordinal);
 
     /// <summary>All findings.</summary>
@@ -43,12 +43,12 @@ internal sealed class PreviewParts
     public SortedDictionary<string, ChangeCounts> Months { get; init; } = new(StringComparer.Ordinal);
 
     /// <summary>Adds one evaluation that was judged anew.</summary>
-    public void Add(ServiceRecord record, OverallOutcome before, OverallOutcome after, IReadOnlyList<FindingChange> changes, string ruleSets)
+    public void Add(ServiceRecord record, OverallOutcome before, OverallOutcome after, IReadOnlyList<FindingChange> changes, RuleSetInfo inForce, RuleSetInfo candidate)
     {
         Judged++;
         ChangedEvaluations += changes.Any(change => change.Kind != ChangeKind.Unchanged) ? 1 : 0;
         Count(Outcomes, $"{before} {after}");
-        Count(RuleSets, ruleSets);
+        Count(RuleSets, $"{inForce.LawHash} {candidate.LawHash} {candidate.CodeHash}");
         var engineer = record.Engineer?.LicenceNumber ?? NotRecorded;
         var month = PreviewRows.MonthOf(record.FinishedAt.Date);
         foreach (var change in changes)
@@ -94,7 +94,7 @@ internal sealed class PreviewParts
         Engineers = Table(Engineers, byChanges: true),
         Months = Table(Months, byChanges: false),
         RuleSets = [.. RuleSets.Select(pair => (Hashes: pair.Key.Split(' '), pair.Value)).Select(set =>
-            new ComparedRules { InForce = set.Hashes[0], Candidate = set.Hashes[1], Evaluations = set.Value })],
+            new ComparedRules { InForce = set.Hashes[0], Candidate = set.Hashes[1], CodeHash = set.Hashes.ElementAtOrDefault(2), Evaluations = set.Value })],
         Cautions = RuleEngine.UsualCautions.All,
     };
 

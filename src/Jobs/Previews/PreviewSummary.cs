@@ -91,14 +91,17 @@ public sealed class ChangeTally
     public required ChangeCounts Counts { get; init; }
 }
 
-/// <summary>Two sets of rules, by their content hashes.</summary>
+/// <summary>Two sets of rules, by the hashes of what they demand, and the program that judged by both.</summary>
 public sealed class ComparedRules
 {
-    /// <summary>Content hash of the rules in force.</summary>
+    /// <summary>Law hash of the rules in force.</summary>
     public required string InForce { get; init; }
 
-    /// <summary>Content hash of the candidate's.</summary>
+    /// <summary>Law hash of the candidate's.</summary>
     public required string Candidate { get; init; }
+
+    /// <summary>Code hash of the program; absent in previews of an older version, whose hashes covered it.</summary>
+    public string? CodeHash { get; init; }
 
     /// <summary>How many evaluations were judged by them.</summary>
     public required int Evaluations { get; init; }

@@ -59,7 +59,7 @@ public sealed class PreviewWork(Database database, CandidateEngines engines, Pro
                 var before = engines.InForce.Answer(record, lookup, asOf, lookedAtOn);
                 var after = engine.Answer(record, lookup, candidate.AsOf ?? asOf, lookedAtOn);
                 var changes = FindingDiff.Between(before.Findings, after.Findings).ToList();
-                sums.Add(record, before.Outcome, after.Outcome, changes, $"{engines.InForce.Catalogue.Info.ContentHash} {engine.Catalogue.Info.ContentHash}");
+                sums.Add(record, before.Outcome, after.Outcome, changes, engines.InForce.Catalogue.Info, engine.Catalogue.Info);
                 rows.AddRange(PreviewRows.Of(chunk, number, id, record, changes));
                 return null;
             }

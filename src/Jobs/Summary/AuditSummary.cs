@@ -1,3 +1,5 @@
+using System.Text.Json.Serialization;
+
 namespace Jobs.Summary;
 
 /// <summary>What a whole audit shows. It says what the records show; it never says that a boiler is safe.</summary>
@@ -79,6 +81,7 @@ public sealed class RecordCounts
 }
 
 /// <summary>Which rules judged how many records.</summary>
+[JsonConverter(typeof(RuleSetTallyConverter))]
 public sealed class RuleSetTally
 {
     /// <summary>Name of the rule set.</summary>
@@ -87,8 +90,11 @@ public sealed class RuleSetTally
     /// <summary>Its version.</summary>
     public required string Version { get; init; }
 
-    /// <summary>Its content hash.</summary>
-    public required string ContentHash { get; init; }
+    /// <summary>The hash of what its rules demand.</summary>
+    public required string LawHash { get; init; }
+
+    /// <summary>The hash of the program that judged by it.</summary>
+    public required string CodeHash { get; init; }
 
     /// <summary>How many records.</summary>
     public required int Records { get; init; }

@@ -38,7 +38,7 @@ public sealed class SummaryBuilder(DateOnly lookedAtOn)
 
         Parts.Complete += evaluation.Counts is { Missing: 0, Error: 0 } && evaluation.Missing.Count == 0 ? 1 : 0;
         Count(Parts.Outcomes, evaluation.Outcome);
-        var ruleSet = $"{evaluation.RuleSet.Id} {evaluation.RuleSet.Version} {evaluation.RuleSet.ContentHash}";
+        var ruleSet = $"{evaluation.RuleSet.Id} {evaluation.RuleSet.Version} {evaluation.RuleSet.LawHash} {evaluation.RuleSet.CodeHash}";
         Parts.RuleSets[ruleSet] = Parts.RuleSets.GetValueOrDefault(ruleSet) + 1;
         Count(At(Parts.Engineers, record.Engineer?.LicenceNumber ?? NotRecorded), evaluation.Outcome);
         Count(At(Parts.Models, $"{record.Appliance.Maker ?? NotRecorded} {record.Appliance.Model ?? NotRecorded}"), evaluation.Outcome);

@@ -47,8 +47,9 @@ internal static class SummaryMerge
             FirstFault = parts.FirstFault,
             Outcomes = parts.Outcomes,
             CompletenessRate = parts.Judged > parts.Superseded ? decimal.Round((decimal)parts.Complete / (parts.Judged - parts.Superseded), 4) : null,
+            // Sums that an older version kept have one hash, which stood for both.
             RuleSets = [.. parts.RuleSets.Select(pair => (Words: pair.Key.Split(' '), Records: pair.Value)).Select(set =>
-                new RuleSetTally { Id = set.Words[0], Version = set.Words[1], ContentHash = set.Words[2], Records = set.Records })],
+                new RuleSetTally { Id = set.Words[0], Version = set.Words[1], LawHash = set.Words[2], CodeHash = set.Words[^1], Records = set.Records })],
             Topics = Table(parts.Topics, Gravity, (key, counts) => new FindingTally { Key = key, Counts = counts }),
             Rules = Table(parts.Rules, Gravity, (key, counts) => new FindingTally { Key = key, Counts = counts }),
             Engineers = Table(parts.Engineers, Gravity, (key, counts) => new RecordTally { Key = key, Outcomes = counts }),

@@ -39,7 +39,7 @@ internal sealed class SummaryParts
     /// <summary>By outcome.</summary>
     public OverallCounts Outcomes { get; init; } = new();
 
-    /// <summary>Records by rule set: id, version and hash, separated by blanks.</summary>
+    /// <summary>Records by rule set: id, version, law hash and code hash, separated by blanks.</summary>
     public SortedDictionary<string, int> RuleSets { get; init; } = new(StringComparer.Ordinal);
 
     /// <summary>By topic.</summary>

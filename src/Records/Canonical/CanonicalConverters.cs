@@ -39,7 +39,7 @@ internal sealed class CanonicalTextConverter : JsonConverter<string>
         ArrayPool<byte>.Shared.Return(utf8);
     }
 
-    private static string Escape(string value)
+    public static string Escape(string value)
     {
         var text = new StringBuilder();
         foreach (var c in value)

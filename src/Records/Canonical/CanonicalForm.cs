@@ -60,6 +60,9 @@ public static class CanonicalForm
         return 1;
     }
 
+    /// <summary>A text in quotation marks, with what is to be escaped in it escaped.</summary>
+    public static string Quote(string text) => $"\"{CanonicalTextConverter.Escape(text)}\"";
+
     private static JsonTypeInfo<ServiceRecord> MakeSorted()
     {
         var options = new JsonSerializerOptions(RecordJson.Default.Options)

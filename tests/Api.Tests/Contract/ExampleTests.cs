@@ -116,6 +116,6 @@ public sealed partial class ExampleTests(ServiceInProcess service) : IClassFixtu
     [GeneratedRegex("\"traceId\":\"[0-9a-f]{32}\"", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Trace { get; }
 
-    [GeneratedRegex("\"(?<member>contentHash|resultHash|inForce|candidate)\":\"[0-9a-f]{64}\"", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex("\"(?<member>lawHash|codeHash|resultHash|inForce|candidate)\":\"[0-9a-f]{64}\"", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex RuleSetHash { get; }
 }

@@ -19,7 +19,7 @@ internal static class AnswerBounds
         switch (schema.Type)
         {
             case JsonSchemaType.String when schema.Enum is not { Count: > 0 } && schema.MaxLength is null:
-                if (member is "ContentHash" or "InputHash" or "ResultHash")
+                if (member is "LawHash" or "CodeHash" or "InputHash" or "ResultHash")
                     schema.Pattern = Sha256;
                 schema.MaxLength = LongestOf(schema, member);
                 break;
@@ -42,7 +42,7 @@ internal static class AnswerBounds
     {
         ("date", _) => 10,
         ("date-time", _) => 50,
-        (_, "ContentHash" or "InputHash" or "ResultHash") => 64,
+        (_, "LawHash" or "CodeHash" or "InputHash" or "ResultHash") => 64,
         (_, "Unit" or "Code" or "TraceId" or "Status" or "EvaluationId" or "RecordId" or "RuleId" or "ProfileId" or "Topic" or "Version") => 200,
         _ => 10_000,
     };

@@ -46,7 +46,7 @@ public static class CatalogueRoutes
         shelf.Find(ruleId) is { } rule ? TypedResults.Ok(rule) : ProblemResult.NotFound("There is no such rule.");
 
     /// <summary>List the rule sets that judge.</summary>
-    /// <remarks>contentHash changes whenever a rule, a limit, a reference or a computation does; each evaluation names the one that judged it.</remarks>
+    /// <remarks>lawHash changes whenever what the rules demand does, in words or numbers, and is the same in every build; codeHash changes with the program. Each evaluation names both. lawHash can be worked out: it is SHA-256 over an object of ruleSet (id, version, countsFrom, knownFrom and reviewedOn as here), rules, limits and references (all items of /v1/rules, of whose references only id and clause count, of /v1/limits and of /v1/references), written as JSON in UTF-8 without blanks: members sorted by name and absent ones left out, the items of every list sorted by the text that they are written as, numbers in plain notation without needless zeros, in texts only the quotation mark, the backslash and U+0000 to U+001F escaped, the last as \u and four lower-case hexadecimal digits; sorted is by UTF-16 code units.</remarks>
     private static Ok<Page<RuleSetSummary>> ListRuleSets(HttpRequest request, ComplianceEngine engine)
     {
         var catalogue = engine.Catalogue;
@@ -54,9 +54,11 @@ public static class CatalogueRoutes
         {
             Id = catalogue.Info.Id,
             Version = catalogue.Info.Version,
-            ContentHash = catalogue.Info.ContentHash,
-            KnownFrom = catalogue.Dates.KnownFrom,
-            ReviewedOn = catalogue.Dates.ReviewedOn,
+            CountsFrom = catalogue.Header.CountsFrom,
+            LawHash = catalogue.Info.LawHash,
+            CodeHash = catalogue.Info.CodeHash,
+            KnownFrom = catalogue.Header.KnownFrom,
+            ReviewedOn = catalogue.Header.ReviewedOn,
             Rules = catalogue.Rules.Count,
             Limits = catalogue.Limits.Definitions.Count,
             Overrides = catalogue.Limits.Overrides.Count,

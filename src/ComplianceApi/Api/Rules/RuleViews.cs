@@ -56,8 +56,14 @@ public sealed class RuleSetSummary
     /// <summary>Its version.</summary>
     public required string Version { get; init; }
 
-    /// <summary>SHA-256 over rules, limits, references, computations and overrides, lower-case hex.</summary>
-    public required string ContentHash { get; init; }
+    /// <summary>The first day on which this version counts in place of the one before.</summary>
+    public required DateOnly CountsFrom { get; init; }
+
+    /// <summary>SHA-256 over what the rules demand in words and numbers: rules, limits, overrides, references, version and days, lower-case hex. The same in every build.</summary>
+    public required string LawHash { get; init; }
+
+    /// <summary>SHA-256 over the compiled program that judges, lower-case hex. Another build, by another compiler, may have another.</summary>
+    public required string CodeHash { get; init; }
 
     /// <summary>The first day whose law the rules know; by the law of an earlier day a record is incomplete at best.</summary>
     public required DateOnly KnownFrom { get; init; }

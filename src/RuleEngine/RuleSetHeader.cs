@@ -1,9 +1,18 @@
 namespace RuleEngine;
 
-/// <summary>Of which days the rule set speaks.</summary>
-public sealed class RuleSetDates
+/// <summary>What the rule set says of itself (rule-set.json).</summary>
+public sealed class RuleSetHeader
 {
     private const int MonthsUntilOld = 12;
+
+    /// <summary>Name of the rule set.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Its version, which is not that of the program.</summary>
+    public required string Version { get; init; }
+
+    /// <summary>The first day on which this version counts in place of the one before.</summary>
+    public required DateOnly CountsFrom { get; init; }
 
     /// <summary>The first day whose law the rules know. By the law of an earlier day nothing is a pass.</summary>
     public required DateOnly KnownFrom { get; init; }
