@@ -84,6 +84,20 @@ public sealed class HostileAuditTests(ServiceInProcess service) : IClassFixture<
         await StillAnswers(client);
     }
 
+    /// <summary>Packed beforehand: a client that packs while it sends is slower than the server is patient, and meets a closed connection.</summary>
+    private static readonly Lazy<byte[]> TwoGigabytes = new(() =>
+    {
+        var packed = new MemoryStream();
+        using (var gzip = new GZipStream(packed, CompressionLevel.SmallestSize, leaveOpen: true))
+        {
+            var zeros = new byte[1_000_000];
+            for (var part = 0; part < 2000; part++)
+                gzip.Write(zeros);
+        }
+
+        return packed.ToArray();
+    });
+
     [Theory]
     [InlineData(false)]
     [InlineData(true)]
@@ -93,34 +107,14 @@ public sealed class HostileAuditTests(ServiceInProcess service) : IClassFixture<
         using var client = await running.Listening();
         await StillAnswers(client);
         var before = running.PeakMebibytes;
-        // A client that is still sending when it is refused may meet the closed connection before the answer: it tries again.
-        Assert.Equal("/problems/audit-too-long", (await (await Refused() ?? await Refused() ?? await Refused())!.Read(HttpStatusCode.RequestEntityTooLarge))["type"].Text());
+        var bomb = new ByteArrayContent(TwoGigabytes.Value) { Headers = { ContentType = new MediaTypeHeaderValue(AuditCalls.Ndjson) } };
+        bomb.Headers.ContentEncoding.Add("gzip");
+        var request = later ? Later(bomb) : new HttpRequestMessage(HttpMethod.Post, "/v1/audits") { Content = bomb };
+        Assert.Equal("/problems/audit-too-long", (await (await client.SendAsync(request)).Read(HttpStatusCode.RequestEntityTooLarge))["type"].Text());
 
         Assert.InRange(running.PeakMebibytes - before, 0, 100);
         Assert.Equal(0, (await client.GetJson("/v1/audits"))["total"].Number());
         await StillAnswers(client);
-
-        async Task<HttpResponseMessage?> Refused()
-        {
-            var bomb = new Generated(async stream =>
-            {
-                await using var gzip = new GZipStream(stream, CompressionLevel.SmallestSize, leaveOpen: true);
-                var zeros = new byte[1_000_000];
-                for (var part = 0; part < 2000; part++)
-                    await gzip.WriteAsync(zeros);
-            });
-            bomb.Headers.ContentEncoding.Add("gzip");
-            var request = later ? Later(bomb) : new HttpRequestMessage(HttpMethod.Post, "/v1/audits") { Content = bomb };
-
-            try
-            {
-                return await client.SendAsync(request);
-            }
-            catch (HttpRequestException)
-            {
-                return null;
-            }
-        }
     }
 
     [Theory]
