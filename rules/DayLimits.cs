@@ -1,6 +1,7 @@
 using System.Globalization;
 using Findings;
-using RuleModel;
+using Kernel;
+using Visits;
 
 namespace Rules;
 

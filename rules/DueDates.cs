@@ -1,13 +1,15 @@
 using Calculations;
 using Findings;
+using Kernel;
 using Records;
-using Records.Metadata;
-using RuleModel;
+using Rules.Interval;
+using Visits;
+using Wire;
 
 namespace Rules;
 
 /// <summary>What falls due after a visit, by its record. A day that the record does not give rise to is not guessed.</summary>
-public static class DueDates
+internal static class DueDates
 {
     /// <summary>The dates; none for an appliance, instrument or engineer without a number.</summary>
     public static IReadOnlyList<DueDate> Of(Visit visit)

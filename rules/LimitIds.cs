@@ -43,6 +43,7 @@ public static class LimitIds
     public const string PermittedDropEdition3U635 = "permitted-drop-edition-3-u6-35";
     public const string PermittedDropEdition3U1628 = "permitted-drop-edition-3-u16-28";
     public const string PermittedDropEdition3U1635 = "permitted-drop-edition-3-u16-35";
+    public const string PermittedDropEdition4 = "permitted-drop-edition-4";
     public const string MeterOperatingPressure = "meter-operating-pressure";
     public const string MeterStandingPressure = "meter-standing-pressure";
     public const string MeterStandingPressureCeiling = "meter-standing-pressure-ceiling";
@@ -148,5 +149,5 @@ public static class LimitIds
     public const string BoilerEnclosureLow = "boiler-enclosure-low";
     public const string DriftProbability = "drift-probability";
     public const string DriftLoadDifference = "drift-load-difference";
-    public const string ConformityGuard = RuleModel.Figures.Doubt.GuardLimit;
+    public const string ConformityGuard = "conformity-guard";
 }

@@ -1,6 +1,6 @@
 using Findings;
-using RuleModel;
-using RuleModel.Figures;
+using Kernel;
+using Visits;
 
 namespace Rules.AmbientAir;
 

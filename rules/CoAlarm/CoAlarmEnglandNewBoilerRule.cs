@@ -1,8 +1,9 @@
 using Findings;
+using Kernel;
 using NRules.Fluent.Dsl;
 using Records;
-using RuleModel;
 using Rules.Paperwork;
+using Visits;
 
 namespace Rules.CoAlarm;
 

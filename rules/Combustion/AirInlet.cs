@@ -1,4 +1,4 @@
-using RuleModel;
+using Visits;
 
 namespace Rules.Combustion;
 

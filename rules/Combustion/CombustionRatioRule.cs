@@ -1,11 +1,12 @@
 using Calculations;
 using Findings;
+using Kernel;
 using NRules.Fluent.Dsl;
 using Records;
-using RuleModel;
-using RuleModel.Computations;
 using Rules.AmbientAir;
 using Rules.UnsafeSituation;
+using Visits;
+using Visits.Computations;
 
 namespace Rules.Combustion;
 
@@ -21,7 +22,7 @@ public sealed class CombustionRatioRule : FlueReadingRule
             return look.Missing();
 
         var ratio = FlueGas.Ratio(co, co2);
-        var doubt = look.DoubtOf(visit, FlueGasComputations.CoCo2Ratio);
+        var doubt = look.DoubtOf(visit, FlueGasComputations.CoCo2Ratio.Name);
         look.Note(visit.Maker.CoCo2RatioMax);
         var limit = visit.RatioLimit();
         var ceiling = visit.Limits[LimitIds.CoCo2RatioCeiling];

@@ -1,8 +1,9 @@
 using Calculations;
 using Findings;
+using Kernel;
 using NRules.Fluent.Dsl;
 using Records;
-using RuleModel;
+using Visits;
 
 namespace Rules.Combustion;
 

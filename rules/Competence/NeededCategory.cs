@@ -1,5 +1,5 @@
+using Kernel;
 using Records;
-using RuleModel;
 
 namespace Rules.Competence;
 

@@ -1,9 +1,10 @@
 using Findings;
+using Kernel;
 using NRules.Fluent.Dsl;
 using Records;
-using RuleModel;
 using Rules.AmbientAir;
 using Rules.Combustion;
+using Visits;
 
 namespace Rules.Flue;
 

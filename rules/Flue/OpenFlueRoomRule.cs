@@ -1,8 +1,9 @@
 using Findings;
+using Kernel;
 using NRules.Fluent.Dsl;
 using Records;
-using RuleModel;
 using Rules.AmbientAir;
+using Visits;
 
 namespace Rules.Flue;
 

@@ -1,8 +1,9 @@
 using Findings;
+using Kernel;
 using NRules.Fluent.Dsl;
 using Records;
-using RuleModel;
 using Rules.AmbientAir;
+using Visits;
 
 namespace Rules.Flue;
 
@@ -15,7 +16,7 @@ public sealed class TerminalClearanceRule : ComplianceRule<TerminalClearance>
     protected override bool? Applies(Visit visit) => visit.IsRoomSealed;
 
     protected override IEnumerable<Subject<TerminalClearance>>? Subjects(Visit visit) =>
-        RuleModel.Subjects.Of("/flue/terminalClearances", visit.Record.Flue?.TerminalClearances);
+        Kernel.Subjects.Of("/flue/terminalClearances", visit.Record.Flue?.TerminalClearances);
 
     protected override Verdict Assess(TerminalClearance clearance, Visit visit, Look look)
     {

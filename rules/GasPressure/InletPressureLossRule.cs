@@ -1,9 +1,10 @@
 using Findings;
+using Kernel;
 using NRules.Fluent.Dsl;
 using Records;
-using RuleModel;
-using RuleModel.Computations;
 using Rules.HeatInput;
+using Visits;
+using Visits.Computations;
 
 namespace Rules.GasPressure;
 
@@ -30,7 +31,7 @@ public sealed class InletPressureLossRule : VisitRule
         if (look.Note(visit.Record.GasSupply?.ApplianceInletMbar) is not { } inlet)
             return visit.NoPressure(look, "the operating pressure at the appliance inlet", "/gasSupply/applianceInletMbar");
 
-        var doubt = look.DoubtOf(visit, GasRateComputations.PressureLoss);
+        var doubt = look.DoubtOf(visit, GasRateComputations.PressureLoss.Name);
         var limit = visit.Limits[LimitIds.InletPressureLoss];
         var loss = meter - inlet;
         if (loss < 0)

@@ -1,7 +1,8 @@
 using Findings;
+using Kernel;
 using NRules.Fluent.Dsl;
 using Records;
-using RuleModel;
+using Visits;
 
 namespace Rules.GasPressure;
 
@@ -12,7 +13,7 @@ namespace Rules.GasPressure;
 public sealed class PartForThisGasRule : ComplianceRule<FittedPart>
 {
     protected override IEnumerable<Subject<FittedPart>>? Subjects(Visit visit) =>
-        RuleModel.Subjects.Of("/partsFitted", visit.Record.PartsFitted);
+        Kernel.Subjects.Of("/partsFitted", visit.Record.PartsFitted);
 
     protected override Verdict Assess(FittedPart part, Visit visit, Look look)
     {

@@ -1,7 +1,8 @@
 using Findings;
+using Kernel;
 using NRules.Fluent.Dsl;
-using RuleModel;
 using Rules.HeatInput;
+using Visits;
 
 namespace Rules.GasPressure;
 

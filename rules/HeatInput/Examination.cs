@@ -1,7 +1,7 @@
 using Calculations;
 using Records;
-using RuleModel;
 using Rules.Combustion;
+using Visits;
 
 namespace Rules.HeatInput;
 

@@ -1,7 +1,8 @@
 using Findings;
+using Kernel;
 using NRules.Fluent.Dsl;
-using Records.Metadata;
-using RuleModel;
+using Visits;
+using Wire;
 
 namespace Rules.History;
 

@@ -1,8 +1,9 @@
 using Findings;
+using Kernel;
 using NRules.Fluent.Dsl;
 using Records;
-using Records.Metadata;
-using RuleModel;
+using Visits;
+using Wire;
 
 namespace Rules.History;
 

@@ -1,6 +1,7 @@
-using RuleModel;
-using RuleModel.History;
+using Kernel;
 using Rules.Combustion;
+using Visits;
+using Visits.History;
 
 namespace Rules.History;
 

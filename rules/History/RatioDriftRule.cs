@@ -1,7 +1,7 @@
 using Findings;
+using Kernel;
 using NRules.Fluent.Dsl;
-using RuleModel;
-using RuleModel.History;
+using Visits.History;
 
 namespace Rules.History;
 

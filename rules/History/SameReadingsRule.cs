@@ -1,7 +1,8 @@
 using Findings;
+using Kernel;
 using NRules.Fluent.Dsl;
-using RuleModel;
-using RuleModel.History;
+using Visits;
+using Visits.History;
 
 namespace Rules.History;
 

@@ -1,5 +1,6 @@
+using Kernel;
 using Records;
-using RuleModel;
+using Visits;
 
 namespace Rules.Instruments;
 

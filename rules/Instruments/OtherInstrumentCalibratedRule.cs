@@ -1,7 +1,7 @@
 using Findings;
+using Kernel;
 using NRules.Fluent.Dsl;
 using Records;
-using RuleModel;
 
 namespace Rules.Instruments;
 

@@ -1,9 +1,10 @@
 using Findings;
+using Kernel;
 using NRules.Fluent.Dsl;
 using Records;
-using RuleModel;
 using Rules.Tightness;
 using Rules.UnsafeSituation;
+using Visits;
 
 namespace Rules.Joints;
 

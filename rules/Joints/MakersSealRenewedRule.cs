@@ -1,7 +1,8 @@
 using Findings;
+using Kernel;
 using NRules.Fluent.Dsl;
 using Records;
-using RuleModel;
+using Visits;
 
 namespace Rules.Joints;
 
@@ -14,7 +15,7 @@ public sealed class MakersSealRenewedRule : ComplianceRule<JointPlace>
     protected override bool? Applies(Visit visit) => visit.IsAnnualService ? true : visit.DisturbedJoints?.Any();
 
     protected override IEnumerable<Subject<JointPlace>>? Subjects(Visit visit) =>
-        RuleModel.Subjects.Of("/makerLimits/sealsToRenew", visit.Maker.SealsToRenew);
+        Kernel.Subjects.Of("/makerLimits/sealsToRenew", visit.Maker.SealsToRenew);
 
     protected override Verdict Assess(JointPlace place, Visit visit, Look look)
     {

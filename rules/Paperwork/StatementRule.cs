@@ -1,4 +1,5 @@
-using RuleModel;
+using Kernel;
+using Visits;
 
 namespace Rules.Paperwork;
 

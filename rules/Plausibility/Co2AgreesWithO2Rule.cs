@@ -1,9 +1,10 @@
 using Calculations;
 using Findings;
+using Kernel;
 using NRules.Fluent.Dsl;
 using Records;
-using RuleModel;
 using Rules.Combustion;
+using Visits;
 
 namespace Rules.Plausibility;
 

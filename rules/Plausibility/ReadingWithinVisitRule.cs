@@ -1,8 +1,9 @@
 using Findings;
+using Kernel;
 using NRules.Fluent.Dsl;
 using Records;
 using Records.Values;
-using RuleModel;
+using Visits;
 
 namespace Rules.Plausibility;
 

@@ -1,8 +1,9 @@
 using Findings;
+using Kernel;
 using NRules.Fluent.Dsl;
 using Records;
-using RuleModel;
 using Rules.UnsafeSituation;
+using Visits;
 
 namespace Rules.Tightness;
 
@@ -16,7 +17,7 @@ public sealed class LeakFoundBeforeWorkRule : ComplianceRule<TightnessTest>
     protected override bool? Applies(Visit visit) => visit.Record.TightnessTests is not null ? true : visit.GasJointsWereDisturbed;
 
     protected override IEnumerable<Subject<TightnessTest>>? Subjects(Visit visit) =>
-        RuleModel.Subjects.Of("/tightnessTests", visit.Record.TightnessTests)?.Where(test => test.Value.Stage != WorkStage.AfterWork);
+        Kernel.Subjects.Of("/tightnessTests", visit.Record.TightnessTests)?.Where(test => test.Value.Stage != WorkStage.AfterWork);
 
     protected override Verdict Assess(TightnessTest test, Visit visit, Look look)
     {

@@ -1,10 +1,11 @@
 using Findings;
+using Kernel;
 using Records;
-using RuleModel;
+using Visits;
 
 namespace Rules.Tightness;
 
-/// <summary>Judges a perceptible drop with the appliances connected.</summary>
+/// <summary>What a tightness test may lose, and what is said of one that lost something perceptible with the appliances connected.</summary>
 internal static class PermittedDrop
 {
     public static Verdict Judge(TightnessTest test, decimal drop, Visit visit, Look look)
@@ -20,7 +21,7 @@ internal static class PermittedDrop
         if (TightnessEditions.Governing(test.Edition, TightnessEditions.DayOf(test, visit)) is not { } edition)
             return look.Missing($"the gauge moved by {drop} mbar, and the record does not say by which edition to judge that", $"{look.Subject}/edition");
 
-        if (edition != TightnessEditions.Third && visit.Limits.HasTable(LimitBook.PermittedDropEdition4))
+        if (edition != TightnessEditions.Third && visit.Limits.HasTable(LimitIds.PermittedDropEdition4))
             return ByDeployersTable(test, drop, visit, look);
 
         // Of liquefied gas no table could be read: the engineer's figure is all there is.
@@ -28,6 +29,37 @@ internal static class PermittedDrop
             ? ByTable(test, drop, visit, look)
             : ByStatement(test, drop, visit, look);
     }
+
+    /// <summary>
+    /// What may be lost, for whoever reads the figures: only of a test with the appliances connected, by the edition that governs it: Edition
+    /// 3's line, or the band of a deployer's table where there is one. Without that table what Edition 4 permits is the engineer's to state.
+    /// </summary>
+    public static PermittedDropFound? Found(TightnessTest test, string subject, Visit visit)
+    {
+        if (test.AppliancesConnected != true)
+            return null;
+
+        return TightnessEditions.Governing(test.Edition, TightnessEditions.DayOf(test, visit)) switch
+        {
+            TightnessEditions.Third => OfMeterAndPipe(test, subject, visit),
+            TightnessEditions.Fourth => OfVolume(test, subject, visit),
+            _ => null,
+        };
+    }
+
+    private static PermittedDropFound? OfMeterAndPipe(TightnessTest test, string subject, Visit visit) =>
+        visit.BurnsNaturalGas && test.LargestPipeMm is { } pipe && visit.Record.GasSupply?.MeterKind is { } meter
+        && EditionThreeTable.PermittedDrop(meter, pipe, visit.Limits) is { } limit
+            ? Looked(limit, test, subject, "line of the table for meterKind and largestPipeMm", "/gasSupply/meterKind", $"{subject}/largestPipeMm")
+            : null;
+
+    private static PermittedDropFound? OfVolume(TightnessTest test, string subject, Visit visit) =>
+        test.InstallationVolumeM3 is { } volume && visit.Limits.ByVolume(LimitIds.PermittedDropEdition4, volume) is { } limit
+            ? Looked(limit, test, subject, "band of the deployer's table for installationVolumeM3", $"{subject}/installationVolumeM3")
+            : null;
+
+    private static PermittedDropFound Looked(Limit limit, TightnessTest test, string subject, string how, params IReadOnlyList<string> inputs) =>
+        new(limit, how, test.Edition is null ? inputs : [.. inputs, $"{subject}/edition"]);
 
     private static Verdict ByTable(TightnessTest test, decimal drop, Visit visit, Look look)
     {
@@ -91,7 +123,7 @@ internal static class PermittedDrop
             return leak;
         if (look.Lacks(test.InstallationVolumeM3, out var volume))
             return look.Missing($"the gauge moved by {drop} mbar, and what is permitted hangs on the installation volume, which is not recorded");
-        if (visit.Limits.ByVolume(LimitBook.PermittedDropEdition4, volume) is not { } limit)
+        if (visit.Limits.ByVolume(LimitIds.PermittedDropEdition4, volume) is not { } limit)
         {
             return look.Missing($"the gauge moved by {drop} mbar, and the deployer's table of permitted drops does not reach to {volume} m3",
                 $"{look.Subject}/installationVolumeM3");

@@ -1,8 +1,9 @@
 using Findings;
+using Kernel;
 using NRules.Fluent.Dsl;
-using RuleModel;
 using Rules.AmbientAir;
 using Rules.Tightness;
+using Visits;
 
 namespace Rules.UnsafeSituation;
 

@@ -1,7 +1,8 @@
 using Findings;
+using Kernel;
 using NRules.Fluent.Dsl;
-using RuleModel;
 using Rules.AmbientAir;
+using Visits;
 
 namespace Rules.Ventilation;
 

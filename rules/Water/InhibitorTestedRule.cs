@@ -1,6 +1,7 @@
 using Findings;
+using Kernel;
 using NRules.Fluent.Dsl;
-using RuleModel;
+using Visits;
 
 namespace Rules.Water;
 

@@ -1,7 +1,8 @@
 using Calculations;
 using Findings;
+using Kernel;
 using NRules.Fluent.Dsl;
-using RuleModel;
+using Visits;
 
 namespace Rules.Water;
 

@@ -4,8 +4,8 @@ using Findings;
 using Records;
 using Records.Many;
 using Records.Reading;
-using RuleEngine;
 using Storage;
+using Visits.Judging;
 
 namespace Checking;
 
@@ -27,6 +27,9 @@ public sealed class LineJudge(
 
     /// <summary>From which day deadlines are seen: the day (UTC) on which the audit started.</summary>
     public DateOnly LookedAtOn { get; } = DateOnly.FromDateTime(startedAt.UtcDateTime);
+
+    /// <summary>The cautions that every answer carries.</summary>
+    public IReadOnlyList<string> Cautions => engine.Catalogue.Header.Cautions;
 
     /// <summary>The evaluation of each record, or why there is none, in their order. Their earlier visits are looked up in one query.</summary>
     /// <exception cref="DbException">The store does not answer: nothing is said of the records.</exception>

@@ -1,7 +1,7 @@
 using Findings;
 using Records;
-using RuleModel;
 using Storage;
+using Visits;
 
 namespace Checking;
 

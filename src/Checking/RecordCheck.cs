@@ -3,9 +3,9 @@ using Findings;
 using Records;
 using Records.Canonical;
 using Records.Reading;
-using RuleEngine;
-using RuleModel;
 using Storage;
+using Visits;
+using Visits.Judging;
 
 namespace Checking;
 

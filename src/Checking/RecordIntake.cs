@@ -1,18 +1,13 @@
 using Findings;
 using Records.Reading;
-using RuleEngine;
-using RuleModel;
 using Storage;
+using Visits.Judging;
 
 namespace Checking;
 
-/// <summary>What falls due by a visit.</summary>
-/// <param name="visit">The visit.</param>
-public delegate IReadOnlyList<DueDate> DueDatesOf(Visit visit);
-
 /// <summary>The road of a record that is posted on its own: read, look up, refuse or judge, date, keep.</summary>
 public sealed class RecordIntake(
-    ComplianceEngine engine, EvaluationStore evaluations, ProfileStore profiles, HistoryStore histories, DueDatesOf dueDatesOf, TimeProvider clock)
+    ComplianceEngine engine, EvaluationStore evaluations, ProfileStore profiles, HistoryStore histories, TimeProvider clock)
 {
     /// <summary>The whole evaluation, or every fault of the body.</summary>
     /// <param name="tenant">Whose record it is.</param>
@@ -45,7 +40,7 @@ public sealed class RecordIntake(
             EvaluatedAt = now,
             NextChange = law.ShowsNextChange ? engine.NextChange(whole, record, said.Beside) : null,
         };
-        return !keep || await evaluations.SaveAsync(tenant, record, posted, evaluation, shown, cancel, dueDatesOf(new Visit(record, engine.Catalogue.Limits, said.Beside)), keyed, keyId)
+        return !keep || await evaluations.SaveAsync(tenant, record, posted, evaluation, shown, cancel, engine.Law.DueDatesOf(engine.VisitOf(record, said.Beside)), keyed, keyId)
             ? new TakenRecord(evaluation)
             : new TakenRecord(FaultKind.Invalid, [RecordCheck.SupersededInTheMeantime]);
     }

@@ -1,7 +1,7 @@
 using Findings;
 using Records;
-using Records.Metadata;
 using Records.Reading;
+using Wire;
 
 namespace Checking;
 

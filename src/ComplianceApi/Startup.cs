@@ -6,10 +6,13 @@ using ComplianceApi.Api.Requests;
 using ComplianceApi.Api.Rules;
 using ComplianceApi.Guard;
 using Findings;
+using Kernel.Catalogues;
 using Records.Reading;
-using RuleEngine;
 using Rules;
 using Storage;
+using Visits;
+using Visits.Facts;
+using Visits.Judging;
 
 namespace ComplianceApi;
 
@@ -23,7 +26,8 @@ public static class Startup
     {
         services.AddSingleton(TimeProvider.System);
         services.AddSingleton(provider => ComplianceEngine.Start(RuleCatalogue.Of(
-            typeof(RuleIds).Assembly, Overrides.ReadFile(provider.GetRequiredService<IConfiguration>()["Rules:Overrides"]))));
+            RecordModel.Instance, typeof(RuleIds).Assembly, Overrides.ReadFile(provider.GetRequiredService<IConfiguration>()["Rules:Overrides"]))));
+        services.AddSingleton<IRecordLaw>(provider => provider.GetRequiredService<ComplianceEngine>().Law);
         services.AddSingleton(provider => StorePlace.Open(provider.GetRequiredService<IConfiguration>()));
         services.AddSingleton<EvaluationStore>();
         services.AddSingleton<ProfileStore>();
@@ -34,7 +38,6 @@ public static class Startup
         services.AddSingleton<ApplianceHistory>();
         services.AddSingleton(provider => new IdempotencyStore(
             provider.GetRequiredService<Database>(), RequestTime.Longest(provider.GetRequiredService<IConfiguration>())));
-        services.AddSingleton<DueDatesOf>(DueDates.Of);
         services.AddSingleton<RecordIntake>();
         services.AddSingleton<Repeats>();
         services.AddSingleton<RuleShelf>();

@@ -1,6 +1,6 @@
 using System.Text.Json.Serialization;
-using Findings;
 using Jobs.Summary;
+using Wire;
 
 namespace Jobs;
 

@@ -1,8 +1,8 @@
 using Findings;
 using Records;
-using Records.Metadata;
 using Records.Reading;
-using RuleModel;
+using Visits;
+using Wire;
 
 namespace Storage;
 

@@ -5,7 +5,7 @@ using System.Text;
 using System.Text.Json;
 using Dapper;
 using Findings;
-using Records.Metadata;
+using Wire;
 
 namespace Storage;
 

@@ -2,12 +2,13 @@ using System.Text.Json;
 using Dapper;
 using Findings;
 using Records;
-using Records.Metadata;
+using Visits.Facts;
+using Wire;
 
 namespace Storage;
 
 /// <summary>Evaluations as they were given, with the records they judge: those of single records, and what audits say of theirs.</summary>
-public sealed class EvaluationStore(Database database)
+public sealed class EvaluationStore(Database database, IRecordLaw law)
 {
     private const string Insert = """
         INSERT INTO evaluations (tenant, evaluation_id, record_id, maker, serial_number, finished_at, evaluated_at, outcome, supersedes,
@@ -77,10 +78,10 @@ public sealed class EvaluationStore(Database database)
             shown = WireNames.Of(shown),
             record = posted.ToArray(),
             evaluation = Packed.Of(WireJson.ToBytes(evaluation, EvaluationJson.Default.Evaluation)),
-            landlord = record.IsLandlords() ? 1 : 0,
-            landlordCheck = record.IsLandlordsCheck() ? 1 : 0,
+            landlord = law.IsLandlords(record) ? 1 : 0,
+            landlordCheck = law.IsLandlordsCheck(record) ? 1 : 0,
         };
-        var visit = new VisitRows(tenant, [new ArrivingVisit(evaluation.EvaluationId!, record, evaluation, due ?? [])], evaluation.EvaluatedAt!.Value, keyId);
+        var visit = new VisitRows(tenant, [new ArrivingVisit(evaluation.EvaluationId!, record, evaluation, due ?? [])], evaluation.EvaluatedAt!.Value, law, keyId);
         return database.WriteAsync(
             async transaction =>
             {

@@ -4,12 +4,13 @@ using System.Text.Json;
 using Dapper;
 using Findings;
 using Records;
-using RuleModel.History;
+using Visits.Facts;
+using Visits.History;
 
 namespace Storage;
 
 /// <summary>Earlier visits to the appliance of a record, out of all that is stored.</summary>
-public sealed class HistoryStore(Database database)
+public sealed class HistoryStore(Database database, IRecordLaw law)
 {
     /// <summary>Most earlier visits that are looked at.</summary>
     public const int MostVisits = 12;
@@ -63,7 +64,7 @@ public sealed class HistoryStore(Database database)
 
         var whole = (await _visits.FindAsync(tenant, [evaluationId], cancel))[evaluationId];
         var record = whole.ReadRecord() ?? throw new InvalidDataException($"The record of evaluation {evaluationId} cannot be read.");
-        return VisitFacts.Of(record, whole.ReadEvaluation()) with { EvaluationId = evaluationId };
+        return VisitFacts.Of(record, whole.ReadEvaluation(), law) with { EvaluationId = evaluationId };
     }
 
     internal static (string Sql, DynamicParameters Values) CommandOf(List<(int Index, ServiceRecord Record)> asked)

@@ -1,7 +1,7 @@
 using System.Data.Common;
 using System.Security.Cryptography;
 using Dapper;
-using Records.Metadata;
+using Wire;
 
 namespace Storage;
 

@@ -1,19 +1,15 @@
 using System.Data.Common;
 using Dapper;
+using Visits.Facts;
 
 namespace Storage;
 
 /// <summary>
-/// What must be kept, and what may go. GSIUR 1998 (SI 1998/2451), regulation 36(3)(c), as amended by
-/// SI 2018/139: the record of a landlord's check is kept until two further checks of the appliance have been made; of an appliance that
-/// was taken out, for two years after its last check. HSE's guidance to landlords (hse.gov.uk/gas/landlords, on records) puts it as at
-/// least two years. Whether an appliance was taken out is not recorded here, so only two further checks end a landlord's duty.
+/// What must be kept, and what may go, by what the law of records says. Whether an appliance was taken out is not recorded here, so only
+/// further checks end a landlord's duty.
 /// </summary>
-public sealed class Retention(Database database, TimeProvider clock)
+public sealed class Retention(Database database, IRecordLaw law, TimeProvider clock)
 {
-    /// <summary>Fewest years that anything is kept.</summary>
-    public const int FewestYears = 2;
-
     private const int AtOnce = 500;
 
     /// <summary>Days on which the appliance of row x was checked again: twice on one day, or once in two audits, is one check.</summary>
@@ -29,7 +25,7 @@ public sealed class Retention(Database database, TimeProvider clock)
         """;
 
     private static readonly string IsOver =
-        $"x.tenant = @tenant AND x.finished_at < @before AND (x.landlord = 0 OR ({LaterChecks.Replace("{0}", IsLaterCheck, StringComparison.Ordinal)}) >= 2)";
+        $"x.tenant = @tenant AND x.finished_at < @before AND (x.landlord = 0 OR ({LaterChecks.Replace("{0}", IsLaterCheck, StringComparison.Ordinal)}) >= @checks)";
 
     private static readonly string DeleteEvaluations = $"""
         DELETE FROM evaluations WHERE (tenant, evaluation_id) IN (
@@ -75,7 +71,7 @@ public sealed class Retention(Database database, TimeProvider clock)
     public async Task<PurgeCounts> PurgeAsync(Tenant tenant, DateTimeOffset before, Action<RemovedRecord> removed, CancellationToken cancel)
     {
         ArgumentNullException.ThrowIfNull(removed);
-        var asked = new { tenant = tenant.Name, before = Database.TextOf(before) };
+        var asked = new { tenant = tenant.Name, before = Database.TextOf(before), checks = law.ChecksThatEndKeeping };
         var evaluations = await RemoveAsync(DeleteEvaluations, isOfAudit: false);
         var lines = await RemoveAsync(DeleteLines, isOfAudit: true);
         var audits = (await database.ReadAsync(connection => connection.QueryAsync<string>(Command(SelectEmptyAudits)), cancel)).AsList();

@@ -1,6 +1,6 @@
 using System.Collections.Concurrent;
 using Findings;
-using RuleModel;
+using Visits;
 
 namespace Storage;
 

@@ -4,8 +4,9 @@ using System.Text.Json;
 using Dapper;
 using Findings;
 using Records;
-using Records.Metadata;
-using RuleModel.History;
+using Visits.Facts;
+using Visits.History;
+using Wire;
 
 namespace Storage;
 
@@ -51,13 +52,14 @@ internal sealed class VisitRows
     /// <param name="tenant">Whose.</param>
     /// <param name="visits">In the order in which they were said.</param>
     /// <param name="knownAt">Since when they are known.</param>
+    /// <param name="law">What is a landlord's check.</param>
     /// <param name="keyId">The key with which they were written; null: none.</param>
-    public VisitRows(Tenant tenant, IEnumerable<ArrivingVisit> visits, DateTimeOffset knownAt, string? keyId)
+    public VisitRows(Tenant tenant, IEnumerable<ArrivingVisit> visits, DateTimeOffset knownAt, IRecordLaw law, string? keyId)
     {
         _keyId = keyId;
         _tenant = tenant.Name;
         _knownAt = Database.TextOf(knownAt);
-        _visits = [.. visits.Select(visit => new Kept(_tenant, visit))];
+        _visits = [.. visits.Select(visit => new Kept(_tenant, visit, law))];
         foreach (var earlier in _visits.GroupBy(kept => (kept.SerialNumber, kept.MakerKey, kept.RecordId, kept.Day)).SelectMany(same => same.SkipLast(1)))
             earlier.IsReplaced = true;
     }
@@ -160,7 +162,7 @@ internal sealed class VisitRows
     }
 
     /// <summary>The columns of one visit.</summary>
-    private sealed class Kept(string tenant, ArrivingVisit visit)
+    private sealed class Kept(string tenant, ArrivingVisit visit, IRecordLaw law)
     {
         public string EvaluationId => visit.EvaluationId;
 
@@ -182,7 +184,7 @@ internal sealed class VisitRows
 
         public string FinishedAt { get; } = Database.TextOf(visit.Record.FinishedAt.Value);
 
-        public byte[] Facts { get; } = FactsOf(visit.Record, visit.Evaluation);
+        public byte[] Facts { get; } = FactsOf(visit.Record, visit.Evaluation, law);
 
         public List<object?[]> DueRows { get; } = [.. VisitRows.DueRows(tenant, visit.EvaluationId, visit.Record.FinishedAt.Value, visit.Due)];
 
@@ -190,6 +192,6 @@ internal sealed class VisitRows
     }
 
     /// <summary>What the rules over history will read, as it is stored.</summary>
-    public static byte[] FactsOf(ServiceRecord record, Evaluation evaluation) =>
-        Packed.Of(JsonSerializer.SerializeToUtf8Bytes(VisitFacts.Of(record, evaluation), EvaluationJson.Wire.PastVisit));
+    public static byte[] FactsOf(ServiceRecord record, Evaluation evaluation, IRecordLaw law) =>
+        Packed.Of(JsonSerializer.SerializeToUtf8Bytes(VisitFacts.Of(record, evaluation, law), EvaluationJson.Wire.PastVisit));
 }

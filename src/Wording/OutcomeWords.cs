@@ -1,5 +1,5 @@
 using Findings;
-using Records.Metadata;
+using Wire;
 
 namespace Wording;
 

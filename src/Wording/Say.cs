@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text;
 using Findings;
-using Records.Metadata;
-using RuleModel.Computations;
+using Visits.Computations;
+using Wire;
 
 namespace Wording;
 

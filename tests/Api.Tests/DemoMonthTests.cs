@@ -1,18 +1,20 @@
 using Api.Tests.Contract;
 using ComplianceApi.Commands.Demo;
 using Findings;
+using Kernel.Catalogues;
 using Records.Canonical;
 using Records.Many;
 using Records.Reading;
-using RuleEngine;
 using Rules;
+using Visits;
+using Visits.Judging;
 
 namespace Api.Tests;
 
 /// <summary>The demo month shows what it says it shows.</summary>
 public sealed class DemoMonthTests
 {
-    private static readonly ComplianceEngine Engine = ComplianceEngine.Start(RuleCatalogue.Of(typeof(RuleIds).Assembly));
+    private static readonly ComplianceEngine Engine = ComplianceEngine.Start(RuleCatalogue.Of(RecordModel.Instance, typeof(RuleIds).Assembly));
 
     [Fact]
     public void Every_record_comes_out_as_its_situation_says()

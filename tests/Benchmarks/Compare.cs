@@ -1,5 +1,5 @@
 using Benchmarks.OtherEngines;
-using RuleModel;
+using Kernel;
 using SecondOpinion;
 
 namespace Benchmarks;

@@ -1,5 +1,5 @@
-using RuleEngine;
-using RuleModel;
+using Kernel;
+using Kernel.Engine;
 
 namespace Benchmarks;
 
@@ -18,7 +18,7 @@ internal static class Growth
         foreach (var count in (int[])[30, 60, 120, 240, 480])
         {
             var rules = new CompiledRules(types.Take(count).Select(type => (FirstPassRule)Activator.CreateInstance(type)!).ToList());
-            all.Add(new Timed($"{count} rules of one kind", i => rules.Run([new Visit(Month.Records[i], Month.Catalogue.Limits)])));
+            all.Add(new Timed($"{count} rules of one kind", i => rules.Run([Month.Engine.VisitOf(Month.Records[i])])));
         }
 
         Timed.InTurns(Rounds, all);

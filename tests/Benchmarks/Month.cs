@@ -1,8 +1,10 @@
 using ComplianceApi.Commands.Demo;
+using Kernel.Catalogues;
 using Records;
 using Records.Reading;
-using RuleEngine;
 using Rules;
+using Visits;
+using Visits.Judging;
 
 namespace Benchmarks;
 
@@ -11,7 +13,7 @@ internal static class Month
 {
     public const int Size = 200;
 
-    public static RuleCatalogue Catalogue { get; } = RuleCatalogue.Of(typeof(RuleIds).Assembly);
+    public static RuleCatalogue Catalogue { get; } = RuleCatalogue.Of(RecordModel.Instance, typeof(RuleIds).Assembly);
 
     public static ComplianceEngine Engine { get; } = ComplianceEngine.Start(Catalogue);
 

@@ -1,10 +1,11 @@
 using System.Diagnostics;
 using System.Text.Json;
 using Findings;
+using Kernel;
+using Kernel.Engine;
 using Records.Reading;
 using Records.Validation;
-using RuleEngine;
-using RuleModel;
+using Visits;
 
 namespace Benchmarks;
 
@@ -34,9 +35,8 @@ internal static class Quick
     private static Timed[] Parts()
     {
         var records = Month.Records;
-        var limits = Month.Catalogue.Limits;
         var evaluations = records.Select(record => Month.Engine.Evaluate(record)).ToList();
-        var visits = records.Select(record => new Visit(record, limits)).ToList();
+        var visits = records.Select(record => Month.Engine.VisitOf(record)).ToList();
         var validator = new ServiceRecordValidator();
         return
         [
@@ -44,7 +44,7 @@ internal static class Quick
             new("  of it: deserialize", i => JsonSerializer.Deserialize(Month.Json[i], RecordJson.Default.ServiceRecord)),
             new("  of it: is anything wrong", i => validator.IsSound(records[i])),
             new("  only of a faulty record: name what is wrong", i => validator.Validate(records[i])),
-            new("figures", i => new Visit(records[i], limits).Figures),
+            new("figures", i => Month.Engine.VisitOf(records[i]).Figures),
             new("answers (with the figures that they ask for)", i => Month.Engine.AnswersTo(records[i])),
             new("evaluate", i => Month.Engine.Evaluate(records[i])),
             new("evaluate, on all cores", i => Month.Engine.Evaluate(records[i]), onAllCores: true),
@@ -62,8 +62,8 @@ internal static class Quick
     /// <summary>The rules of the first pass by the time that they take, the dearest first.</summary>
     public static int RunRules()
     {
-        var visits = Month.Records.Select(record => new Visit(record, Month.Catalogue.Limits)).ToList();
-        var look = Look.Quiet();
+        var visits = Month.Records.Select(record => Month.Engine.VisitOf(record)).ToList();
+        var look = Look.Quiet(RecordModel.Instance);
         var rules = Month.Catalogue.Rules.OfType<FirstPassRule>().Select(rule => new Timed(rule.Info.Id, i => rule.Judge(visits[i], look))).ToList();
         Timed.InTurns(Rounds, rules);
         Console.WriteLine($"all rules of the first pass, one by one: {rules.Sum(rule => rule.Microseconds):0.0} us, {rules.Sum(rule => rule.Kilobytes):0.0} KB");

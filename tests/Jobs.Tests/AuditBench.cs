@@ -107,7 +107,7 @@ internal sealed class AuditBench : IDisposable
     {
         var (profiles, results) = (new ProfileStore(database), ResultsOn(database, clock));
         return new(
-            Scratch.Rules, profiles, new EvaluationStore(database), new HistoryStore(database), new WaitingChunks(database, clock, Lease), results, new AuditFinish(database, clock), new Corrections(database),
+            Scratch.Rules, profiles, new EvaluationStore(database, Scratch.Rules.Law), new HistoryStore(database, Scratch.Rules.Law), new WaitingChunks(database, clock, Lease), results, new AuditFinish(database, Scratch.Rules, clock), new Corrections(database),
             new PreviewWork(database, Candidates, profiles, results, new PreviewStore(database, new AuditStore(database, clock), clock)),
             new UnfinishedVisits(database, profiles, VisitsBy(clock)), new UnplacedLines(database), new UnjournaledEntries(database));
     }
@@ -115,7 +115,7 @@ internal sealed class AuditBench : IDisposable
     private static ResultStore ResultsOn(Database database, TimeProvider clock) => new(database, VisitsBy(clock));
 
     /// <summary>What makes visits of records.</summary>
-    public static AuditVisits VisitsBy(TimeProvider clock) => new(Scratch.Rules, Rules.DueDates.Of, clock);
+    public static AuditVisits VisitsBy(TimeProvider clock) => new(Scratch.Rules, clock);
 
     private AuditWorker WorkerOn(Database database) => WorkerOn(database, Clock);
 

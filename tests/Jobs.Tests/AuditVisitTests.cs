@@ -5,8 +5,8 @@ using Jobs.Looks;
 using Records;
 using Records.Many;
 using Records.Reading;
-using RuleModel.History;
 using Storage;
+using Visits.History;
 
 namespace Jobs.Tests;
 
@@ -26,7 +26,7 @@ public sealed class AuditVisitTests
         bench.Clock.Now = Later;
         var id = $"{auditId}.000000001";
 
-        var earlier = Assert.Single((await new HistoryStore(bench.Store).FindAsync(Scratch.A, [Of("S-1", "next", "2027-09-01")], Later, default))[0]);
+        var earlier = Assert.Single((await new HistoryStore(bench.Store, Scratch.Rules.Law).FindAsync(Scratch.A, [Of("S-1", "next", "2027-09-01")], Later, default))[0]);
         Assert.Equal((id, "naturalGas"), (earlier.EvaluationId, earlier.Fuel));
         Assert.Contains(earlier.Values, value => value is { Name: MeasuredNames.CoPpm, Value: 400 });
 
@@ -40,9 +40,9 @@ public sealed class AuditVisitTests
         Assert.Equal(due.Count, due.DistinctBy(date => (date.Kind, date.Key)).Count());
 
         Assert.Equal(2, (await new LookStore(bench.Store).FindAsync(Scratch.A, new(2026, 9, 1), new(2026, 9, 30), 0.1m, default))!.Records);
-        var stored = (await new EvaluationStore(bench.Store).FindAsync(Scratch.A, id, default))!;
+        var stored = (await new EvaluationStore(bench.Store, Scratch.Rules.Law).FindAsync(Scratch.A, id, default))!;
         Assert.Equal((id, "M-1"), (stored.Evaluation.EvaluationId, stored.Evaluation.RecordId));
-        Assert.Equal(AuditBench.Month(1).Single().Utf8.ToArray(), await new EvaluationStore(bench.Store).FindRecordAsync(Scratch.A, id, default));
+        Assert.Equal(AuditBench.Month(1).Single().Utf8.ToArray(), await new EvaluationStore(bench.Store, Scratch.Rules.Law).FindRecordAsync(Scratch.A, id, default));
     }
 
     [Theory]
@@ -54,10 +54,10 @@ public sealed class AuditVisitTests
         var id = $"{await bench.Post(AuditBench.Month(1))}.000000001";
         await bench.WorkOff();
 
-        Assert.NotNull(await new EvaluationStore(bench.Store).FindAsync(Scratch.A, id, default));
-        Assert.Null(await new EvaluationStore(bench.Store).FindAsync(Scratch.B, id, default));
-        Assert.Null(await new EvaluationStore(bench.Store).FindRecordAsync(Scratch.B, id, default));
-        Assert.Empty((await new HistoryStore(bench.Store).FindAsync(Scratch.B, [Of("S-1", "next", "2027-09-01")], Later, default))[0]);
+        Assert.NotNull(await new EvaluationStore(bench.Store, Scratch.Rules.Law).FindAsync(Scratch.A, id, default));
+        Assert.Null(await new EvaluationStore(bench.Store, Scratch.Rules.Law).FindAsync(Scratch.B, id, default));
+        Assert.Null(await new EvaluationStore(bench.Store, Scratch.Rules.Law).FindRecordAsync(Scratch.B, id, default));
+        Assert.Empty((await new HistoryStore(bench.Store, Scratch.Rules.Law).FindAsync(Scratch.B, [Of("S-1", "next", "2027-09-01")], Later, default))[0]);
         Assert.Equal(0, await new DueStore(bench.Store).CountAsync(Scratch.B, new(2026, 1, 1), new(2040, 1, 1), default));
     }
 
@@ -149,7 +149,7 @@ public sealed class AuditVisitTests
         var corrected = await Save(bench, "V-2", "2026-09-11", supersedes: audited);
 
         Assert.Equal([corrected], await Visits(bench));
-        Assert.Equal(corrected, (await new EvaluationStore(bench.Store).FindAsync(Scratch.A, audited, default))!.SupersededBy);
+        Assert.Equal(corrected, (await new EvaluationStore(bench.Store, Scratch.Rules.Law).FindAsync(Scratch.A, audited, default))!.SupersededBy);
         var (evaluations, _) = await Timelines(bench).EvaluationsAsync(Scratch.A, "A-9", null, Later, null, 10, default);
         Assert.Equal([null, corrected], evaluations.Select(one => one.SupersededBy));
     }
@@ -166,13 +166,13 @@ public sealed class AuditVisitTests
         Assert.NotEmpty(await Visits(bench));
         Assert.NotEmpty(await Due(bench));
 
-        var counts = await new Retention(bench.Store, TimeProvider.System).PurgeAsync(Scratch.A, new(2024, 1, 1, 0, 0, 0, TimeSpan.Zero), _ => { }, default);
+        var counts = await new Retention(bench.Store, Scratch.Rules.Law, TimeProvider.System).PurgeAsync(Scratch.A, new(2024, 1, 1, 0, 0, 0, TimeSpan.Zero), _ => { }, default);
         Assert.Equal(1, counts.AuditLines);
         Assert.Empty(await Visits(bench));
         Assert.Empty(await Due(bench));
     }
 
-    private static TimelineStore Timelines(AuditBench bench) => new(bench.Store, new HistoryStore(bench.Store));
+    private static TimelineStore Timelines(AuditBench bench) => new(bench.Store, new HistoryStore(bench.Store, Scratch.Rules.Law));
 
     private static async Task<IEnumerable<string>> Visits(AuditBench bench) =>
         (await Timelines(bench).VisitsAsync(Scratch.A, "A-9", null, Later, 10, default)).Visits.Select(visit => visit.EvaluationId);
@@ -184,7 +184,7 @@ public sealed class AuditVisitTests
         var bytes = Bytes(recordId, day, supersedes: supersedes);
         var record = RecordReader.Read(bytes).Record!;
         var evaluation = Scratch.Rules.Evaluate(record) with { EvaluationId = Guid.CreateVersion7(bench.Clock.Now).ToString(), EvaluatedAt = bench.Clock.Now };
-        Assert.True(await new EvaluationStore(bench.Store).SaveAsync(Scratch.A, record, bytes, evaluation, Include.Default, default));
+        Assert.True(await new EvaluationStore(bench.Store, Scratch.Rules.Law).SaveAsync(Scratch.A, record, bytes, evaluation, Include.Default, default));
         return evaluation.EvaluationId;
     }
 

@@ -69,7 +69,7 @@ public sealed class CorrectionTests
     private static async Task<string> Save(AuditBench bench, int number, byte[] record)
     {
         var evaluation = Scratch.Evaluation(number);
-        Assert.True(await new EvaluationStore(bench.Store).SaveAsync(Scratch.A, RecordReader.Read(record).Record!, record, evaluation, Include.All, default));
+        Assert.True(await new EvaluationStore(bench.Store, Scratch.Rules.Law).SaveAsync(Scratch.A, RecordReader.Read(record).Record!, record, evaluation, Include.All, default));
         return evaluation.EvaluationId!;
     }
 

@@ -3,9 +3,9 @@ using System.Text.Json.Nodes;
 using Findings;
 using Records;
 using Records.Reading;
-using RuleModel;
-using RuleModel.History;
 using Rules;
+using Visits;
+using Visits.History;
 
 namespace Jobs.Tests;
 
@@ -51,7 +51,7 @@ public sealed class DriftTests
         })];
 
         var finding = Scratch.Rules.Evaluate(example, new Lookup { History = history }).Findings.Single(finding => finding.RuleId == RuleIds.RatioDrift);
-        var trend = ReadingTrend.Of([today, .. history], Scratch.Rules.Catalogue.Limits).Single(trend => trend.Quantity == MeasuredNames.CoCo2Ratio);
+        var trend = ReadingTrend.Of([today, .. history], Scratch.Rules.Catalogue.Limits, Scratch.Rules.Law).Single(trend => trend.Quantity == MeasuredNames.CoCo2Ratio);
 
         Assert.Equal(Outcome.Advisory, finding.Outcome);
         Assert.Equal((60, 60, today.Date.AddDays(-59), today.Date), (trend.Visits, trend.OfOneInstrument, trend.FirstOn, trend.LastOn));

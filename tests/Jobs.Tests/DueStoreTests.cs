@@ -21,7 +21,7 @@ public sealed class DueStoreTests : IDisposable
             new() { Kind = DueKind.AnnualService, By = new DateOnly(2027, 9, 14), Basis = "invented", SerialNumber = "QB-1" },
             new() { Kind = DueKind.CoAlarmReplacement, By = new DateOnly(2028, 1, 1), Basis = "invented", SerialNumber = "QB-1" },
         ];
-        Assert.True(await new EvaluationStore(database).SaveAsync(Scratch.A, Scratch.Record(), Scratch.Posted, Scratch.Evaluation(), Include.Default, default, due));
+        Assert.True(await new EvaluationStore(database, Scratch.Rules.Law).SaveAsync(Scratch.A, Scratch.Record(), Scratch.Posted, Scratch.Evaluation(), Include.Default, default, due));
         var (store, from, to) = (new DueStore(database), new DateOnly(2027, 1, 1), new DateOnly(2028, 12, 31));
 
         var first = Assert.Single(await store.PageAsync(Scratch.A, from, to, null, 1, default));

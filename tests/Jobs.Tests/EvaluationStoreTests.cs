@@ -15,7 +15,7 @@ public sealed class EvaluationStoreTests : IDisposable
     [PostgreSql]
     public async Task What_was_saved_is_found_unchanged(string kind)
     {
-        var store = new EvaluationStore(_scratch.Open(kind));
+        var store = new EvaluationStore(_scratch.Open(kind), Scratch.Rules.Law);
         var evaluation = Scratch.Evaluation();
 
         Assert.True(await Save(store, Scratch.A, evaluation, Include.Problems));
@@ -32,7 +32,7 @@ public sealed class EvaluationStoreTests : IDisposable
     [PostgreSql]
     public async Task Two_tenants_do_not_see_each_other(string kind)
     {
-        var store = new EvaluationStore(_scratch.Open(kind));
+        var store = new EvaluationStore(_scratch.Open(kind), Scratch.Rules.Law);
         var evaluation = Scratch.Evaluation();
         await Save(store, Scratch.A, evaluation);
 
@@ -51,7 +51,7 @@ public sealed class EvaluationStoreTests : IDisposable
     [PostgreSql]
     public async Task An_evaluation_is_superseded_once(string kind)
     {
-        var store = new EvaluationStore(_scratch.Open(kind));
+        var store = new EvaluationStore(_scratch.Open(kind), Scratch.Rules.Law);
         var (first, second, third) = (Scratch.Evaluation(0), Scratch.Evaluation(1), Scratch.Evaluation(2));
         await Save(store, Scratch.A, first);
 
@@ -68,7 +68,7 @@ public sealed class EvaluationStoreTests : IDisposable
     [PostgreSql]
     public async Task Nothing_is_superseded_by_what_could_not_be_stored(string kind)
     {
-        var store = new EvaluationStore(_scratch.Open(kind));
+        var store = new EvaluationStore(_scratch.Open(kind), Scratch.Rules.Law);
         var (first, second) = (Scratch.Evaluation(0), Scratch.Evaluation(1));
         await Save(store, Scratch.A, first);
         await Save(store, Scratch.A, second);
@@ -83,9 +83,9 @@ public sealed class EvaluationStoreTests : IDisposable
     {
         var evaluation = Scratch.Evaluation();
         using (var database = Database.Open(_scratch.File, StoreOpening.OrMake))
-            await Save(new EvaluationStore(database), Scratch.A, evaluation);
+            await Save(new EvaluationStore(database, Scratch.Rules.Law), Scratch.A, evaluation);
 
-        var again = new EvaluationStore(_scratch.Open());
+        var again = new EvaluationStore(_scratch.Open(), Scratch.Rules.Law);
 
         Assert.Equal(Json(evaluation), Json((await again.FindAsync(Scratch.A, evaluation.EvaluationId!, default))!.Evaluation));
     }
@@ -95,7 +95,7 @@ public sealed class EvaluationStoreTests : IDisposable
     [PostgreSql]
     public async Task Many_writers_lose_nothing_even_through_two_handles_on_one_file(string kind)
     {
-        var stores = new[] { new EvaluationStore(_scratch.Open(kind)), new EvaluationStore(_scratch.Open(kind)) };
+        var stores = new[] { new EvaluationStore(_scratch.Open(kind), Scratch.Rules.Law), new EvaluationStore(_scratch.Open(kind), Scratch.Rules.Law) };
         var evaluations = Enumerable.Range(0, 100).Select(Scratch.Evaluation).ToList();
 
         await Parallel.ForEachAsync(evaluations.Index(), new ParallelOptions { MaxDegreeOfParallelism = 8 }, async (item, _) =>

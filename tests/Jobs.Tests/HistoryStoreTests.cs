@@ -2,8 +2,8 @@ using Checking;
 using Findings;
 using Records;
 using Records.Values;
-using RuleModel;
 using Storage;
+using Visits;
 
 namespace Jobs.Tests;
 
@@ -137,7 +137,7 @@ public sealed class HistoryStoreTests : IDisposable
             RecordId = recordId,
             Supersedes = supersedes,
             JobType = JobType.AnnualService,
-            Jurisdiction = Jurisdiction.England,
+            Jurisdiction = Records.Jurisdiction.England,
             FinishedAt = Timestamp.Parse(finishedAt),
             Appliance = new Appliance { Fuel = Fuel.NaturalGas, Maker = maker, SerialNumber = serial },
             PreviousVisit = previous,
@@ -146,8 +146,8 @@ public sealed class HistoryStoreTests : IDisposable
     /// <summary>A store of evaluations and what it gives of them.</summary>
     private sealed class Shelf(Database database)
     {
-        private readonly EvaluationStore _evaluations = new(database);
-        private readonly HistoryStore _histories = new(database);
+        private readonly EvaluationStore _evaluations = new(database, Scratch.Rules.Law);
+        private readonly HistoryStore _histories = new(database, Scratch.Rules.Law);
 
         public async Task<string> Save(
             string recordId, string finishedAt, string? supersedes = null, DateTimeOffset? saidAt = null, string? maker = "Quillback", Tenant? tenant = null)
@@ -165,6 +165,6 @@ public sealed class HistoryStoreTests : IDisposable
             (await Find([record], knownAt))[0].Select(visit => visit.EvaluationId);
 
         public async Task<Visit> VisitOf(ServiceRecord record) =>
-            new(record, Scratch.Rules.Catalogue.Limits, LookedUp.Beside(record, null, (await Find([record]))[0]));
+            Scratch.Rules.VisitOf(record, LookedUp.Beside(record, null, (await Find([record]))[0]));
     }
 }

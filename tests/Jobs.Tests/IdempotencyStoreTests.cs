@@ -46,8 +46,8 @@ public sealed class IdempotencyStoreTests : IDisposable
         await Assert.ThrowsAsync<KeyLostException>(() => Save(first, slow, 0));
         Assert.True(await Save(second, quick, 1));
 
-        Assert.Null(await new EvaluationStore(second).FindAsync(Scratch.A, slow.EvaluationId, default));
-        Assert.NotNull(await new EvaluationStore(first).FindAsync(Scratch.A, quick.EvaluationId, default));
+        Assert.Null(await new EvaluationStore(second, Scratch.Rules.Law).FindAsync(Scratch.A, slow.EvaluationId, default));
+        Assert.NotNull(await new EvaluationStore(first, Scratch.Rules.Law).FindAsync(Scratch.A, quick.EvaluationId, default));
         var holder = await new IdempotencyStore(first, Long).TakeAsync(Scratch.A, slow, default);
         Assert.Equal((quick.EvaluationId, true), (holder!.EvaluationId, holder.IsSettled));
     }
@@ -86,14 +86,14 @@ public sealed class IdempotencyStoreTests : IDisposable
         await Save(database, Asked("of an evaluation", 1), 1);
         await Task.Delay(Short * 2);
 
-        await new Retention(database, TimeProvider.System).PurgeAsync(Scratch.A, new DateTimeOffset(2030, 1, 1, 0, 0, 0, TimeSpan.Zero), _ => { }, default);
+        await new Retention(database, Scratch.Rules.Law, TimeProvider.System).PurgeAsync(Scratch.A, new DateTimeOffset(2030, 1, 1, 0, 0, 0, TimeSpan.Zero), _ => { }, default);
 
         Assert.Equal(["in use"], await database.ReadAsync(connection => connection.QueryAsync<string>("SELECT idempotency_key FROM idempotency_keys"), default));
     }
 
     private static KeyedRequest Asked(string key, int number) => new(key, $"fingerprint {number}", $"01a22c54-0000-7000-8000-{number:000000000000}");
 
-    private static Task<bool> Save(Database database, KeyedRequest asked, int number) => new EvaluationStore(database).SaveAsync(
+    private static Task<bool> Save(Database database, KeyedRequest asked, int number) => new EvaluationStore(database, Scratch.Rules.Law).SaveAsync(
         Scratch.A,
         Records.Reading.RecordReader.Read(Scratch.Posted).Record!,
         Scratch.Posted,

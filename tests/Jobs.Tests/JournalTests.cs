@@ -26,7 +26,7 @@ public sealed class JournalTests : IDisposable
         await new ProfileStore(database).SaveAsync(Scratch.A, "p", Limits, Now, default, keyId: "key-1");
         await Save(database, Scratch.A, first, keyId: "key-2");
         await Save(database, Scratch.A, second, supersedes: first.EvaluationId);
-        var owned = (await new Retention(database, new AuditBench.ManualClock { Now = Now }).PurgeAsync(Scratch.A, Now.AddYears(1), _ => { }, default)).Evaluations;
+        var owned = (await new Retention(database, Scratch.Rules.Law, new AuditBench.ManualClock { Now = Now }).PurgeAsync(Scratch.A, Now.AddYears(1), _ => { }, default)).Evaluations;
 
         var entries = await All(database, Scratch.A);
 
@@ -57,7 +57,7 @@ public sealed class JournalTests : IDisposable
 
         // Only what belongs to no landlord goes so soon.
         await bench.Store.WriteAsync(async transaction => await transaction.Connection!.ExecuteAsync("UPDATE audit_lines SET landlord = 0", transaction: transaction) > 0, default);
-        await new Retention(bench.Store, bench.Clock).PurgeAsync(Scratch.A, new(2030, 1, 1, 0, 0, 0, TimeSpan.Zero), _ => { }, default);
+        await new Retention(bench.Store, Scratch.Rules.Law, bench.Clock).PurgeAsync(Scratch.A, new(2030, 1, 1, 0, 0, 0, TimeSpan.Zero), _ => { }, default);
         var gone = (await All(bench.Store, Scratch.A)).Skip(said.Count).ToList();
         Assert.Equal(said.Select(entry => entry.Id).Order(StringComparer.Ordinal), gone.Select(entry => entry.Id).Order(StringComparer.Ordinal));
         Assert.All(gone, entry => Assert.Equal(JournalKind.Purge, entry.Kind));
@@ -76,7 +76,7 @@ public sealed class JournalTests : IDisposable
         await Assert.ThrowsAnyAsync<DbException>(() => Save(database, Scratch.A, first));
         Assert.False(await Save(database, Scratch.A, Scratch.Evaluation(1), supersedes: "none"));
         Assert.Null(await new ProfileStore(database).SaveAsync(Scratch.A, "p", Limits, Now, default, after: 7));
-        await Assert.ThrowsAsync<KeyLostException>(() => new EvaluationStore(database).SaveAsync(
+        await Assert.ThrowsAsync<KeyLostException>(() => new EvaluationStore(database, Scratch.Rules.Law).SaveAsync(
             Scratch.A, Scratch.Record(), Scratch.Posted, Scratch.Evaluation(2), Include.Default, default, keyed: new KeyedRequest("k", "f", "nobody's")));
         await Assert.ThrowsAsync<IOException>(() => database.WriteAsync(
             async transaction =>
@@ -102,7 +102,7 @@ public sealed class JournalTests : IDisposable
         const int Each = 3400;
         using var bench = new AuditBench(kind);
         await bench.Post(AuditBench.Month(Each * 5 / 4).Where(line => line.Number % 5 != 3));
-        var (posting, saving) = (new EvaluationStore(bench.OpenAnother()), new ProfileStore(bench.OpenAnother()));
+        var (posting, saving) = (new EvaluationStore(bench.OpenAnother(), Scratch.Rules.Law), new ProfileStore(bench.OpenAnother()));
         var judged = Scratch.Evaluation();
 
         using var done = new CancellationTokenSource();
@@ -234,9 +234,9 @@ public sealed class JournalTests : IDisposable
     private static Task<IReadOnlyList<JournalEntry>> All(Database database, Tenant tenant) => new Journal(database).ReadAsync(tenant, 0, int.MaxValue, default);
 
     private static Task<bool> Save(Database database, Tenant tenant, Evaluation evaluation, string? supersedes = null, string? keyId = null) =>
-        new EvaluationStore(database).SaveAsync(tenant, Scratch.Record(supersedes), Scratch.Posted, evaluation, Include.Default, default, keyId: keyId);
+        new EvaluationStore(database, Scratch.Rules.Law).SaveAsync(tenant, Scratch.Record(supersedes), Scratch.Posted, evaluation, Include.Default, default, keyId: keyId);
 
-    private static string Text(JournalEntry entry) => $"{entry.Seq} {Records.Metadata.WireNames.Of(entry.Kind)} {entry.Id} {entry.KeyId}";
+    private static string Text(JournalEntry entry) => $"{entry.Seq} {Wire.WireNames.Of(entry.Kind)} {entry.Id} {entry.KeyId}";
 
     private static MakerLimits Limits => new() { CoCo2RatioMax = 0.003m, Source = "invented manual", SealsToRenew = [JointPlace.TopPlate] };
 }

@@ -138,7 +138,7 @@ public sealed class LookTests
     {
         using var scratch = new Scratch();
         var database = scratch.Open(kind);
-        var evaluations = new EvaluationStore(database);
+        var evaluations = new EvaluationStore(database, Scratch.Rules.Law);
         for (var number = 0; number < 4; number++)
         {
             // The first comes twice, and is one visit.
@@ -167,7 +167,7 @@ public sealed class LookTests
     {
         RecordId = $"V-{number}",
         JobType = JobType.AnnualService,
-        Jurisdiction = Jurisdiction.England,
+        Jurisdiction = Records.Jurisdiction.England,
         StartedAt = Timestamp.Parse($"{start:yyyy-MM-dd'T'HH:mm:ss}Z"),
         FinishedAt = Timestamp.Parse($"{start.AddMinutes(minutes):yyyy-MM-dd'T'HH:mm:ss}Z"),
         Engineer = new Engineer { LicenceNumber = $"70000{engineer}" },

@@ -167,7 +167,7 @@ public sealed class PreviewTests
         {
             record["appliance"]!["profileId"] = "p";
             record.AsObject().Remove("makerLimits");
-        }, new RuleModel.Lookup { ProfileId = "p", ProfileVersion = 1, ProfileLimits = new MakerLimits { CoPpmMax = 90, Source = "invented" } });
+        }, new Visits.Lookup { ProfileId = "p", ProfileVersion = 1, ProfileLimits = new MakerLimits { CoPpmMax = 90, Source = "invented" } });
 
         var (status, _) = await bench.Preview("""{"overrides":[]}""");
 
@@ -243,7 +243,7 @@ public sealed class PreviewTests
         var (status, rows) = await bench.Preview(Limit("1.1", "1.5"));
         Assert.NotEmpty(rows);
 
-        await new Retention(bench.Audits.Store, TimeProvider.System).PurgeAsync(Scratch.A, new DateTimeOffset(2026, 8, 1, 0, 0, 0, TimeSpan.Zero), _ => { }, default);
+        await new Retention(bench.Audits.Store, Scratch.Rules.Law, TimeProvider.System).PurgeAsync(Scratch.A, new DateTimeOffset(2026, 8, 1, 0, 0, 0, TimeSpan.Zero), _ => { }, default);
 
         var left = rows.Where(row => row.FinishedOn >= new DateOnly(2026, 8, 1)).ToList();
         Assert.InRange(left.Count, 1, rows.Count - 1);
@@ -263,7 +263,7 @@ public sealed class PreviewTests
         public PreviewBench(string kind)
         {
             Audits = new AuditBench(kind);
-            _evaluations = new EvaluationStore(Audits.Store);
+            _evaluations = new EvaluationStore(Audits.Store, Scratch.Rules.Law);
             Previews = new PreviewStore(Audits.Store, Audits.Audits, Audits.Clock);
         }
 
@@ -278,7 +278,7 @@ public sealed class PreviewTests
         public IEnumerable<string> IdsWhere(Func<decimal, bool> coldFill) =>
             Ids.Where((_, index) => coldFill(Records[index].Water!.ColdFillBar!.Value)).Select(id => $"/v1/evaluations/{id}");
 
-        public async Task Fill(int evaluations, Action<JsonNode>? change = null, RuleModel.Lookup? lookup = null)
+        public async Task Fill(int evaluations, Action<JsonNode>? change = null, Visits.Lookup? lookup = null)
         {
             for (var number = 0; number < evaluations; number++)
             {
@@ -295,7 +295,7 @@ public sealed class PreviewTests
             }
         }
 
-        public async Task<string> Store(ServiceRecord record, Tenant tenant, string? supersedes = null, JsonNode? json = null, RuleModel.Lookup? lookup = null)
+        public async Task<string> Store(ServiceRecord record, Tenant tenant, string? supersedes = null, JsonNode? json = null, Visits.Lookup? lookup = null)
         {
             var moment = new DateTimeOffset(2026, 9, 29, 0, 0, 0, TimeSpan.Zero).AddSeconds(_stored++);
             var evaluation = Scratch.Rules.Evaluate(record, lookup) with { EvaluationId = Guid.CreateVersion7(moment).ToString(), EvaluatedAt = moment };

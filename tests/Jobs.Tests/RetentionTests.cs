@@ -39,13 +39,13 @@ public sealed class RetentionTests : IDisposable
         }
 
         var removed = new List<RemovedRecord>();
-        var counts = await new Retention(database, TimeProvider.System).PurgeAsync(Scratch.A, Before, removed.Add, default);
+        var counts = await new Retention(database, Scratch.Rules.Law, TimeProvider.System).PurgeAsync(Scratch.A, Before, removed.Add, default);
 
         Assert.Equal(["2026-09-14 owned", "2026-09-14 two later"], removed.Select(record => $"{record.FinishedAt[..10]} {record.SerialNumber}").Order(StringComparer.Ordinal));
         Assert.Equal(new PurgeCounts(2, 0, 0, Held: 8), counts);
         Assert.Equal(2, await Held(database, "two later"));
         Assert.Equal(3, await Held(database, "use not recorded"));
-        Assert.Equal(new PurgeCounts(0, 0, 0, 0), await new Retention(database, TimeProvider.System).PurgeAsync(Scratch.B, Before, removed.Add, default));
+        Assert.Equal(new PurgeCounts(0, 0, 0, 0), await new Retention(database, Scratch.Rules.Law, TimeProvider.System).PurgeAsync(Scratch.B, Before, removed.Add, default));
     }
 
     [Theory]
@@ -78,7 +78,7 @@ public sealed class RetentionTests : IDisposable
         await bench.WorkOff();
 
         var removed = new List<RemovedRecord>();
-        Assert.Equal(new PurgeCounts(0, 560, 1, Held: 2), await new Retention(bench.Store, TimeProvider.System).PurgeAsync(Scratch.A, Before, removed.Add, default));
+        Assert.Equal(new PurgeCounts(0, 560, 1, Held: 2), await new Retention(bench.Store, Scratch.Rules.Law, TimeProvider.System).PurgeAsync(Scratch.A, Before, removed.Add, default));
 
         Assert.Equal(Enumerable.Range(1, 700).Where(line => line % 5 != 3), removed.Select(record => (int)record.Line).Order());
         Assert.Null(await bench.Audits.FindAsync(Scratch.A, gone, default));
@@ -87,7 +87,7 @@ public sealed class RetentionTests : IDisposable
 
         // Checked once as an evaluation and once in an audit, the appliance has had its two.
         await Save(bench.Store, 2, "S-1", "rented", "2028-09-01");
-        Assert.Equal(new PurgeCounts(0, 1, 1, Held: 1), await new Retention(bench.Store, TimeProvider.System).PurgeAsync(Scratch.A, Before, removed.Add, default));
+        Assert.Equal(new PurgeCounts(0, 1, 1, Held: 1), await new Retention(bench.Store, Scratch.Rules.Law, TimeProvider.System).PurgeAsync(Scratch.A, Before, removed.Add, default));
     }
 
     [Fact]
@@ -112,7 +112,7 @@ public sealed class RetentionTests : IDisposable
     private static async Task Save(Database database, int number, string serial, string? use, string day, string jobType = "annualService")
     {
         var bytes = Record(serial, use, day, jobType);
-        Assert.True(await new EvaluationStore(database).SaveAsync(Scratch.A, RecordReader.Read(bytes).Record!, bytes, Scratch.Evaluation(number), global::Findings.Include.All, default));
+        Assert.True(await new EvaluationStore(database, Scratch.Rules.Law).SaveAsync(Scratch.A, RecordReader.Read(bytes).Record!, bytes, Scratch.Evaluation(number), global::Findings.Include.All, default));
     }
 
     private static byte[] Record(string serial, string? use, string day, string jobType)

@@ -1,16 +1,18 @@
 using Findings;
+using Kernel.Catalogues;
 using Records;
 using Records.Values;
-using RuleEngine;
 using Rules;
 using Storage;
+using Visits;
+using Visits.Judging;
 
 namespace Jobs.Tests;
 
 /// <summary>A store in a folder of its own, thrown away afterwards, and records to put into it.</summary>
 internal sealed class Scratch : IDisposable
 {
-    private static readonly ComplianceEngine Engine = ComplianceEngine.Start(RuleCatalogue.Of(typeof(RuleIds).Assembly));
+    private static readonly ComplianceEngine Engine = ComplianceEngine.Start(RuleCatalogue.Of(RecordModel.Instance, typeof(RuleIds).Assembly));
     private static readonly DateTimeOffset Start = new(2026, 9, 14, 10, 0, 0, TimeSpan.Zero);
 
     private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("store-");
@@ -47,7 +49,7 @@ internal sealed class Scratch : IDisposable
         RecordId = recordId,
         Supersedes = supersedes,
         JobType = JobType.AnnualService,
-        Jurisdiction = Jurisdiction.England,
+        Jurisdiction = Records.Jurisdiction.England,
         FinishedAt = Timestamp.Parse("2026-09-14T10:25:00+01:00"),
         Appliance = new Appliance { Fuel = Fuel.NaturalGas, Maker = "Quillback", SerialNumber = "QB-1" },
     };

@@ -32,7 +32,7 @@ public sealed class UpgradeTests : IDisposable
     {
         using var database = kind == "sqlite" ? OpenCopy() : OpenPostgreSql();
 
-        var found = (await new EvaluationStore(database).FindAsync(Tenant.Local, Evaluation, default))!;
+        var found = (await new EvaluationStore(database, Scratch.Rules.Law).FindAsync(Tenant.Local, Evaluation, default))!;
         Assert.Equal(("HB-0001", OverallOutcome.Pass), (found.Evaluation.RecordId, found.Evaluation.Outcome));
 
         // It was judged while one hash stood for law and code.
@@ -47,7 +47,7 @@ public sealed class UpgradeTests : IDisposable
 
         // What was stored before it counted as a visit is one, with its due dates.
         Assert.True(await new UnfinishedVisits(database, new ProfileStore(database), AuditBench.VisitsBy(TimeProvider.System)).RunAsync(default));
-        var (visits, _) = await new TimelineStore(database, new HistoryStore(database)).EvaluationsAsync(Tenant.Local, "QB-25-004711", null, TimeProvider.System.GetUtcNow(), null, 10, default);
+        var (visits, _) = await new TimelineStore(database, new HistoryStore(database, Scratch.Rules.Law)).EvaluationsAsync(Tenant.Local, "QB-25-004711", null, TimeProvider.System.GetUtcNow(), null, 10, default);
         Assert.Superset(new HashSet<string>([Evaluation, $"{Completed}.000000001"]), visits.Select(visit => visit.EvaluationId).ToHashSet());
         var due = await new DueStore(database).PageAsync(Tenant.Local, new(2020, 1, 1), new(2040, 1, 1), null, 500, default);
         Assert.Contains(due, date => date.Kind == DueKind.AnnualService && date.EvaluationId!.StartsWith(Completed, StringComparison.Ordinal));

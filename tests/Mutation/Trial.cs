@@ -1,11 +1,13 @@
 using System.Collections.Concurrent;
 using System.Reflection;
-using RuleEngine;
-using RuleModel;
+using Kernel;
+using Kernel.Catalogues;
 using Rules;
 using Rules.Tests;
 using SecondOpinion.Tests;
 using SecondOpinion.Tests.Records;
+using Visits;
+using Visits.Judging;
 
 namespace Mutation;
 
@@ -27,7 +29,7 @@ internal sealed class Trial
     public Trial(int? always = null)
     {
         Active.SetValue(null, always ?? Off);
-        _catalogue = RuleCatalogue.Of(typeof(RuleIds).Assembly);
+        _catalogue = RuleCatalogue.Of(RecordModel.Instance, typeof(RuleIds).Assembly);
         _all = ComplianceEngine.Start(_catalogue);
         _rulesOfFile = _catalogue.Rules.Where(rule => rule is not InferenceRule).ToLookup(rule => $"{rule.GetType().Name}.cs", rule => rule.Info.Id, StringComparer.Ordinal);
         _others = [.. TestList.Of(typeof(ClearanceTableTests), typeof(DeadlineTests), typeof(InForceTests), typeof(UnsafeSituationTests), typeof(CombustionTests), typeof(DueDateTests), typeof(CorpusTests), typeof(BoundaryTests))];

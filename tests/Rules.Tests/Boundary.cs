@@ -2,10 +2,10 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Findings;
+using Kernel;
 using Records;
 using Records.Metadata;
 using Records.Reading;
-using RuleModel;
 
 namespace Rules.Tests;
 
@@ -60,7 +60,7 @@ internal sealed class Boundary
     /// <summary>What the rule says with the member at <paramref name="value"/>, or without it for null; null when the record is refused.</summary>
     public Finding? Answer(decimal? value) => Answer(_record, RuleId, _subject, _pointer, value);
 
-    private static IEnumerable<Boundary> Of((IComplianceRule Rule, RuleEngine.RuleCase Case) pair)
+    private static IEnumerable<Boundary> Of((IComplianceRule Rule, Kernel.Catalogues.RuleCase Case) pair)
     {
         var record = JsonNode.Parse(pair.Case.RecordFrom(RuleSet.Catalogue.ExampleRecord))!;
         return

@@ -1,6 +1,8 @@
 using System.Globalization;
 using Calculations;
 using Findings;
+using Kernel;
+using Visits.Judging;
 
 namespace Rules.Tests;
 

@@ -1,4 +1,6 @@
 using Findings;
+using Kernel;
+using Visits.Judging;
 
 namespace Rules.Tests;
 

@@ -1,5 +1,6 @@
 using Findings;
-using RuleModel;
+using Kernel;
+using Visits.Judging;
 
 namespace Rules.Tests;
 

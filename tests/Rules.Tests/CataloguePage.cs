@@ -1,9 +1,8 @@
 using System.Globalization;
 using System.Text;
 using Findings;
-using Records.Metadata;
-using RuleEngine;
-using RuleModel;
+using Kernel;
+using Kernel.Catalogues;
 
 namespace Rules.Tests;
 
@@ -37,7 +36,7 @@ internal static class CataloguePage
             Line(page, $"");
             Line(page, $"## {document.Id}");
             Line(page, $"");
-            Line(page, $"{document.Title} ({document.Kind}; {string.Join(", ", document.Jurisdictions.Select(place => WireNames.Of(place)))}{Days(document.InForceFrom, document.InForceTo)})");
+            Line(page, $"{document.Title} ({document.Kind}; {string.Join(", ", document.Jurisdictions)}{Days(document.InForceFrom, document.InForceTo)})");
             Line(page, $"");
             Line(page, $"| clause | about | covered by, or why not |");
             Line(page, $"|---|---|---|");

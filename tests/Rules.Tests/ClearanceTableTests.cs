@@ -49,8 +49,8 @@ public sealed class ClearanceTableTests
     private static Finding Judge(FlueType type, ClearanceTo to, int distanceMm)
     {
         var record = JsonNode.Parse(RuleSet.Catalogue.ExampleRecord)!;
-        record["appliance"]!["flueType"] = RuleModel.WireText.Of(type);
-        record["flue"]!["terminalClearances"] = new JsonArray(new JsonObject { ["to"] = RuleModel.WireText.Of(to), ["distanceMm"] = distanceMm });
+        record["appliance"]!["flueType"] = Kernel.WireText.Of(type);
+        record["flue"]!["terminalClearances"] = new JsonArray(new JsonObject { ["to"] = Kernel.WireText.Of(to), ["distanceMm"] = distanceMm });
         var evaluation = RuleSet.Engine.Evaluate(RuleSet.Read(Encoding.UTF8.GetBytes(record.ToJsonString())));
         return Assert.Single(RuleSet.AnswersOf(RuleIds.TerminalClearance, evaluation));
     }

@@ -1,4 +1,4 @@
-using RuleModel.Computations;
+using Visits.Computations;
 
 namespace Rules.Tests;
 

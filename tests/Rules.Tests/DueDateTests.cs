@@ -1,6 +1,5 @@
 using System.Globalization;
-using Records.Metadata;
-using RuleModel;
+using Wire;
 
 namespace Rules.Tests;
 
@@ -71,5 +70,5 @@ public sealed class DueDateTests
     private static void Demand(string set, string expected) => Assert.Equal(
         expected, string.Join("; ", Of(set).Select(due => string.Create(CultureInfo.InvariantCulture, $"{WireNames.Of(due.Kind)} {due.By:yyyy-MM-dd} {due.SerialNumber ?? due.LicenceNumber} {due.Category}").TrimEnd())));
 
-    private static IReadOnlyList<Findings.DueDate> Of(string set) => DueDates.Of(new Visit(RuleSet.Example(set), RuleSet.Catalogue.Limits));
+    private static IReadOnlyList<Findings.DueDate> Of(string set) => RuleSet.Engine.Law.DueDatesOf(RuleSet.Engine.VisitOf(RuleSet.Example(set)));
 }

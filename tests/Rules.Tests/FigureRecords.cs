@@ -2,7 +2,6 @@ using System.Text;
 using System.Text.Json.Nodes;
 using Findings;
 using Records;
-using RuleModel;
 
 namespace Rules.Tests;
 
@@ -34,7 +33,7 @@ internal static class FigureRecords
         return Encoding.UTF8.GetBytes(record.ToJsonString());
     }
 
-    public static IReadOnlyList<Figure> FiguresOf(ServiceRecord record) => new Visit(record, RuleSet.Catalogue.Limits).Figures;
+    public static IReadOnlyList<Figure> FiguresOf(ServiceRecord record) => RuleSet.Engine.VisitOf(record).Figures;
 
     public static Figure Only(this IReadOnlyList<Figure> figures, string name, string? subject = null) =>
         Assert.Single(figures, figure => figure.Name == name && (subject is null || figure.Subject == subject));

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Records.Metadata;
 using Records.Reading;
-using RuleModel.Computations;
+using Visits.Computations;
 using static Rules.Tests.FigureRecords;
 
 namespace Rules.Tests;

@@ -1,5 +1,5 @@
 using Findings;
-using RuleModel.Computations;
+using Visits.Computations;
 using static Rules.Tests.FigureRecords;
 
 namespace Rules.Tests;

@@ -2,7 +2,9 @@ using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
 using Findings;
+using Kernel;
 using Records;
+using Visits.Judging;
 
 namespace Rules.Tests;
 
@@ -36,7 +38,7 @@ public sealed class FrozenTests
         Assert.Equal(File.ReadAllLines(file), hashes.ToString().Split('\n', StringSplitOptions.RemoveEmptyEntries));
     }
 
-    private static IEnumerable<(string Name, ServiceRecord Record, RuleModel.Lookup? Lookup)> Records()
+    private static IEnumerable<(string Name, ServiceRecord Record, Visits.Lookup? Lookup)> Records()
     {
         foreach (var (rule, one) in RuleSet.Cases.OrderBy(entry => entry.Rule.Info.Id, StringComparer.Ordinal))
             yield return ($"{rule.Info.Id}: {one.Name}", RuleSet.RecordOf(one), one.Beside());

@@ -1,7 +1,9 @@
 using System.Text.Json;
+using Kernel;
+using Kernel.Catalogues;
 using Records;
-using RuleEngine;
-using RuleModel;
+using Visits.Judging;
+using Wire;
 
 namespace Rules.Tests;
 
@@ -25,7 +27,7 @@ public sealed class LimitChangeTests
             foreach (var (line, bound, steps) in
                 from line in Lines.Index()
                 from bound in new[] { ("min", line.Item.Min), ("max", line.Item.Max) }
-                where bound.Item2 is not null && !(line.Item.Id == OnlyTold.Id && bound.Item1 == OnlyTold.Bound && line.Item.Fuels!.Contains(OnlyTold.Fuel))
+                where bound.Item2 is not null && !(line.Item.Id == OnlyTold.Id && bound.Item1 == OnlyTold.Bound && line.Item.Fuels!.Contains(WireNames.Of(OnlyTold.Fuel)))
                 from steps in new[] { -1, 1 }
                 select (line, bound.Item1, steps))
             {

@@ -1,17 +1,19 @@
 using System.Collections.Concurrent;
 using System.Text.Json;
 using Findings;
+using Kernel;
+using Kernel.Catalogues;
 using Records;
 using Records.Reading;
-using RuleEngine;
-using RuleModel;
+using Visits;
+using Visits.Judging;
 
 namespace Rules.Tests;
 
 /// <summary>The rule set under test, compiled once for all tests.</summary>
 internal static class RuleSet
 {
-    public static ComplianceEngine Engine { get; } = ComplianceEngine.Start(RuleCatalogue.Of(typeof(RuleIds).Assembly));
+    public static ComplianceEngine Engine { get; } = ComplianceEngine.Start(RuleCatalogue.Of(RecordModel.Instance, typeof(RuleIds).Assembly));
 
     private static readonly ConcurrentDictionary<IComplianceRule, Lazy<ComplianceEngine>> Engines = new();
 

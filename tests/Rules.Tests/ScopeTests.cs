@@ -2,8 +2,8 @@ using System.Collections.Concurrent;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Findings;
+using Kernel;
 using Records;
-using RuleModel;
 
 namespace Rules.Tests;
 

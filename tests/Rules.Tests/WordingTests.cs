@@ -1,6 +1,8 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Findings;
+using Kernel;
+using Visits.Judging;
 
 namespace Rules.Tests;
 

@@ -1,8 +1,11 @@
 using System.Collections.Concurrent;
 using Findings;
-using RuleEngine;
-using RuleModel;
+using Kernel;
+using Kernel.Catalogues;
+using Kernel.Engine;
 using SecondOpinion.Tests.Records;
+using Visits;
+using Visits.Judging;
 
 namespace SecondOpinion.Tests;
 
@@ -13,7 +16,7 @@ internal sealed record Disagreement(string RuleId, string Subject, IReadOnlyList
 internal sealed class Comparison
 {
     private const int ShownOfEachRule = 3;
-    private static readonly ComplianceEngine Engine = ComplianceEngine.Start(RuleCatalogue.Of(typeof(Rules.RuleIds).Assembly));
+    private static readonly ComplianceEngine Engine = ComplianceEngine.Start(RuleCatalogue.Of(RecordModel.Instance, typeof(Rules.RuleIds).Assembly));
     private static readonly HashSet<string> Inferring =
         [.. Engine.Catalogue.Rules.Where(rule => rule is InferenceRule).Select(rule => rule.Info.Id)];
 

@@ -13,9 +13,9 @@ using Jobs;
 using Jobs.Looks;
 using Jobs.Previews;
 using Jobs.Queue;
+using Kernel;
+using Kernel.Catalogues;
 using Microsoft.AspNetCore.Http.Json;
-using RuleEngine;
-using RuleModel;
 using Storage;
 
 namespace ComplianceApi.Api;

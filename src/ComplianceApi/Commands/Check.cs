@@ -4,11 +4,13 @@ using Checking;
 using ComplianceApi.Commands.Terminal;
 using Findings;
 using Jobs;
+using Kernel.Catalogues;
 using Records.Many;
 using Records.Reading;
-using RuleEngine;
 using Rules;
 using Storage;
+using Visits;
+using Visits.Judging;
 
 namespace ComplianceApi.Commands;
 
@@ -32,8 +34,8 @@ internal static class Check
             return Common.Unusable;
 
         var now = TimeProvider.System.GetUtcNow();
-        var check = new RecordCheck(engine, new ProfileStore(store.Database), new EvaluationStore(store.Database), store.Tenant, now) { LookedIn = store.Words };
-        var histories = new HistoryStore(store.Database);
+        var check = new RecordCheck(engine, new ProfileStore(store.Database), new EvaluationStore(store.Database, engine.Law), store.Tenant, now) { LookedIn = store.Words };
+        var histories = new HistoryStore(store.Database, engine.Law);
         var sheet = new Sheet(output);
         var exitCode = Common.Good;
         foreach (var file in files)
@@ -98,7 +100,7 @@ internal static class Check
     {
         try
         {
-            return ComplianceEngine.Start(RuleCatalogue.Of(typeof(RuleIds).Assembly, Overrides.ReadFile(overrides?.FullName)));
+            return ComplianceEngine.Start(RuleCatalogue.Of(RecordModel.Instance, typeof(RuleIds).Assembly, Overrides.ReadFile(overrides?.FullName)));
         }
         catch (CatalogueException refusal)
         {

@@ -1,5 +1,5 @@
 using System.CommandLine;
-using Records.Metadata;
+using Wire;
 
 namespace ComplianceApi.Commands;
 

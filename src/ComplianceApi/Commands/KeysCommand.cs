@@ -1,9 +1,9 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
-using Records.Metadata;
 using Records.Values;
 using Storage;
 using Storage.Keys;
+using Wire;
 
 namespace ComplianceApi.Commands;
 

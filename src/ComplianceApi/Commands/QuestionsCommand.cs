@@ -4,7 +4,7 @@ using ComplianceApi.Api;
 using ComplianceApi.Api.Questions;
 using ComplianceApi.Commands.Terminal;
 using Records;
-using Records.Metadata;
+using Wire;
 using Wording;
 
 namespace ComplianceApi.Commands;

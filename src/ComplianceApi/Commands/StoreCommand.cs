@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Rules;
 using Storage;
 using Wording;
 
@@ -26,18 +27,19 @@ internal static class StoreCommand
 
     private static Command Purge()
     {
-        var years = new Option<int>("--years") { Description = $"Keep what is younger; {Retention.FewestYears} to {MostYears}.", DefaultValueFactory = _ => 6 };
+        var law = new VisitLaw();
+        var years = new Option<int>("--years") { Description = $"Keep what is younger; {law.FewestYearsKept} to {MostYears}.", DefaultValueFactory = _ => 6 };
         years.Validators.Add(result =>
         {
-            if (result.GetValueOrDefault<int>() is < Retention.FewestYears or > MostYears)
-                result.AddError($"--years: {Retention.FewestYears} to {MostYears}.");
+            if (result.GetValueOrDefault<int>() is var given && (given < law.FewestYearsKept || given > MostYears))
+                result.AddError($"--years: {law.FewestYearsKept} to {MostYears}.");
         });
         var command = new Command("purge", "Removes old records, says which and how many; a landlord's only when two later checks of the appliance are there.") { years };
         command.SetAction((parsed, stop) => WithStoreAsync(parsed, StoreOpening.ToUse, async database =>
         {
             var before = TimeProvider.System.GetUtcNow().AddYears(-parsed.GetValue(years));
             var output = parsed.InvocationConfiguration.Output;
-            var counts = await new Retention(database, TimeProvider.System).PurgeAsync(Tenant.Local, before, removed => output.WriteLine(LineOf(removed)), stop);
+            var counts = await new Retention(database, law, TimeProvider.System).PurgeAsync(Tenant.Local, before, removed => output.WriteLine(LineOf(removed)), stop);
             output.WriteLine($"Removed what was finished before {before:yyyy-MM-dd}: {counts.Evaluations} evaluations, {counts.AuditLines} records of audits and {counts.Audits} audits of which nothing was left. "
                 + $"{counts.Held} records of that age stay: a landlord's, or not known whose, without two later checks of the appliance (GSIUR 1998, regulation 36(3)(c)).");
         }));

@@ -58,7 +58,7 @@ internal sealed class Gate(KeyRing ring, PageSessions sessions, Exposure exposur
         if (caller.May(access))
             await next(context);
         else if (caller.IsIn)
-            await RefuseAsync(context, ProblemKind.ScopeMissing, $"""Bearer error="insufficient_scope", scope="{Records.Metadata.WireNames.Of(access.Scope!.Value)}" """.TrimEnd());
+            await RefuseAsync(context, ProblemKind.ScopeMissing, $"""Bearer error="insufficient_scope", scope="{Wire.WireNames.Of(access.Scope!.Value)}" """.TrimEnd());
         else if (HttpMethods.IsGet(context.Request.Method) && context.GetEndpoint()!.Metadata.GetMetadata<PageMetadata>() is not null)
             SignIn.Show(context);
         else

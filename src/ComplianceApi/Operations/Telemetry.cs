@@ -4,7 +4,7 @@ using Findings;
 using OpenTelemetry.Metrics;
 using OpenTelemetry.Resources;
 using OpenTelemetry.Trace;
-using Records.Metadata;
+using Wire;
 
 namespace ComplianceApi.Operations;
 

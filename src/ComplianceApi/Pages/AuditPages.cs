@@ -5,8 +5,8 @@ using Jobs.Queue;
 using Jobs.Summary;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Records.Reading;
-using RuleEngine;
 using Storage;
+using Visits.Judging;
 
 namespace ComplianceApi.Pages;
 

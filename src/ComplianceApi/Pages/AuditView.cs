@@ -3,7 +3,7 @@ using Findings;
 using Jobs;
 using Jobs.Queue;
 using Jobs.Summary;
-using RuleModel;
+using Kernel;
 
 namespace ComplianceApi.Pages;
 
@@ -34,7 +34,7 @@ public sealed class AuditView
         var filters = new (string Name, string? Value)[]
         {
             ("outcome", outcome), ("topic", topic), ("rule", rule), ("engineer", engineer), ("recordOutcome", record), ("next", next),
-            ("sort", Asked.Sort == AuditPages.UsualSort || next is null ? null : Records.Metadata.WireNames.Of(Asked.Sort)),
+            ("sort", Asked.Sort == AuditPages.UsualSort || next is null ? null : Wire.WireNames.Of(Asked.Sort)),
         };
         return $"/audits/{Audit.AuditId}{QueryString.Create(filters.Where(filter => filter.Value is not null).Select(filter => KeyValuePair.Create(filter.Name, filter.Value)))}#findings";
     }

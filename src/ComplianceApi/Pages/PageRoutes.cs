@@ -7,9 +7,9 @@ using Findings;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Records.Reading;
-using RuleEngine;
 using Storage;
 using Storage.Keys;
+using Visits.Judging;
 
 namespace ComplianceApi.Pages;
 

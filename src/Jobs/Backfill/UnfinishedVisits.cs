@@ -39,7 +39,7 @@ public sealed class UnfinishedVisits(Database database, ProfileStore profiles, A
     {
         // What the present reader refuses, or was judged by a profile that is gone, gives no dates: none are guessed.
         var record = visit?.ReadRecord();
-        var facts = record is null ? null : VisitRows.FactsOf(record, visit!.ReadEvaluation());
+        var facts = record is null ? null : VisitRows.FactsOf(record, visit!.ReadEvaluation(), visits.Law);
         var due = record is not null && await lookups.OfAsync(visit!.ReadFrame().Context) is { } beside
             ? VisitRows.DueRows(tenant.Name, evaluationId, record.FinishedAt.Value, visits.DueOf(record, beside)).ToList()
             : [];

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Calculations;
 using Jobs.Summary;
-using Records.Metadata;
+using Wire;
 
 namespace Jobs.Looks;
 

@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
-using RuleEngine;
+using Kernel.Catalogues;
+using Visits.Judging;
 
 namespace Jobs.Previews;
 

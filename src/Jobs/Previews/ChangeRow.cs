@@ -1,6 +1,6 @@
 using System.Text.Json.Serialization;
-using Findings;
 using Storage;
+using Wire;
 
 namespace Jobs.Previews;
 

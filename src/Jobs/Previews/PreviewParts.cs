@@ -3,7 +3,7 @@ using System.Text.Json.Serialization;
 using Findings;
 using Jobs.Summary;
 using Records;
-using Records.Metadata;
+using Wire;
 
 namespace Jobs.Previews;
 
@@ -79,7 +79,8 @@ internal sealed class PreviewParts
     }
 
     /// <summary>The sums as they are shown.</summary>
-    public PreviewSummary ToSummary() => new()
+    /// <param name="cautions">The cautions that every answer carries.</param>
+    public PreviewSummary ToSummary(IReadOnlyList<string> cautions) => new()
     {
         ChangedEvaluations = ChangedEvaluations,
         Outcomes = [.. Outcomes.Select(pair => (Words: pair.Key.Split(' '), pair.Value)).Select(move => new OutcomeMove
@@ -95,7 +96,7 @@ internal sealed class PreviewParts
         Months = Table(Months, byChanges: false),
         RuleSets = [.. RuleSets.Select(pair => (Hashes: pair.Key.Split(' '), pair.Value)).Select(set =>
             new ComparedRules { InForce = set.Hashes[0], Candidate = set.Hashes[1], CodeHash = set.Hashes.ElementAtOrDefault(2), Evaluations = set.Value })],
-        Cautions = RuleEngine.UsualCautions.All,
+        Cautions = cautions,
     };
 
     /// <summary>As it is kept.</summary>

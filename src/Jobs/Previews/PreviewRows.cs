@@ -1,8 +1,8 @@
 using System.Globalization;
 using Jobs.Queue;
 using Records;
-using Records.Metadata;
 using Storage;
+using Wire;
 
 namespace Jobs.Previews;
 

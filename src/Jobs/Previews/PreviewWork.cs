@@ -1,8 +1,9 @@
 using System.Data.Common;
 using System.Text;
 using Jobs.Queue;
-using RuleEngine;
+using Kernel.Catalogues;
 using Storage;
+using Visits.Judging;
 
 namespace Jobs.Previews;
 

@@ -3,11 +3,12 @@ using Dapper;
 using Jobs.Previews;
 using Jobs.Summary;
 using Storage;
+using Visits.Judging;
 
 namespace Jobs.Queue;
 
 /// <summary>Ends an audit of which every chunk is done: adds the sums of the chunks up to the summary.</summary>
-public sealed class AuditFinish(Database database, TimeProvider clock)
+public sealed class AuditFinish(Database database, ComplianceEngine engine, TimeProvider clock)
 {
     private const string SelectReady = """
         SELECT a.tenant AS Tenant, a.audit_id AS AuditId, a.looked_at_on AS LookedAtOn, a.records_read AS RecordsRead, a.kind AS Kind
@@ -55,7 +56,7 @@ public sealed class AuditFinish(Database database, TimeProvider clock)
     {
         var all = new SummaryParts();
         await AddAllAsync(audit, sums => all.Add(SummaryParts.Of(sums)), cancel);
-        var summary = all.ToSummary(Database.DayOf(audit.LookedAtOn), audit.RecordsRead);
+        var summary = all.ToSummary(Database.DayOf(audit.LookedAtOn), audit.RecordsRead, engine.Catalogue.Header.Cautions);
         return (all.Judged + all.Rejected, JsonSerializer.SerializeToUtf8Bytes(summary, AuditJson.Wire.AuditSummary));
     }
 
@@ -63,7 +64,7 @@ public sealed class AuditFinish(Database database, TimeProvider clock)
     {
         var all = new PreviewParts();
         await AddAllAsync(preview, sums => all.Add(PreviewParts.Of(sums)), cancel);
-        return (all.Judged + all.Rejected, JsonSerializer.SerializeToUtf8Bytes(all.ToSummary(), PreviewJson.Wire.PreviewSummary));
+        return (all.Judged + all.Rejected, JsonSerializer.SerializeToUtf8Bytes(all.ToSummary(engine.Catalogue.Header.Cautions), PreviewJson.Wire.PreviewSummary));
     }
 
     private Task<bool> AddAllAsync(Row audit, Action<byte[]> add, CancellationToken cancel) => database.ReadAsync(

@@ -4,8 +4,8 @@ using Jobs.Backfill;
 using Jobs.Previews;
 using Jobs.Summary;
 using Records.Many;
-using RuleEngine;
 using Storage;
+using Visits.Judging;
 
 namespace Jobs.Queue;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using Findings;
-using Records.Metadata;
 using Storage;
+using Wire;
 
 namespace Jobs.Queue;
 

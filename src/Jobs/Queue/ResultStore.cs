@@ -74,7 +74,7 @@ public sealed class ResultStore(Database database, AuditVisits visits)
             cancel);
     }
 
-    private static object?[] LineRow(Chunk chunk, JudgedLine judged)
+    private object?[] LineRow(Chunk chunk, JudgedLine judged)
     {
         var (line, record) = (judged.Line, judged.Record);
         var (premises, visitedOn) = UnplacedLines.PlaceOf(record);
@@ -82,8 +82,8 @@ public sealed class ResultStore(Database database, AuditVisits visits)
         return
         [
             chunk.Tenant.Name, chunk.AuditId, line.Line, line.RecordId, record?.Appliance.Maker, record?.Appliance.SerialNumber,
-            record is null ? null : Database.TextOf(record.FinishedAt.Value), record is null ? null : record.IsLandlords() ? 1 : 0,
-            record is null ? null : record.IsLandlordsCheck() ? 1 : 0, line.SupersededBy, premises, visitedOn,
+            record is null ? null : Database.TextOf(record.FinishedAt.Value), record is null ? null : visits.Law.IsLandlords(record) ? 1 : 0,
+            record is null ? null : visits.Law.IsLandlordsCheck(record) ? 1 : 0, line.SupersededBy, premises, visitedOn,
             line.Outcome, line.Evaluation?.ResultHash,
             Packed.Of(judged.Utf8.Span), Packed.Of(WireJson.ToBytes(shown, AuditJson.Default.AuditLine)),
         ];

@@ -15,8 +15,10 @@ public sealed class SummaryBuilder(DateOnly lookedAtOn)
     /// <summary>The sums so far.</summary>
     internal SummaryParts Parts { get; } = new();
 
-    /// <summary>What the records show that were added, when there were <paramref name="read"/> of them.</summary>
-    public AuditSummary ToSummary(long read) => Parts.ToSummary(lookedAtOn, read);
+    /// <summary>What the records show that were added.</summary>
+    /// <param name="read">How many records were read.</param>
+    /// <param name="cautions">The cautions that every answer carries.</param>
+    public AuditSummary ToSummary(long read, IReadOnlyList<string> cautions) => Parts.ToSummary(lookedAtOn, read, cautions);
 
     /// <summary>Adds one record.</summary>
     public void Add(JudgedLine judged)

@@ -35,7 +35,7 @@ internal static class SummaryMerge
     }
 
     /// <summary>The sums as they are shown.</summary>
-    public static AuditSummary ToSummary(this SummaryParts parts, DateOnly lookedAtOn, long read)
+    public static AuditSummary ToSummary(this SummaryParts parts, DateOnly lookedAtOn, long read, IReadOnlyList<string> cautions)
     {
         CutWorst(parts.Worst, force: true);
         CutDue(parts.OverdueFirst, force: true);
@@ -59,7 +59,7 @@ internal static class SummaryMerge
             CoCo2Ratios = RatioDistribution.Of(parts.CoCo2Ratios),
             Overdue = new SummaryTable<DueEntry> { Total = parts.Overdue, Rows = parts.OverdueFirst },
             SoonDue = new SummaryTable<DueEntry> { Total = parts.SoonDue, Rows = parts.SoonDueFirst },
-            Cautions = RuleEngine.UsualCautions.All,
+            Cautions = cautions,
         };
     }
 

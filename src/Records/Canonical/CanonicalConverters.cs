@@ -1,8 +1,8 @@
 using System.Buffers;
-using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using Wire;
 
 namespace Records.Canonical;
 
@@ -13,8 +13,8 @@ internal sealed class CanonicalNumberConverter : JsonConverter<decimal>
 
     public override void Write(Utf8JsonWriter writer, decimal value, JsonSerializerOptions options)
     {
-        Span<byte> utf8 = stackalloc byte[CanonicalForm.LongestNumber];
-        writer.WriteRawValue(utf8[..CanonicalForm.Write(value, utf8)], skipInputValidation: true);
+        Span<byte> utf8 = stackalloc byte[CanonicalText.LongestNumber];
+        writer.WriteRawValue(utf8[..CanonicalText.Write(value, utf8)], skipInputValidation: true);
     }
 }
 
@@ -29,7 +29,7 @@ internal sealed class CanonicalTextConverter : JsonConverter<string>
     public override void Write(Utf8JsonWriter writer, string value, JsonSerializerOptions options)
     {
         if (value.AsSpan().ContainsAny(Escaped))
-            value = Escape(value);
+            value = CanonicalText.Escape(value);
 
         var utf8 = ArrayPool<byte>.Shared.Rent(Utf8.GetMaxByteCount(value.Length) + 2);
         utf8[0] = (byte)'"';
@@ -37,21 +37,5 @@ internal sealed class CanonicalTextConverter : JsonConverter<string>
         utf8[length++] = (byte)'"';
         writer.WriteRawValue(utf8.AsSpan(0, length), skipInputValidation: true);
         ArrayPool<byte>.Shared.Return(utf8);
-    }
-
-    public static string Escape(string value)
-    {
-        var text = new StringBuilder();
-        foreach (var c in value)
-        {
-            _ = c switch
-            {
-                '"' or '\\' => text.Append('\\').Append(c),
-                < ' ' => text.Append(CultureInfo.InvariantCulture, $"\\u{(int)c:x4}"),
-                _ => text.Append(c),
-            };
-        }
-
-        return text.ToString();
     }
 }

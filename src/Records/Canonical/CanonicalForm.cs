@@ -1,5 +1,4 @@
 using System.Buffers;
-using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
@@ -29,9 +28,6 @@ namespace Records.Canonical;
 /// </remarks>
 public static class CanonicalForm
 {
-    /// <summary>Most bytes that a number takes.</summary>
-    public const int LongestNumber = 32;
-
     private static readonly JsonTypeInfo<ServiceRecord> Sorted = MakeSorted();
     private static readonly JsonWriterOptions Plain = new() { Encoder = Sorted.Options.Encoder, SkipValidation = true };
 
@@ -44,24 +40,6 @@ public static class CanonicalForm
         using var writer = new Utf8JsonWriter(output, Plain);
         JsonSerializer.Serialize(writer, record, Sorted);
     }
-
-    /// <summary>Writes a number; <paramref name="utf8"/> has room for <see cref="LongestNumber"/> bytes.</summary>
-    /// <returns>How many bytes it took.</returns>
-    public static int Write(decimal number, Span<byte> utf8)
-    {
-        // A decimal is never written with an exponent; what is to go are the zeros that it keeps.
-        number.TryFormat(utf8, out var length, default, CultureInfo.InvariantCulture);
-        if (utf8[..length].Contains((byte)'.'))
-            length = utf8[..length].TrimEnd((byte)'0').TrimEnd((byte)'.').Length;
-        if (number != 0)
-            return length;
-
-        utf8[0] = (byte)'0';
-        return 1;
-    }
-
-    /// <summary>A text in quotation marks, with what is to be escaped in it escaped.</summary>
-    public static string Quote(string text) => $"\"{CanonicalTextConverter.Escape(text)}\"";
 
     private static JsonTypeInfo<ServiceRecord> MakeSorted()
     {

@@ -1,4 +1,5 @@
 using System.Reflection;
+using Wire;
 
 namespace Records.Metadata;
 

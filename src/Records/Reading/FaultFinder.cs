@@ -2,6 +2,7 @@ using System.Collections;
 using System.Text.Json;
 using Records.Metadata;
 using Records.Validation;
+using Wire;
 
 namespace Records.Reading;
 
@@ -50,7 +51,7 @@ internal sealed class FaultFinder
         var seen = new HashSet<string>(StringComparer.Ordinal);
         foreach (var property in json.EnumerateObject())
         {
-            var name = JsonText.NameOf(property);
+            var name = JsonNames.Of(property);
             var at = place + "/" + JsonText.PointerPartOf(name);
             if (!seen.Add(name))
             {

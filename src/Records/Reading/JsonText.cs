@@ -1,6 +1,4 @@
 using System.Globalization;
-using System.Runtime.InteropServices;
-using System.Text;
 using System.Text.Json;
 using System.Text.Unicode;
 
@@ -56,19 +54,6 @@ public static class JsonText
         catch (InvalidOperationException)
         {
             return null;
-        }
-    }
-
-    /// <summary>A member's name; as it was written when it has half of a surrogate pair.</summary>
-    public static string NameOf(JsonProperty property)
-    {
-        try
-        {
-            return property.Name;
-        }
-        catch (InvalidOperationException)
-        {
-            return Encoding.UTF8.GetString(JsonMarshal.GetRawUtf8PropertyName(property));
         }
     }
 

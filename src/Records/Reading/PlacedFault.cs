@@ -1,6 +1,7 @@
 using System.Globalization;
 using FluentValidation.Results;
 using Records.Metadata;
+using Wire;
 
 namespace Records.Reading;
 

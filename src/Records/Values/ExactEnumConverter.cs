@@ -1,6 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using Records.Metadata;
+using Wire;
 
 namespace Records.Values;
 

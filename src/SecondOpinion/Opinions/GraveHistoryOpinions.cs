@@ -1,6 +1,6 @@
 using Findings;
 using Records;
-using Records.Metadata;
+using Wire;
 using static SecondOpinion.Say;
 
 namespace SecondOpinion.Opinions;

@@ -1,4 +1,4 @@
-using Records.Metadata;
+using Wire;
 
 namespace Storage.Keys;
 

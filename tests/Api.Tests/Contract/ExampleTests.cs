@@ -7,7 +7,7 @@ using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
 using Jobs.Queue;
 using Microsoft.Extensions.DependencyInjection;
-using RuleEngine;
+using Visits.Judging;
 
 namespace Api.Tests.Contract;
 

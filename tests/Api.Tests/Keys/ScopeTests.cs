@@ -1,7 +1,7 @@
 using System.Net;
 using Api.Tests.Contract;
-using Records.Metadata;
 using Storage.Keys;
+using Wire;
 
 namespace Api.Tests.Keys;
 

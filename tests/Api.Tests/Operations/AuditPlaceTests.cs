@@ -2,9 +2,9 @@ using System.Net;
 using Api.Tests.Contract;
 using Api.Tests.Keys;
 using Microsoft.Extensions.DependencyInjection;
-using RuleEngine;
 using Storage;
 using Storage.Keys;
+using Visits.Judging;
 
 namespace Api.Tests.Operations;
 

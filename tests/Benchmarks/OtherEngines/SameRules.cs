@@ -2,8 +2,8 @@ using System.Globalization;
 using System.Text.Json;
 using Findings;
 using Records;
-using RuleEngine;
 using RulesEngine.Models;
+using Visits.Judging;
 
 namespace Benchmarks.OtherEngines;
 

@@ -5,9 +5,9 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Findings;
-using Records.Metadata;
 using Records.Reading;
 using SecondOpinion.Tests.Records;
+using Wire;
 using Xunit.Abstractions;
 
 namespace SecondOpinion.Tests.Hostile;

@@ -27,7 +27,7 @@ public sealed class ChunkJob(Database database, ComplianceEngine engine)
     /// <summary>With EMPTY=1 nothing is judged: what is left is the cost of the queue.</summary>
     public static bool IsEmpty { get; } = Environment.GetEnvironmentVariable("EMPTY") == "1";
 
-    public static ComplianceEngine Rules() => ComplianceEngine.Start(RuleCatalogue.Of(typeof(RuleIds).Assembly));
+    public static ComplianceEngine Rules() => ComplianceEngine.Start(RuleCatalogue.Of(RecordModel.Instance, typeof(RuleIds).Assembly));
 
     /// <summary>Called by the queue; an exception makes it try again.</summary>
     public async Task RunAsync(string auditId, long number)
@@ -60,7 +60,7 @@ public sealed class ChunkJob(Database database, ComplianceEngine engine)
         var sums = new SummaryBuilder(judge.LookedAtOn);
         foreach (var line in judged)
             sums.Add(line);
-        await new ResultStore(database, new AuditVisits(engine, DueDates.Of, TimeProvider.System)).CompleteAsync(chunk, judged, sums.Parts, default);
+        await new ResultStore(database, new AuditVisits(engine, TimeProvider.System)).CompleteAsync(chunk, judged, sums.Parts, default);
     }
 
     private sealed class Taken

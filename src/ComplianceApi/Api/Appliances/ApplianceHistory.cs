@@ -1,6 +1,6 @@
-using RuleEngine;
-using RuleModel.History;
 using Storage;
+using Visits.History;
+using Visits.Judging;
 
 namespace ComplianceApi.Api.Appliances;
 
@@ -32,7 +32,7 @@ public sealed class ApplianceHistory(TimelineStore timelines, ComplianceEngine e
                 Total = total,
                 Trends = ReadingTrend.Of(
                     [.. visits.Select(visit => visit.Facts).Where(facts => VisitKey.OfMaker(facts.Maker) == VisitKey.OfMaker(latest.Facts.Maker)).Take(VisitsOfTrend)],
-                    engine.Catalogue.Limits),
+                    engine.Catalogue.Limits, engine.Law),
                 Visits = [.. visits.Take(limit)],
             }
             : null;

@@ -49,7 +49,7 @@ internal static class AuditAnswer
                     await FlushAsync();
             }
 
-            Write(part, new AuditEnd { Summary = sums.ToSummary(read) }, AuditJson.Default.AuditEnd);
+            Write(part, new AuditEnd { Summary = sums.ToSummary(read, judge.Cautions) }, AuditJson.Default.AuditEnd);
             await FlushAsync();
             file.Position = 0;
             return file;

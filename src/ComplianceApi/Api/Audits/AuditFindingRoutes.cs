@@ -6,10 +6,10 @@ using Findings;
 using Jobs;
 using Jobs.Queue;
 using Microsoft.AspNetCore.Http.HttpResults;
-using Records.Metadata;
-using RuleEngine;
 using Storage;
 using Storage.Keys;
+using Visits.Judging;
+using Wire;
 using Wording;
 
 namespace ComplianceApi.Api.Audits;

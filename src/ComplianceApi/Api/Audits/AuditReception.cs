@@ -6,8 +6,8 @@ using Findings;
 using Jobs.Queue;
 using Records.Many;
 using Records.Reading;
-using RuleEngine;
 using Storage;
+using Visits.Judging;
 
 namespace ComplianceApi.Api.Audits;
 

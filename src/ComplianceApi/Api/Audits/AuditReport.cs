@@ -1,10 +1,10 @@
 using ComplianceApi.Pages;
 using ComplianceApi.Pages.Assets;
 using Jobs.Summary;
+using Kernel;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Components.Web;
 using Microsoft.Extensions.Logging.Abstractions;
-using RuleModel;
 
 namespace ComplianceApi.Api.Audits;
 

@@ -1,11 +1,11 @@
 using System.Globalization;
 using System.Xml.Linq;
 using Jobs.Summary;
+using Kernel;
 using OxyPlot;
 using OxyPlot.Annotations;
 using OxyPlot.Axes;
 using OxyPlot.Series;
-using RuleModel;
 using Rules;
 using Wording;
 

@@ -4,10 +4,10 @@ using System.Text.Json;
 using Calculations;
 using ComplianceApi.Api.Problems;
 using ComplianceApi.Api.Requests;
-using Records.Metadata;
 using Records.Reading;
 using Records.Values;
-using RuleModel.Computations;
+using Visits.Computations;
+using Wire;
 
 namespace ComplianceApi.Api.Calculations;
 
@@ -53,7 +53,7 @@ internal static class CalculationBody
 
         void ReadMember(JsonProperty member)
         {
-            var name = JsonText.NameOf(member);
+            var name = JsonNames.Of(member);
             var input = computation.Inputs.FirstOrDefault(input => input.Name == name);
             if (input is null)
                 faults.Add(new Fault(BodyText.Below("#", name), FaultCodes.UnknownMember, unknown));

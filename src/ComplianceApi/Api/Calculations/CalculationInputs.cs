@@ -1,7 +1,7 @@
 using System.Globalization;
 using Microsoft.OpenApi;
 using Records;
-using RuleModel.Computations;
+using Visits.Computations;
 
 namespace ComplianceApi.Api.Calculations;
 

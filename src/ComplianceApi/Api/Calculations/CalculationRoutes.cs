@@ -3,7 +3,7 @@ using ComplianceApi.Api.Problems;
 using ComplianceApi.Api.Requests;
 using ComplianceApi.Guard;
 using Microsoft.AspNetCore.Http.HttpResults;
-using RuleModel.Computations;
+using Visits.Computations;
 
 namespace ComplianceApi.Api.Calculations;
 

@@ -1,6 +1,6 @@
 using Records;
-using Records.Metadata;
-using RuleModel.Computations;
+using Visits.Computations;
+using Wire;
 
 namespace ComplianceApi.Api.Calculations;
 

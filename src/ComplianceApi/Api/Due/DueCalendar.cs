@@ -3,7 +3,7 @@ using Ical.Net;
 using Ical.Net.CalendarComponents;
 using Ical.Net.DataTypes;
 using Ical.Net.Serialization;
-using Records.Metadata;
+using Wire;
 
 namespace ComplianceApi.Api.Due;
 

@@ -1,11 +1,11 @@
 using System.Reflection;
 using Findings;
 using Jobs;
+using Kernel;
+using Kernel.Catalogues;
 using Microsoft.OpenApi;
 using Records;
 using Records.Values;
-using RuleEngine;
-using RuleModel;
 using Storage;
 
 namespace ComplianceApi.Api.OpenApi;

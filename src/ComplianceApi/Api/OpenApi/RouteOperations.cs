@@ -5,8 +5,8 @@ using ComplianceApi.Api.Problems;
 using ComplianceApi.Api.Requests;
 using ComplianceApi.Guard;
 using Microsoft.OpenApi;
-using Records.Metadata;
 using Swashbuckle.AspNetCore.SwaggerGen;
+using Wire;
 
 namespace ComplianceApi.Api.OpenApi;
 

@@ -1,7 +1,7 @@
 using System.Collections.Concurrent;
 using System.Reflection;
 using System.Xml.Linq;
-using Records.Metadata;
+using Wire;
 
 namespace ComplianceApi.Api.OpenApi;
 

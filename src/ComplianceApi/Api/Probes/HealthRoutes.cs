@@ -2,8 +2,8 @@ using ComplianceApi.Api.Problems;
 using ComplianceApi.Guard;
 using Findings;
 using Microsoft.AspNetCore.Http.HttpResults;
-using RuleEngine;
 using Storage;
+using Visits.Judging;
 
 namespace ComplianceApi.Api.Probes;
 

@@ -3,7 +3,7 @@ using ComplianceApi.Guard;
 using Findings;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Records;
-using RuleEngine;
+using Visits.Judging;
 
 namespace ComplianceApi.Api.Questions;
 

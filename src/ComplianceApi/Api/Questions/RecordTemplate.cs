@@ -3,7 +3,7 @@ using System.Text.Json;
 using ComplianceApi.Api.Requests;
 using ComplianceApi.Guard;
 using Microsoft.AspNetCore.Http.HttpResults;
-using RuleEngine;
+using Visits.Judging;
 
 namespace ComplianceApi.Api.Questions;
 

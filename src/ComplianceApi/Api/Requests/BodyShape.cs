@@ -3,6 +3,7 @@ using ComplianceApi.Api.OpenApi;
 using ComplianceApi.Api.Problems;
 using Microsoft.OpenApi;
 using Records.Reading;
+using Wire;
 
 namespace ComplianceApi.Api.Requests;
 
@@ -39,7 +40,7 @@ internal sealed class BodyShape(string name, string description, params BodyMemb
         var unknown = $"The body takes only {string.Join(", ", members.Select(member => member.Name))}.";
         foreach (var given in body.EnumerateObject().Where(given => given.Value.ValueKind != JsonValueKind.Null))
         {
-            var called = JsonText.NameOf(given);
+            var called = JsonNames.Of(given);
             if (Array.Find(members, member => member.Name == called) is { } known)
                 values.Set(known, known.Read(given.Value, new BodyFaults(values.Faults, "#/" + known.Name)));
             else

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using Records.Reading;
+using Wire;
 
 namespace ComplianceApi.Api.Requests;
 
@@ -28,7 +29,7 @@ internal static class BodyText
         var seen = new HashSet<string>(StringComparer.Ordinal);
         return json.EnumerateObject().SelectMany(member =>
         {
-            var name = JsonText.NameOf(member);
+            var name = JsonNames.Of(member);
             return seen.Add(name)
                 ? Duplicates(member.Value, Below(place, name))
                 : [new Fault(Below(place, name), FaultCodes.DuplicateMember, "The object has more than one member of this name.")];

@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using Microsoft.OpenApi;
-using Records.Metadata;
 using Records.Values;
+using Wire;
 
 namespace ComplianceApi.Api.Requests;
 

@@ -2,9 +2,9 @@ using System.Text.Json;
 using ComplianceApi.Api.OpenApi;
 using ComplianceApi.Api.Requests;
 using Jobs.Previews;
+using Kernel;
+using Kernel.Catalogues;
 using Records.Reading;
-using RuleEngine;
-using RuleModel;
 
 namespace ComplianceApi.Api.RuleChanges;
 
@@ -46,7 +46,7 @@ internal static class RuleChangeQuestion
         catch (CatalogueException unfit)
         {
             foreach (var gap in unfit.Gaps)
-                body.Add(global::RuleEngine.Overrides.LineOf(gap) is { } line ? FormattableString.Invariant($"#/overrides/{line - 1}") : "#/overrides", UnfitLimit, gap);
+                body.Add(global::Kernel.Catalogues.Overrides.LineOf(gap) is { } line ? FormattableString.Invariant($"#/overrides/{line - 1}") : "#/overrides", UnfitLimit, gap);
         }
 
         return body.Faults.Count > 0 ? null : candidate;

@@ -2,10 +2,12 @@ using ComplianceApi.Api.Problems;
 using ComplianceApi.Api.Requests;
 using ComplianceApi.Guard;
 using Findings;
+using Kernel;
+using Kernel.Catalogues;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Records;
-using RuleEngine;
-using RuleModel;
+using Visits.Judging;
+using Wire;
 
 namespace ComplianceApi.Api.Rules;
 
@@ -18,7 +20,7 @@ public static class CatalogueRoutes
 
     private static readonly QueryParameter<Fuel?> ForFuel = Query.OneOfOrAny<Fuel>("fuel", "Only limits for this gas.");
 
-    private static readonly QueryParameter<Jurisdiction?> Where = Query.OneOfOrAny<Jurisdiction>("jurisdiction", "Only limits that apply there (ISO 3166-2).");
+    private static readonly QueryParameter<Records.Jurisdiction?> Where = Query.OneOfOrAny<Records.Jurisdiction>("jurisdiction", "Only limits that apply there (ISO 3166-2).");
 
     /// <summary>Maps the routes.</summary>
     public static void MapCatalogue(this IEndpointRouteBuilder v1)
@@ -76,8 +78,8 @@ public static class CatalogueRoutes
         var jurisdiction = Where.Of(request);
         return TypedResults.Ok(engine.Catalogue.Limits.Definitions.Concat(engine.Catalogue.Limits.Overrides)
             .Where(limit => !(limit.InForceFrom > day) && !(limit.InForceTo < day))
-            .Where(limit => fuel is null || limit.Fuels?.Contains(fuel.Value) != false)
-            .Where(limit => jurisdiction is null || limit.Jurisdictions?.Contains(jurisdiction.Value) != false)
+            .Where(limit => fuel is null || limit.Fuels?.Contains(WireNames.Of(fuel.Value), StringComparer.Ordinal) != false)
+            .Where(limit => jurisdiction is null || limit.Jurisdictions?.Contains(WireNames.Of(jurisdiction.Value), StringComparer.Ordinal) != false)
             .PageOf(request));
     }
 

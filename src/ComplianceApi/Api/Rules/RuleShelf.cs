@@ -1,8 +1,9 @@
 using Findings;
+using Kernel;
+using Kernel.Catalogues;
 using Records;
 using Records.Reading;
-using RuleEngine;
-using RuleModel;
+using Visits.Judging;
 
 namespace ComplianceApi.Api.Rules;
 

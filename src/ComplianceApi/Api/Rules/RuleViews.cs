@@ -1,6 +1,6 @@
 using Findings;
-using RuleEngine;
-using RuleModel;
+using Kernel;
+using Kernel.Catalogues;
 
 namespace ComplianceApi.Api.Rules;
 

@@ -38,7 +38,7 @@ internal static class AuditCommand
 
         var database = store.Database;
         var judge = new LineJudge(
-            engine, new ProfileStore(database), new EvaluationStore(database), new HistoryStore(database), store.Tenant, TimeProvider.System.GetUtcNow(), store.Words);
+            engine, new ProfileStore(database), new EvaluationStore(database, engine.Law), new HistoryStore(database, engine.Law), store.Tenant, TimeProvider.System.GetUtcNow(), store.Words);
         var sums = new SummaryBuilder(judge.LookedAtOn);
         var dangers = new List<UnsafeRecord>();
         var read = 0L;
@@ -66,7 +66,7 @@ internal static class AuditCommand
                 return Common.Unusable;
             }
 
-            var summary = sums.ToSummary(read);
+            var summary = sums.ToSummary(read, judge.Cautions);
             await printer.EndAsync(summary, stop);
             if (report is not null)
                 await File.WriteAllTextAsync(report.FullName, await AuditReport.OfAsync($"Audit of {file.Name}", summary, UnsafeRecord.Sorted(dangers), engine.Catalogue.Limits), stop);

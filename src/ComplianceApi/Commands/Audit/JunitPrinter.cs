@@ -2,8 +2,8 @@ using System.Globalization;
 using System.Xml;
 using Findings;
 using Jobs.Summary;
-using Records.Metadata;
 using Storage;
+using Wire;
 
 namespace ComplianceApi.Commands.Audit;
 

@@ -5,8 +5,8 @@ using System.Text.Json;
 using ComplianceApi.Commands.Terminal;
 using ComplianceApi.Guard;
 using Findings;
-using Records.Metadata;
-using RuleEngine;
+using Visits.Judging;
+using Wire;
 using Wording;
 
 namespace ComplianceApi.Commands.Demo;

@@ -1,6 +1,7 @@
+using Kernel.Catalogues;
 using Records.Many;
-using RuleEngine;
 using Rules;
+using Visits;
 using Wording;
 
 namespace ComplianceApi.Commands.Demo;
@@ -15,7 +16,7 @@ public static class DemoFile
     /// <param name="stop">Cancels the operation.</param>
     public static async Task<int> SaveAsync(FileInfo file, TextWriter output, TextWriter error, CancellationToken stop)
     {
-        var records = DemoMonth.Records(RuleCatalogue.Of(typeof(RuleIds).Assembly).ExampleRecord).Select(one => one.Json).ToList();
+        var records = DemoMonth.Records(RuleCatalogue.Of(RecordModel.Instance, typeof(RuleIds).Assembly).ExampleRecord).Select(one => one.Json).ToList();
         try
         {
             await using (var stream = file.Create())

@@ -1,6 +1,7 @@
 using Findings;
-using Records.Metadata;
+using Wire;
 using Wording;
+
 namespace ComplianceApi.Commands.Terminal;
 
 /// <summary>An evaluation for a terminal, in the words of the pages: what is dangerous first, then the open questions, then advice.</summary>

@@ -1,0 +1,53 @@
+using Findings;
+using Records;
+using Rules.Interval;
+using Rules.Tightness;
+using Visits;
+
+namespace Rules;
+
+/// <summary>What figures, history and store ask of the law.</summary>
+public sealed class VisitLaw : IVisitLaw
+{
+    /// <inheritdoc />
+    public string ConformityGuard => LimitIds.ConformityGuard;
+
+    /// <inheritdoc />
+    public string DriftLoadDifference => LimitIds.DriftLoadDifference;
+
+    /// <inheritdoc />
+    public string HighestFlowTemperature => LimitIds.HighestFlowTemperature;
+
+    /// <inheritdoc />
+    public string ReliefMargin => LimitIds.ReliefMargin;
+
+    /// <inheritdoc />
+    public string OpenFlueVentPerKw => LimitIds.OpenFlueVentPerKw;
+
+    /// <inheritdoc />
+    public string LeakageInput => LimitIds.LeakageInput;
+
+    /// <inheritdoc />
+    public string InnerRoomShare => LimitIds.InnerRoomShare;
+
+    /// <inheritdoc />
+    public int FewestYearsKept => LandlordsRecords.FewestYearsKept;
+
+    /// <inheritdoc />
+    public int ChecksThatEndKeeping => LandlordsRecords.ChecksThatEndKeeping;
+
+    /// <inheritdoc />
+    public bool IsLandlords(ServiceRecord record) => LandlordsRecords.IsLandlords(record);
+
+    /// <inheritdoc />
+    public bool IsLandlordsCheck(ServiceRecord record) => LandlordsRecords.IsCheck(record);
+
+    /// <inheritdoc />
+    public bool HasLandlordsWindow(Visit visit) => LandlordClock.HasWindow(visit);
+
+    /// <inheritdoc />
+    public PermittedDropFound? PermittedDropOf(TightnessTest test, string subject, Visit visit) => PermittedDrop.Found(test, subject, visit);
+
+    /// <inheritdoc />
+    public IReadOnlyList<DueDate> DueDatesOf(Visit visit) => DueDates.Of(visit);
+}

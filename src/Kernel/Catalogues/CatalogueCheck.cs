@@ -1,0 +1,81 @@
+using Findings;
+
+namespace Kernel.Catalogues;
+
+/// <summary>The gaps for which the service refuses to start.</summary>
+internal static class CatalogueCheck
+{
+    /// <summary>An instance of every rule among <paramref name="types"/>; one that the engine's scan would skip in silence is refused.</summary>
+    public static IReadOnlyList<IComplianceRule> InstantiateRules(IEnumerable<Type> types)
+    {
+        var rules = types.Where(type => typeof(IComplianceRule).IsAssignableFrom(type) && !type.IsAbstract).ToList();
+        var hidden = rules.Where(type => !type.IsPublic).Select(type => $"{type.FullName} is a rule and must be public and not nested").ToList();
+        if (hidden.Count > 0)
+            throw new CatalogueException(hidden);
+
+        return [.. rules.Select(type => (IComplianceRule)Activator.CreateInstance(type)!)];
+    }
+
+    /// <param name="catalogue">What is checked.</param>
+    /// <param name="isWhole">Whether it holds every rule of its assembly; only then can the ledger be held against it.</param>
+    public static void Demand(RuleCatalogue catalogue, bool isWhole)
+    {
+        var gaps = Gaps(catalogue).Concat(isWhole ? LedgerCheck.Faults(catalogue) : []).ToList();
+        if (gaps.Count > 0)
+            throw new CatalogueException(gaps);
+    }
+
+    private static IEnumerable<string> Gaps(RuleCatalogue catalogue)
+    {
+        if (catalogue.Rules.Count == 0)
+            yield return "the catalogue holds no rule";
+        if (!IsWord(catalogue.Header.Id) || !IsWord(catalogue.Header.Version))
+            yield return "rule-set.json gives no id or no version, or one with a blank in it";
+        if (catalogue.Limits.Definitions.Count == 0)
+            yield return "limits.json holds no limit";
+
+        foreach (var twins in catalogue.Rules.GroupBy(rule => rule.Info.Id, StringComparer.Ordinal).Where(group => group.Skip(1).Any()))
+            yield return $"the id '{twins.Key}' belongs to {string.Join(" and ", twins.Select(rule => rule.Info.Type.Name))}";
+
+        foreach (var fault in LimitProof.Faults(catalogue.Limits, catalogue.Model.Fuels, catalogue.Codes))
+            yield return fault;
+
+        foreach (var gap in catalogue.Rules.SelectMany(rule => GapsOf(rule, catalogue).Select(gap => $"{rule.Info.Type.Name} {gap}")))
+            yield return gap;
+    }
+
+    private static bool IsWord(string text) => text.Length > 0 && !text.Any(char.IsWhiteSpace);
+
+    private static IEnumerable<string> GapsOf(IComplianceRule rule, RuleCatalogue catalogue)
+    {
+        var info = rule.Info;
+        if (info.Id.Length == 0)
+            yield return "has no id ([Name])";
+        if (info.Title.Length == 0)
+            yield return "has no title ([Description])";
+        if (!Topics.All.Contains(info.Topic, StringComparer.Ordinal))
+            yield return $"has no known topic ('{info.Topic}')";
+        if (info.Citations.Count == 0 && !info.IsCommonPractice)
+            yield return "cites nothing and is not marked [CommonPractice]";
+        if (string.IsNullOrWhiteSpace(info.Coverage?.Why))
+            yield return "does not say how far it covers its demand ([Coverage])";
+        if (info.InForceFrom > info.InForceTo)
+            yield return "goes out of force before it comes into force";
+
+        foreach (var citation in info.Citations.Where(citation => catalogue.References.Find(citation.Reference) is null))
+            yield return $"cites '{citation.Reference}', which references.json does not know";
+        foreach (var pointer in info.AppliesBy.Append(info.Expects).OfType<string>().Where(pointer => !catalogue.Model.Has(pointer)))
+            yield return $"names '{pointer}', which no record has";
+
+        if (catalogue.Cases[rule].Count == 0)
+            yield return $"has no cases ({info.Type.Name}.cases.json)";
+    }
+}
+
+/// <summary>The rule set is not whole.</summary>
+public sealed class CatalogueException(IReadOnlyList<string> gaps)
+    : Exception($"The rule set is not whole, so nothing is judged: {string.Join("; ", gaps)}.")
+{
+    /// <summary>Every gap.</summary>
+    public IReadOnlyList<string> Gaps { get; } = gaps;
+}

@@ -1,0 +1,113 @@
+using System.Reflection;
+using Findings;
+
+namespace Kernel.Catalogues;
+
+/// <summary>
+/// Every rule with its cases, the limits and the references: all that decides an answer. Refuses to exist with a gap, so that a rule
+/// set which is not whole never judges a record.
+/// </summary>
+public sealed class RuleCatalogue
+{
+    private readonly Assembly _source;
+    private readonly Dictionary<IComplianceRule, RuleFace> _faces;
+    private readonly byte[]? _overrides;
+
+    private RuleCatalogue(IRecordModel model, Assembly source, IReadOnlyList<IComplianceRule> rules, byte[]? overrides)
+    {
+        (Model, _source) = (model, source);
+        _overrides = overrides;
+        var shipped = source.ReadResource<List<LimitDefinition>>("limits.json");
+        Header = source.ReadResource<RuleSetHeader>("rule-set.json");
+        Limits = new LimitBook(shipped, Overrides.Read(overrides, shipped, Header.DeployersTables), Header.DeployersTables);
+        References = new ReferenceBook(source.ReadResource<List<ReferenceDocument>>("references.json"));
+        Jurisdictions = [.. source.ReadResources<Jurisdiction>("/jurisdiction.json").OrderBy(place => place.Code, StringComparer.Ordinal)];
+        ExampleRecord = source.ReadResource("example-record.json");
+        Rules = [.. rules.OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
+        _faces = Rules.OrderBy(rule => Topics.All.IndexOf(rule.Info.Topic)).Index()
+            .ToDictionary(entry => entry.Item, entry => new RuleFace(entry.Item, entry.Index, References));
+        Cases = Rules.ToDictionary(rule => rule, rule => RuleCases.Of(rule.Info.Type), EqualityComparer<IComplianceRule>.Default);
+    }
+
+    /// <summary>The records that they judge.</summary>
+    public IRecordModel Model { get; }
+
+    /// <summary>The rules, sorted by id.</summary>
+    public IReadOnlyList<IComplianceRule> Rules { get; }
+
+    /// <summary>The cases of each rule.</summary>
+    public IReadOnlyDictionary<IComplianceRule, IReadOnlyList<RuleCase>> Cases { get; }
+
+    /// <summary>Every limit.</summary>
+    public LimitBook Limits { get; }
+
+    /// <summary>Every law and standard cited.</summary>
+    public ReferenceBook References { get; }
+
+    /// <summary>What it says of itself: version and days.</summary>
+    public RuleSetHeader Header { get; }
+
+    /// <summary>Whose law the rules hold, one folder of the rules each, in the order of their codes.</summary>
+    public IReadOnlyList<Jurisdiction> Jurisdictions { get; }
+
+    /// <summary>A complete, clean annual service as JSON: the record that every case starts from.</summary>
+    public byte[] ExampleRecord { get; }
+
+    /// <summary>Name, version and hashes.</summary>
+    public RuleSetInfo Info => field ??= new RuleSetInfo
+    {
+        Id = Header.Id,
+        Version = Header.Version,
+        LawHash = LawText.HashOf(Header, Rules.Select(rule => rule.Info), Limits, References),
+        CodeHash = CodeHash.Of(Rules, Model),
+    };
+
+    /// <summary>Reads the catalogue of an assembly.</summary>
+    /// <param name="model">The records that are judged.</param>
+    /// <param name="source">Where rules and data files are.</param>
+    /// <param name="overrides">The deployer's own limits as JSON; null: none.</param>
+    /// <exception cref="CatalogueException">It has a gap; every gap is named.</exception>
+    public static RuleCatalogue Of(IRecordModel model, Assembly source, byte[]? overrides = null)
+    {
+        ArgumentNullException.ThrowIfNull(model);
+        ArgumentNullException.ThrowIfNull(source);
+        return Checked(new RuleCatalogue(model, source, CatalogueCheck.InstantiateRules(source.GetTypes()), overrides), isWhole: true);
+    }
+
+    /// <summary>The catalogue of <paramref name="source"/> with <paramref name="rules"/> in place of all of its own.</summary>
+    /// <exception cref="CatalogueException">It has a gap; every gap is named.</exception>
+    public static RuleCatalogue Of(IRecordModel model, Assembly source, IReadOnlyList<IComplianceRule> rules, byte[]? overrides = null)
+    {
+        ArgumentNullException.ThrowIfNull(model);
+        ArgumentNullException.ThrowIfNull(source);
+        ArgumentNullException.ThrowIfNull(rules);
+        return Checked(new RuleCatalogue(model, source, rules, overrides), isWhole: false);
+    }
+
+    /// <summary>This catalogue with only <paramref name="rules"/> of it.</summary>
+    public RuleCatalogue With(IReadOnlyList<IComplianceRule> rules) => Of(Model, _source, rules, _overrides);
+
+    /// <summary>The whole catalogue with other limits of the deployer in place of the present ones.</summary>
+    /// <param name="overrides">The limits as JSON; null: none.</param>
+    /// <exception cref="CatalogueException">They do not fit; every fault is named.</exception>
+    public RuleCatalogue WithOverrides(byte[]? overrides) => Of(Model, _source, overrides);
+
+    /// <summary>The one part of the law that is no rule and that the visits ask for: an instance of its class in the rules' assembly.</summary>
+    /// <typeparam name="T">What it is.</typeparam>
+    /// <exception cref="CatalogueException">There is none, or more than one.</exception>
+    public T Part<T>() => _source.GetTypes().Where(type => typeof(T).IsAssignableFrom(type) && !type.IsAbstract).ToList() is [var only]
+        ? (T)Activator.CreateInstance(only)!
+        : throw new CatalogueException([$"the rules' assembly must have exactly one {typeof(T).Name}"]);
+
+    /// <summary>The codes of <see cref="Jurisdictions"/>.</summary>
+    internal IReadOnlyList<string> Codes => field ??= [.. Jurisdictions.Select(place => place.Code)];
+
+    /// <summary>What all findings of a rule share.</summary>
+    internal RuleFace FaceOf(IComplianceRule rule) => _faces[rule];
+
+    private static RuleCatalogue Checked(RuleCatalogue catalogue, bool isWhole)
+    {
+        CatalogueCheck.Demand(catalogue, isWhole);
+        return catalogue;
+    }
+}

@@ -1,0 +1,57 @@
+using System.Buffers;
+using Findings;
+
+namespace Kernel;
+
+/// <summary>One visit as the kernel sees it: by whose law it is judged, which limits are in force for it, and what the rules said so far.</summary>
+public abstract class JudgedVisit
+{
+    /// <summary>Makes the kernel's part of a visit.</summary>
+    /// <param name="asOf">Whose law.</param>
+    /// <param name="lookedAtOn">From which day deadlines are seen.</param>
+    /// <param name="limits">The limits in force.</param>
+    protected JudgedVisit(DateOnly asOf, DateOnly lookedAtOn, LimitSheet limits)
+    {
+        (AsOf, LookedAtOn, Limits) = (asOf, lookedAtOn, limits);
+        Judgements = new Judgements(this);
+    }
+
+    /// <summary>Whose law.</summary>
+    public DateOnly AsOf { get; }
+
+    /// <summary>From which day deadlines are seen.</summary>
+    public DateOnly LookedAtOn { get; }
+
+    /// <summary>The limits in force.</summary>
+    public LimitSheet Limits { get; }
+
+    /// <summary>What the rules said so far.</summary>
+    public Judgements Judgements { get; }
+
+    /// <summary>The members that a record can have.</summary>
+    public abstract IRecordModel Model { get; }
+
+    /// <summary>The caller's own id of the record.</summary>
+    public abstract string RecordId { get; }
+
+    /// <summary>What was looked up beside the record, as answers show it.</summary>
+    public abstract EvaluationContext Context { get; }
+
+    /// <summary>Every number worked out from the record, once.</summary>
+    public abstract IReadOnlyList<Figure> Figures { get; }
+
+    /// <summary>What the inference matches beside visit and findings; empty where the record gives it no cause.</summary>
+    public abstract IReadOnlyList<object> InferenceFacts { get; }
+
+    /// <summary>True when the record does not carry the member at <paramref name="pointer"/>.</summary>
+    public abstract bool Lacks(string pointer);
+
+    /// <summary>Does the record show that what <paramref name="finding"/> found was dealt with, so that it no longer keeps the job open?</summary>
+    public abstract bool IsDealtWith(Finding finding);
+
+    /// <summary>Does the job wait for the evidence that <paramref name="finding"/> asks for?</summary>
+    public abstract bool IsWaitedFor(Finding finding);
+
+    /// <summary>Writes the canonical bytes of the record.</summary>
+    public abstract void WriteRecord(IBufferWriter<byte> output);
+}

@@ -1,0 +1,128 @@
+using System.Runtime.CompilerServices;
+using Findings;
+
+namespace Kernel;
+
+/// <summary>
+/// One look at a subject: it notes what a rule reads and asks for what is absent, so that a verdict always carries its evidence.
+/// A member is named by the expression that reads it: <c>look.Lacks(joint.Renewed, out var renewed)</c> notes
+/// <c>/disturbedJoints/0/renewed</c>. Expressions that begin with <c>visit.Record.</c> name a member of the record; in any other, what
+/// stands before the first dot is the subject itself.
+/// </summary>
+/// <remarks>
+/// Most answers are passes of which nobody reads more than the outcome. So a rule judges with a quiet look first, which keeps no evidence
+/// and no sentence of a pass, and once more with one that does where somebody reads them (<see cref="Judgements.InFull"/>).
+/// </remarks>
+public sealed class Look
+{
+    private readonly bool _isQuiet;
+    private readonly IRecordModel? _model;
+    private List<Noted>? _noted;
+    private List<string>? _missing;
+
+    /// <summary>A look that keeps all it sees.</summary>
+    /// <param name="subject">JSON Pointer of the subject.</param>
+    /// <param name="model">The members that a record can have; without it nothing can be noted or asked for, only said.</param>
+    public Look(string subject, IRecordModel? model = null)
+        : this(subject, model, isQuiet: false)
+    {
+    }
+
+    private Look(string subject, IRecordModel? model, bool isQuiet) => (Subject, _model, _isQuiet) = (subject, model, isQuiet);
+
+    /// <summary>JSON Pointer of the subject.</summary>
+    public string Subject { get; private set; }
+
+    /// <summary>A look that keeps only what decides. It serves one subject after the other.</summary>
+    internal static Look Quiet(IRecordModel model) => new("", model, isQuiet: true);
+
+    /// <summary>The look for the next subject.</summary>
+    internal Look At(string subject)
+    {
+        if (!_isQuiet)
+            return new Look(subject, _model);
+
+        (Subject, _missing) = (subject, null);
+        return this;
+    }
+
+    /// <summary>
+    /// True when <paramref name="value"/> is absent. Join several with <c>|</c>, not <c>||</c>, so that everything absent is asked for at once.
+    /// </summary>
+    public bool Lacks<T>(T? value, out T known, [CallerArgumentExpression(nameof(value))] string path = "")
+        where T : struct
+    {
+        known = value.GetValueOrDefault();
+        return value is null ? AskFor(path) : Keep(known, path);
+    }
+
+    /// <inheritdoc cref="Lacks{T}(T?, out T, string)" />
+    public bool Lacks(string? value, out string known, [CallerArgumentExpression(nameof(value))] string path = "")
+    {
+        known = value ?? "";
+        return string.IsNullOrWhiteSpace(value) ? AskFor(path) : Keep(value, path);
+    }
+
+    /// <summary>Notes a value as evidence without asking for it; gives it back.</summary>
+    public T? Note<T>(T? value, [CallerArgumentExpression(nameof(value))] string path = "")
+    {
+        if (value is not null)
+            Keep(value, path);
+
+        return value;
+    }
+
+    /// <summary>The record shows what the rule demands.</summary>
+    public Verdict Pass([InterpolatedStringHandlerArgument("")] SentenceIfHeard message) =>
+        _isQuiet ? Verdict.QuietPass : new(Outcome.Pass, message.Said, this);
+
+    /// <summary>Not as it should be, and no danger on its own.</summary>
+    public Verdict Advisory(FormattableString message) => new(Outcome.Advisory, message, this);
+
+    /// <summary>A danger; <paramref name="expected"/> is the class that the trade's procedure would be expected to give.</summary>
+    public Verdict Unsafe(FormattableString message, ExpectedClass expected = ExpectedClass.AtRisk) =>
+        new(Outcome.Unsafe, message, this, expectedClass: expected);
+
+    /// <summary>What the rule needs is absent: everything that <c>Lacks</c> found so far.</summary>
+    public Verdict Missing() => Missing($"the record does not say enough to judge this");
+
+    /// <summary>As above with a sentence of its own, and with <paramref name="pointers"/> to ask for besides.</summary>
+    public Verdict Missing(FormattableString message, params IReadOnlyList<string> pointers) =>
+        new Verdict(Outcome.Missing, message, this, _missing ?? []).AndMissing(pointers);
+
+    /// <summary>The rule does not concern this subject.</summary>
+    public Verdict NotApplicable([InterpolatedStringHandlerArgument("")] SentenceIfHeard reason) =>
+        _isQuiet ? Verdict.QuietlyNotApplicable : new(Outcome.NotApplicable, reason.Said, this);
+
+    /// <summary>Does it keep only what decides?</summary>
+    internal bool IsQuiet => _isQuiet;
+
+    /// <summary>What was looked at, for whoever reads it; null when nothing was.</summary>
+    internal IReadOnlyList<Evidence>? Evidence => _noted?.ConvertAll(noted => noted.Below(Subject, Model));
+
+    /// <summary>The members that a record can have.</summary>
+    internal IRecordModel Model => _model ?? throw new InvalidOperationException("A look that knows no record can neither note nor ask for a member.");
+
+    private bool AskFor(string path)
+    {
+        (_missing ??= []).Add(MemberPath.Of(path).Below(Subject));
+        return true;
+    }
+
+    private bool Keep<T>(T value, string path)
+    {
+        if (!_isQuiet)
+            (_noted ??= []).Add(new Noted(MemberPath.Of(path), value!));
+        return false;
+    }
+
+    /// <summary>A value as it was read.</summary>
+    private readonly record struct Noted(MemberPath Member, object Value)
+    {
+        public Evidence Below(string subject, IRecordModel model)
+        {
+            var pointer = Member.Below(subject);
+            return new Evidence { Pointer = pointer, Value = WireText.Of(Value), Number = Value as decimal?, Unit = model.UnitAt(pointer) };
+        }
+    }
+}

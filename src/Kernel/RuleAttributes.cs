@@ -1,0 +1,73 @@
+namespace Kernel;
+
+/// <summary>The subject area of a rule, one of <see cref="Findings.Topics"/>.</summary>
+[AttributeUsage(AttributeTargets.Class)]
+public sealed class TopicAttribute(string topic) : Attribute
+{
+    /// <summary>The topic.</summary>
+    public string Topic { get; } = topic;
+}
+
+/// <summary>A law or standard that the rule rests on. The document must stand in references.json.</summary>
+[AttributeUsage(AttributeTargets.Class, AllowMultiple = true)]
+public sealed class CitesAttribute(string reference, string? clause = null) : Attribute
+{
+    /// <summary>Id of the document.</summary>
+    public string Reference { get; } = reference;
+
+    /// <summary>The clause.</summary>
+    public string? Clause { get; } = clause;
+}
+
+/// <summary>The rule rests on common practice of the trade and has no published source.</summary>
+[AttributeUsage(AttributeTargets.Class)]
+public sealed class CommonPracticeAttribute : Attribute;
+
+/// <summary>
+/// The members that settle whether the rule applies. While one of them is absent and the answer hangs on it, the rule is missing
+/// its evidence; it is never taken as not applicable.
+/// </summary>
+[AttributeUsage(AttributeTargets.Class)]
+public sealed class AppliesByAttribute(params string[] pointers) : Attribute
+{
+    /// <summary>JSON Pointers into the record.</summary>
+    public IReadOnlyList<string> Pointers { get; } = pointers;
+}
+
+/// <summary>The list or section that the rule's subjects come from. Absent while the rule applies: missing, never silence.</summary>
+[AttributeUsage(AttributeTargets.Class)]
+public sealed class ExpectsAttribute(string pointer) : Attribute
+{
+    /// <summary>JSON Pointer into the record.</summary>
+    public string Pointer { get; } = pointer;
+}
+
+/// <summary>The inference rule whose conclusions this one matches: it can say nothing without it.</summary>
+[AttributeUsage(AttributeTargets.Class, AllowMultiple = true)]
+public sealed class FollowsAttribute(string ruleId) : Attribute
+{
+    /// <summary>Id of that rule.</summary>
+    public string RuleId { get; } = ruleId;
+}
+
+/// <summary>How far the rule covers its own demand, the record being true.</summary>
+[AttributeUsage(AttributeTargets.Class)]
+public sealed class CoverageAttribute(Coverage coverage, string why) : Attribute
+{
+    /// <summary>How far.</summary>
+    public Coverage Coverage { get; } = coverage;
+
+    /// <summary>A few words why.</summary>
+    public string Why { get; } = why;
+}
+
+/// <summary>The days on which the rule is in force, both included; without this attribute, always. Dates as yyyy-MM-dd.</summary>
+[AttributeUsage(AttributeTargets.Class)]
+public sealed class InForceAttribute : Attribute
+{
+    /// <summary>First day.</summary>
+    public string? From { get; init; }
+
+    /// <summary>Last day.</summary>
+    public string? To { get; init; }
+}

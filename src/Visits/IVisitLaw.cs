@@ -1,0 +1,47 @@
+using Findings;
+using Records;
+using Visits.Facts;
+
+namespace Visits;
+
+/// <summary>
+/// What the figures and the history of a visit need of the law without a rule's asking for it. The rules have one class of it.
+/// </summary>
+public interface IVisitLaw : IRecordLaw
+{
+    /// <summary>Id of the limit on the probability of conformity of a plain pass.</summary>
+    string ConformityGuard { get; }
+
+    /// <summary>Id of the limit on how far two loads may differ and still be compared, in points of the rated input; the same everywhere.</summary>
+    string DriftLoadDifference { get; }
+
+    /// <summary>Id of the limit on the flow temperature, degrees Celsius.</summary>
+    string HighestFlowTemperature { get; }
+
+    /// <summary>Id of the limit on the margin below the relief valve's setting, %.</summary>
+    string ReliefMargin { get; }
+
+    /// <summary>Id of the limit on the vent of an open flue, cm2 for each kW.</summary>
+    string OpenFlueVentPerKw { get; }
+
+    /// <summary>Id of the limit on the input that a room's own leakage serves, kW.</summary>
+    string LeakageInput { get; }
+
+    /// <summary>Id of the limit on the share that vents through an inner room take on, %.</summary>
+    string InnerRoomShare { get; }
+
+    /// <summary>Does a landlord's early check count as made on its deadline?</summary>
+    bool HasLandlordsWindow(Visit visit);
+
+    /// <summary>What the standard permits a tightness test to lose, and how that was found; null where it permits nothing or cannot be told.</summary>
+    PermittedDropFound? PermittedDropOf(TightnessTest test, string subject, Visit visit);
+
+    /// <summary>What falls due by a visit.</summary>
+    IReadOnlyList<DueDate> DueDatesOf(Visit visit);
+}
+
+/// <summary>A permitted drop as it was looked up.</summary>
+/// <param name="Limit">The drop.</param>
+/// <param name="How">How it was found, in words.</param>
+/// <param name="Inputs">JSON Pointers of what it hangs on.</param>
+public sealed record PermittedDropFound(Limit Limit, string How, IReadOnlyList<string> Inputs);

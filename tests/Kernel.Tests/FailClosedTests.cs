@@ -1,0 +1,50 @@
+using Findings;
+using Kernel.Tests.Misbehaving;
+
+namespace Kernel.Tests;
+
+/// <summary>A rule that fails is never read as a pass, and takes no other rule with it.</summary>
+public sealed class FailClosedTests
+{
+    public static TheoryData<string> Misbehaving => ["throws-in-condition", "throws-on-second", "throws-in-inference", "asks-unknown-limit"];
+
+    [Theory]
+    [MemberData(nameof(Misbehaving))]
+    public void A_rule_that_throws_is_an_error_and_leaves_the_others_intact(string ruleId)
+    {
+        var record = Samples.Changed(json => json["combustion"]!["readings"]![0]!["coPpm"] = 900);
+        var engine = Samples.EngineWith(Rule(ruleId));
+        var evaluation = engine.Evaluate(record);
+
+        var failed = Assert.Single(evaluation.Findings, finding => finding.RuleId == ruleId);
+        Assert.Equal(Outcome.Error, failed.Outcome);
+        Assert.Equal(1, evaluation.Counts.Error);
+        Assert.Contains(ruleId, evaluation.Closing.BlockedBy);
+        Assert.Equal(Answers.Of(Samples.Engine.Evaluate(record)), Answers.Of(evaluation, finding => finding.RuleId != ruleId));
+    }
+
+    [Fact]
+    public void A_clean_record_is_incomplete_while_a_rule_throws()
+    {
+        var evaluation = Samples.EngineWith(Rule("throws-in-condition")).Evaluate(Samples.Example);
+        Assert.Equal(OverallOutcome.Incomplete, evaluation.Outcome);
+        Assert.False(evaluation.Closing.Allowed);
+    }
+
+    [Fact]
+    public void A_session_in_which_a_rule_threw_taints_no_later_record()
+    {
+        var engine = Samples.EngineWith(new ThrowsInInferenceRule());
+        var clean = engine.Evaluate(Samples.Example);
+        _ = engine.Evaluate(Samples.Changed(json => json["combustion"]!["readings"]![0]!["coPpm"] = 900));
+        Assert.Equal(Answers.Of(clean), Answers.Of(engine.Evaluate(Samples.Example)));
+    }
+
+    private static IComplianceRule Rule(string id) => id switch
+    {
+        "throws-in-condition" => new ThrowsWhileJudgingRule(),
+        "throws-on-second" => new ThrowsOnSecondSubjectRule(),
+        "throws-in-inference" => new ThrowsInInferenceRule(),
+        _ => new AsksForAnUnknownLimitRule(),
+    };
+}

@@ -1,0 +1,60 @@
+using System.Text.Json;
+using Kernel.Catalogues;
+
+namespace Kernel.Tests;
+
+/// <summary>For each limit, each fuel, jurisdiction and day of its scope has exactly one answer. The books here are made up.</summary>
+public sealed class LimitProofTests
+{
+    [Fact]
+    public void The_shipped_book_is_whole() => Assert.Empty(LimitProof.Faults(Samples.Catalogue.Limits, Samples.Catalogue.Model.Fuels, Samples.Catalogue.Codes));
+
+    [Fact]
+    public void Lines_that_follow_each_other_without_a_day_between_are_whole() => Assert.Empty(Faults(
+        Line("""{ "max": 1, "inForceTo": "2026-09-30" }"""), Line("""{ "max": 2, "inForceFrom": "2026-10-01" }""")));
+
+    [Fact]
+    public void A_limit_that_exists_for_one_fuel_only_is_whole() => Assert.Empty(Faults(Line("""{ "max": 1, "fuels": ["propane"] }""")));
+
+    public static TheoryData<string, string[]> Broken => new()
+    {
+        { "a gap: no line applies for naturalGas in GB-ENG on 2026-10-01", ["""{ "max": 1, "inForceTo": "2026-09-30" }""", """{ "max": 2, "inForceFrom": "2026-10-02" }"""] },
+        { "a gap: no line applies for butane in GB-SCT on 2027-01-01", ["""{ "max": 1, "inForceTo": "2026-12-31" }"""] },
+        { "an overlap: 2 lines apply for naturalGas in GB-WLS on 2026-10-01", ["""{ "max": 1, "inForceTo": "2026-10-01" }""", """{ "max": 2, "inForceFrom": "2026-10-01" }"""] },
+        { "a gap: no line applies for propane in GB-SCT", ["""{ "max": 1, "fuels": ["naturalGas"] }""", """{ "max": 2, "fuels": ["propane"], "jurisdictions": ["GB-ENG", "GB-WLS"] }"""] },
+        { "an overlap: 2 lines apply for propane", ["""{ "max": 1, "fuels": ["naturalGas", "propane"] }""", """{ "max": 2, "fuels": ["propane", "butane"] }"""] },
+        { "goes out of force before it comes into force", ["""{ "max": 1, "inForceFrom": "2026-10-02", "inForceTo": "2026-10-01" }"""] },
+        { "applies to nothing", ["""{ "max": 1, "fuels": [] }"""] },
+        { "has neither min nor max", ["{ }"] },
+        { "has a min above its max", ["""{ "min": 2, "max": 1 }"""] },
+        { "has a resolution that is no step", ["""{ "max": 1, "resolution": 0 }"""] },
+        { "differ in unit", ["""{ "max": 1, "fuels": ["propane"] }""", """{ "max": 2, "unit": "bar", "fuels": ["naturalGas", "butane"] }"""] },
+        { "is for overrides", ["""{ "max": 1, "who": "somebody" }"""] },
+        { "only a deployer may fill", ["""{ "max": 1, "volumeUpToM3": 0.01 }"""] },
+    };
+
+    [Theory]
+    [MemberData(nameof(Broken))]
+    public void A_book_with_a_fault_is_refused_with_its_place(string fault, string[] lines) =>
+        Assert.Contains(Faults([.. lines.Select(Line)]), found => found.Contains(fault, StringComparison.Ordinal));
+
+    [Fact]
+    public void Whoever_reads_a_limit_gets_the_line_of_the_day()
+    {
+        var book = new LimitBook([Line("""{ "max": 1, "inForceTo": "2026-09-30" }"""), Line("""{ "max": 2, "inForceFrom": "2026-10-01" }""")]);
+        var days = new[] { new DateOnly(2026, 9, 29), new DateOnly(2026, 9, 30), new DateOnly(2026, 10, 1), new DateOnly(2026, 10, 2) };
+
+        Assert.Equal([1m, 1m, 2m, 2m], days.Select(day => book.For("naturalGas", "GB-ENG", day)["x"].Max!.Value));
+    }
+
+    private static IReadOnlyList<string> Faults(params LimitDefinition[] lines) => [.. LimitProof.Faults(new LimitBook(lines), ["naturalGas", "propane", "butane"], ["GB-ENG", "GB-WLS", "GB-SCT"])];
+
+    /// <summary>A line of the made-up limit x, in millibar, with what <paramref name="json"/> says of it.</summary>
+    private static LimitDefinition Line(string json)
+    {
+        var line = System.Text.Json.Nodes.JsonNode.Parse("""{ "id": "x", "what": "made up", "unit": "mbar", "resolution": 1, "origin": "standard", "source": "made up", "verified": false }""")!;
+        foreach (var (name, value) in System.Text.Json.Nodes.JsonNode.Parse(json)!.AsObject())
+            line[name] = value?.DeepClone();
+        return line.Deserialize<LimitDefinition>(CatalogueJson.Options)!;
+    }
+}

@@ -1,0 +1,51 @@
+using Findings;
+using NRules.Fluent.Dsl;
+using Visits;
+
+namespace Kernel.Tests.Misbehaving;
+
+[Name("throws-in-condition"), Topic(Topics.Water), Description("throws while it judges"), CommonPractice, Coverage(Coverage.Full, "made up")]
+public sealed class ThrowsWhileJudgingRule : VisitRule
+{
+    protected override Verdict Assess(Visit visit, Look look) => throw new InvalidOperationException("made to throw");
+}
+
+[Name("throws-on-second"), Topic(Topics.Water), Description("throws at its second subject"), CommonPractice, Coverage(Coverage.Full, "made up"), Expects("/disturbedJoints")]
+public sealed class ThrowsOnSecondSubjectRule : ComplianceRule<int>
+{
+    protected override IEnumerable<Subject<int>>? Subjects(Visit visit) => [new("/disturbedJoints/0", 0), new("/disturbedJoints/1", 1)];
+
+    protected override Verdict Assess(int subject, Visit visit, Look look) =>
+        subject == 0 ? look.Unsafe($"said before the failure") : throw new InvalidOperationException("made to throw");
+}
+
+[Name("throws-in-inference"), Topic(Topics.UnsafeSituation), Description("throws over findings"), CommonPractice, Coverage(Coverage.Full, "made up")]
+public sealed class ThrowsInInferenceRule : InferenceRule
+{
+    public override void Define()
+    {
+        Visit visit = default!;
+        Finding finding = default!;
+        When().Match(() => visit).Match(() => finding, f => Throw(f));
+        Then().Do(context => Conclude(context, visit, "", new Look("").Advisory($"never said")));
+    }
+
+    private static bool Throw(Finding finding) => throw new InvalidOperationException($"made to throw at {finding.RuleId}");
+}
+
+[Name("asks-unknown-limit"), Topic(Topics.Water), Description("asks for a limit that nobody set"), CommonPractice, Coverage(Coverage.Full, "made up")]
+public sealed class AsksForAnUnknownLimitRule : VisitRule
+{
+    protected override Verdict Assess(Visit visit, Look look) => look.Pass($"{visit.Limits["no-such-limit"].Max}");
+}
+
+[Name("nameless-topic"), Topic("gossip"), Description("has a topic that nobody knows"), CommonPractice, Coverage(Coverage.Full, "made up")]
+public sealed class UnknownTopicRule : VisitRule
+{
+    protected override Verdict Assess(Visit visit, Look look) => look.Pass($"never asked");
+}
+
+public sealed class RuleWithoutMetadata : VisitRule
+{
+    protected override Verdict Assess(Visit visit, Look look) => look.Pass($"never asked");
+}
