@@ -1,6 +1,7 @@
 using Kernel;
 using Rules.Combustion;
 using Visits;
+using Visits.Facts;
 using Visits.History;
 
 namespace Rules.History;

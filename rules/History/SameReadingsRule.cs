@@ -2,6 +2,7 @@ using Findings;
 using Kernel;
 using NRules.Fluent.Dsl;
 using Visits;
+using Visits.Facts;
 using Visits.History;
 
 namespace Rules.History;

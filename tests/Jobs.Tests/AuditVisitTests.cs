@@ -6,6 +6,7 @@ using Records;
 using Records.Many;
 using Records.Reading;
 using Storage;
+using Visits.Facts;
 using Visits.History;
 
 namespace Jobs.Tests;

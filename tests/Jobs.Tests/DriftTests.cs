@@ -5,6 +5,7 @@ using Records;
 using Records.Reading;
 using Rules;
 using Visits;
+using Visits.Facts;
 using Visits.History;
 
 namespace Jobs.Tests;

@@ -1,4 +1,5 @@
 using Visits.Computations;
+using Visits.Facts;
 
 namespace Rules.Tests;
 
