@@ -56,7 +56,7 @@ internal static class TightnessProof
         return tests.Index().Any(test => test.Item.Value is { Stage: WorkStage.AfterWork } later
             && (TightnessEditions.DayOf(later, visit), test.Index).CompareTo((TightnessEditions.DayOf(first, visit), place)) > 0
             && SawAsMuch(later, first)
-            && TightnessResultRule.WhatItProves(later, visit, new Look(test.Item.Pointer)).Outcome is Outcome.Pass or Outcome.Advisory);
+            && TightnessResultRule.WhatItProves(later, visit, Visit.LookAt(test.Item.Pointer)).Outcome is Outcome.Pass or Outcome.Advisory);
     }
 
     /// <summary>A leak that a test showed, before the work or after it, and that no later test that counts takes back.</summary>

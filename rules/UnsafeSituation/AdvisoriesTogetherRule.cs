@@ -31,7 +31,7 @@ public sealed class AdvisoriesTogetherRule : InferenceRule
     private Verdict Review(Visit visit, IEnumerable<Finding> advisories)
     {
         var rules = RulesOf(visit, advisories);
-        return new Look("").Advisory($"{rules.Count} rules on combustion, flue and air advise on this appliance ({string.Join(", ", rules)}); together they may endanger")
+        return Visit.LookAt("").Advisory($"{rules.Count} rules on combustion, flue and air advise on this appliance ({string.Join(", ", rules)}); together they may endanger")
             .Against(LimitOf(visit, LimitIds.AdvisoriesTogether), rules.Count).Warn(Cautions.CarbonMonoxide)
             .Advise("Review the class of the situation as a whole by the unsafe-situations procedure.");
     }

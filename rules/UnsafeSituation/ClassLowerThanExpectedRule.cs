@@ -30,7 +30,7 @@ public sealed class ClassLowerThanExpectedRule : InferenceRule
 
     private static Verdict Lower(RecordedDefect recorded, IEnumerable<Finding> graver)
     {
-        var look = new Look(recorded.Pointer);
+        var look = Visit.LookAt(recorded.Pointer);
         var defect = recorded.Defect;
         look.Note(defect.Class);
         var expected = graver.Max(finding => finding.ExpectedClass);

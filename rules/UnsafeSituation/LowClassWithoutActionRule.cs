@@ -25,7 +25,7 @@ public sealed class LowClassWithoutActionRule : InferenceRule
             .Do(context => Conclude(context, visit, defect.Pointer, LeftAlone(defect)));
     }
 
-    private static Verdict LeftAlone(RecordedDefect defect) => new Look(defect.Pointer)
+    private static Verdict LeftAlone(RecordedDefect defect) => Visit.LookAt(defect.Pointer)
         .Missing($"the defect is recorded lower than would be expected of an unsafe finding, and nothing is recorded as done about it", $"{defect.Pointer}/class", $"{defect.Pointer}/action")
         .Warn(Cautions.DangerStands)
         .Advise("Review the class, make the appliance safe with permission, and record what was done.");

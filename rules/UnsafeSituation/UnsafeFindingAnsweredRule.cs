@@ -25,7 +25,7 @@ public sealed class UnsafeFindingAnsweredRule : InferenceRule
             .Do(context => Conclude(context, visit, open.Key, Unanswered(open)));
     }
 
-    private static Verdict Unanswered(IGrouping<string, Finding> open) => new Look(open.Key)
+    private static Verdict Unanswered(IGrouping<string, Finding> open) => Visit.LookAt(open.Key)
         .Missing($"no recorded defect answers what is unsafe here ({string.Join(", ", open.Select(finding => finding.RuleId).Order(StringComparer.Ordinal))}): class, action, label and notice are not on record", "/defects")
         .Warn(open.OrderBy(finding => finding.RuleId, StringComparer.Ordinal).Select(finding => finding.Caution).FirstOrDefault(caution => caution is not null) ?? Cautions.DangerStands)
         .Advise("Classify the situation by the unsafe-situations procedure, make it safe with permission, label it, give the notice, and record all of it.");

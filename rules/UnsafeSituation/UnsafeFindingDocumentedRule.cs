@@ -29,7 +29,7 @@ public sealed class UnsafeFindingDocumentedRule : InferenceRule
     private static Verdict Undocumented(RecordedDefect defect)
     {
         var gaps = GapsOf(defect).ToList();
-        return new Look(defect.Pointer)
+        return Visit.LookAt(defect.Pointer)
             .Missing($"the defect answers an unsafe finding, and this is not shown of it: {string.Join(", ", gaps.Select(gap => gap.Name))}", [.. gaps.Select(gap => $"{defect.Pointer}/{gap.Member}")])
             .Warn(Cautions.DangerStands)
             .Advise("Class it, make it safe with permission, fix the label, give the notice, and record all of it.");

@@ -30,7 +30,7 @@ public sealed class UnsafeLeftInUseRule : InferenceRule
 
     private static Verdict LeftInUse(Visit visit, IEnumerable<Finding> dangers)
     {
-        var look = new Look(State);
+        var look = Visit.LookAt(State);
         var rules = string.Join(", ", dangers.Select(danger => danger.RuleId).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
         var verdict = look.Lacks(visit.Record.Appliance.StateOnLeaving, out var state)
             ? look.Missing($"a danger stands ({rules}), and the record does not say how the appliance was left")

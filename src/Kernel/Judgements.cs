@@ -17,7 +17,7 @@ public sealed class Judgement(ImmutableArray<Answer> answers)
     }
 
     /// <summary>What every rule says that does not concern a visit.</summary>
-    public static Judgement NotConcerned { get; } = new("", new Look("").NotApplicable($"the rule does not concern this visit"));
+    public static Judgement NotConcerned { get; } = new("", Look.AtNothing.NotApplicable($"the rule does not concern this visit"));
 
     /// <summary>An answer for each subject; never empty.</summary>
     public ImmutableArray<Answer> Answers { get; } = answers;

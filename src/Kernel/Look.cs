@@ -22,8 +22,8 @@ public sealed class Look
 
     /// <summary>A look that keeps all it sees.</summary>
     /// <param name="subject">JSON Pointer of the subject.</param>
-    /// <param name="model">The members that a record can have; without it nothing can be noted or asked for, only said.</param>
-    public Look(string subject, IRecordModel? model = null)
+    /// <param name="model">The members that a record can have.</param>
+    public Look(string subject, IRecordModel model)
         : this(subject, model, isQuiet: false)
     {
     }
@@ -32,6 +32,9 @@ public sealed class Look
 
     /// <summary>JSON Pointer of the subject.</summary>
     public string Subject { get; private set; }
+
+    /// <summary>A look that knows no record: it can say something, and neither note nor ask for a member.</summary>
+    internal static Look AtNothing { get; } = new("", model: null, isQuiet: false);
 
     /// <summary>A look that keeps only what decides. It serves one subject after the other.</summary>
     internal static Look Quiet(IRecordModel model) => new("", model, isQuiet: true);

@@ -76,6 +76,10 @@ public sealed partial class Visit : JudgedVisit
     internal Doubt? DoubtOf(double? standardUncertainty) =>
         standardUncertainty > 0 ? new Doubt(standardUncertainty.Value, Limits[Law.ConformityGuard]) : null;
 
+    /// <summary>A look that keeps all it sees, for rules that are given none.</summary>
+    /// <param name="subject">JSON Pointer of the subject.</param>
+    public static Look LookAt(string subject) => new(subject, RecordModel.Instance);
+
     /// <inheritdoc />
     public override void WriteRecord(IBufferWriter<byte> output) => CanonicalForm.Write(Record, output);
 

@@ -68,9 +68,9 @@ internal sealed class CompletenessPass
     public Answers ToAnswers() =>
         new(_findings, Outcomes.Combine(OutcomeCounts.Of(_findings), _open.Exists(open => open.Verdict.Missing.Count > 0)));
 
-    private static Answer NoCause { get; } = new("", new Look("").Pass($"the findings and recorded defects give no cause"));
+    private static Answer NoCause { get; } = new("", Look.AtNothing.Pass($"the findings and recorded defects give no cause"));
 
-    private static Answer NothingToJudge { get; } = new("", new Look("").NotApplicable($"there is no finding and no recorded defect to judge"));
+    private static Answer NothingToJudge { get; } = new("", Look.AtNothing.NotApplicable($"there is no finding and no recorded defect to judge"));
 
     private bool IsInForce(IComplianceRule rule) => rule.Info.IsInForce(_visit.AsOf);
 

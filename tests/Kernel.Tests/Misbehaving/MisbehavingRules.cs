@@ -27,7 +27,7 @@ public sealed class ThrowsInInferenceRule : InferenceRule
         Visit visit = default!;
         Finding finding = default!;
         When().Match(() => visit).Match(() => finding, f => Throw(f));
-        Then().Do(context => Conclude(context, visit, "", new Look("").Advisory($"never said")));
+        Then().Do(context => Conclude(context, visit, "", Visit.LookAt("").Advisory($"never said")));
     }
 
     private static bool Throw(Finding finding) => throw new InvalidOperationException($"made to throw at {finding.RuleId}");
