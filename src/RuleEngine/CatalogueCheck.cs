@@ -1,5 +1,5 @@
 using Findings;
-using Records.Metadata;
+using Records.Members;
 using RuleModel;
 
 namespace RuleEngine;

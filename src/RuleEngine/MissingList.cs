@@ -1,4 +1,5 @@
 using Findings;
+using Records.Members;
 using Records.Metadata;
 
 namespace RuleEngine;

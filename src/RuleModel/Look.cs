@@ -1,6 +1,6 @@
 using System.Runtime.CompilerServices;
 using Findings;
-using Records.Metadata;
+using Records.Members;
 using RuleModel.Computations;
 using RuleModel.Figures;
 

@@ -1,6 +1,6 @@
 using Findings;
 using Records;
-using Records.Metadata;
+using Records.Members;
 using RuleModel.Figures;
 
 namespace RuleModel;

@@ -1,7 +1,7 @@
 using Findings;
 using Records;
+using Records.Faults;
 using Records.Metadata;
-using Records.Reading;
 using RuleModel;
 
 namespace Storage;

@@ -1,6 +1,7 @@
 using Benchmarks.OtherEngines;
 using RuleModel;
 using SecondOpinion;
+using SecondOpinion.Opinions;
 
 namespace Benchmarks;
 

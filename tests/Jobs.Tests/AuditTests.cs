@@ -71,7 +71,7 @@ public sealed class AuditTests
         var audit = await bench.Post(AuditBench.Month(3));
         async Task EndWhileHolding(int records)
         {
-            for (var attempt = 1; attempt <= AuditWorker.MostAttempts; attempt++)
+            for (var attempt = 1; attempt <= Chunk.MostAttempts; attempt++)
             {
                 Assert.Equal(records, (await bench.Chunks.TakeAsync(default))!.Lines.Count);
                 bench.Clock.Now += AuditBench.Lease + TimeSpan.FromSeconds(1);

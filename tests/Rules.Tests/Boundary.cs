@@ -3,7 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using Findings;
 using Records;
-using Records.Metadata;
+using Records.Members;
 using Records.Reading;
 using RuleModel;
 

@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using Findings;
 using RuleEngine;
 using RuleModel;
+using SecondOpinion.Opinions;
 using SecondOpinion.Tests.Records;
 
 namespace SecondOpinion.Tests;

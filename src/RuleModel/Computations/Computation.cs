@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
-using Records.Reading;
+using Records.Faults;
 
 namespace RuleModel.Computations;
 

@@ -2,7 +2,6 @@ using System.Buffers;
 using System.Text.Json.Serialization.Metadata;
 using Checking;
 using Findings;
-using Jobs;
 using Jobs.Queue;
 using Jobs.Summary;
 using Records.Many;
@@ -15,9 +14,6 @@ namespace ComplianceApi.Api.Audits;
 /// </summary>
 internal static class AuditAnswer
 {
-    /// <summary>Media type of the answer.</summary>
-    public const string MediaType = "application/x-ndjson";
-
     /// <summary>Most bytes of an answer: 64 MiB.</summary>
     public const long MostBytes = 64 * 1024 * 1024;
 

@@ -1,9 +1,9 @@
 using Checking;
 using ComplianceApi.Api.OpenApi;
-using ComplianceApi.Api.Problems;
 using ComplianceApi.Api.Requests;
 using ComplianceApi.Guard;
 using ComplianceApi.Operations;
+using ComplianceApi.Problems;
 using Findings;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Records;

@@ -2,7 +2,7 @@ using System.Text.Json;
 using ComplianceApi.Api.OpenApi;
 using ComplianceApi.Api.Requests;
 using Jobs.Previews;
-using Records.Reading;
+using Records.Faults;
 using RuleEngine;
 using RuleModel;
 

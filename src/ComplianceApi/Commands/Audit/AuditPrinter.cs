@@ -2,7 +2,6 @@ using System.Text.Json;
 using ComplianceApi.Api.Audits;
 using ComplianceApi.Commands.Terminal;
 using Findings;
-using Jobs;
 using Jobs.Queue;
 using Jobs.Summary;
 using Storage;
