@@ -38,7 +38,7 @@ public sealed partial class ArrowTests
         ["ComplianceApi.Pages"] = ["ComplianceApi.Api", "ComplianceApi.Guard", "ComplianceApi.Problems"],
         ["ComplianceApi.Hosting"] =
             ["ComplianceApi.Api", "ComplianceApi.Configuration", "ComplianceApi.Guard", "ComplianceApi.Operations", "ComplianceApi.Pages", "ComplianceApi.Problems"],
-        ["ComplianceApi.Commands"] = ["ComplianceApi.Api", "ComplianceApi.Configuration", "ComplianceApi.Hosting", "ComplianceApi.Pages"],
+        ["ComplianceApi.Commands"] = ["ComplianceApi.Api", "ComplianceApi.Configuration", "ComplianceApi.Hosting", "ComplianceApi.Pages", "ComplianceApi.Problems"],
     };
 
     private static readonly Assembly Host = Assembly.Load("ComplianceApi");

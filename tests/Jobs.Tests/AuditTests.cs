@@ -84,7 +84,7 @@ public sealed class AuditTests
         await bench.WorkOff();
 
         var lines = await bench.Audits.LinesAsync(Scratch.A, audit, default);
-        Assert.Equal("/problems/internal-error", lines[0].Problem!.Type);
+        Assert.Equal("internal-error", lines[0].Problem!.Type);
         Assert.Contains("5 times", lines[0].Problem!.Errors[0].Detail, StringComparison.Ordinal);
         Assert.NotNull(lines[1].Evaluation);
         var status = await bench.Status(audit);

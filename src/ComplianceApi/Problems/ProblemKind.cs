@@ -114,7 +114,10 @@ public sealed record ProblemKind(string Name, int Status, string Title, string E
     }.ToFrozenDictionary(kind => kind.Name, StringComparer.Ordinal);
 
     /// <summary>The stable type URI, served by this service itself.</summary>
-    public string Type => $"/problems/{Name}";
+    public string Type => AddressOf(Name);
+
+    /// <summary>The type URI of the kind with this name.</summary>
+    public static string AddressOf(string name) => $"/problems/{name}";
 
     /// <summary>The kind that stands for a status which the framework gave.</summary>
     public static ProblemKind Of(int status) => status switch

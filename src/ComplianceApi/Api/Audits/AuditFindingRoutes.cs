@@ -84,7 +84,7 @@ internal static class AuditFindingRoutes
     private static async Task<Results<Ok<AuditLine>, ProblemResult>> Line(
         string auditId, long line, AuditStore audits, Tenant tenant, CancellationToken cancel) =>
         await audits.LineAsync(tenant, auditId, line, cancel) is { Answer: var answer }
-            ? TypedResults.Ok(answer)
+            ? TypedResults.Ok(answer.Addressed())
             : ProblemResult.NotFound("The audit has no answer for such a line.");
 
     /// <summary>What a completed audit shows, as one page for a reader.</summary>

@@ -1,3 +1,4 @@
+using ComplianceApi.Api.Evaluations;
 using ComplianceApi.Api.Requests;
 using ComplianceApi.Guard;
 using ComplianceApi.Problems;
@@ -40,7 +41,7 @@ public static class LookRoutes
         return await places.InPlaceAsync(tenant, LookAsync, cancel);
 
         async Task<IResult> LookAsync() => await looks.FindAsync(tenant, from, to, Rate.Of(request)!.Value / 100m, cancel) is { } report
-            ? TypedResults.Ok(report)
+            ? TypedResults.Ok(report.Addressed())
             : Refused("from", $"The period has more than {LookStore.MostRecords} records; take a shorter one.");
     }
 

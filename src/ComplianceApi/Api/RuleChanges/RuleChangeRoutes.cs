@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using ComplianceApi.Api.Audits;
+using ComplianceApi.Api.Evaluations;
 using ComplianceApi.Api.Requests;
 using ComplianceApi.Guard;
 using ComplianceApi.Problems;
@@ -117,16 +118,18 @@ public static class RuleChangeRoutes
         var query = new ChangeQuery(Change.Of(request), Outcome.Of(request), Rule.Of(request), Engineer.Of(request), Month.Of(request));
         return Format.Of(request) switch
         {
-            RowFormat.Ndjson => Results.Stream(stream => RowStream.WriteLinesAsync(stream, previews.AllAsync(tenant, previewId, query, cancel), PreviewJson.Wire.ChangeRow, cancel), RowStream.LinesMediaType),
-            RowFormat.Csv => Results.Stream(stream => RowStream.WriteCsvAsync(stream, CsvHead, previews.AllAsync(tenant, previewId, query, cancel), CsvOf, cancel), "text/csv; charset=utf-8", $"changes-{previewId}.csv"),
+            RowFormat.Ndjson => Results.Stream(stream => RowStream.WriteLinesAsync(stream, All(), PreviewJson.Wire.ChangeRow, cancel), RowStream.LinesMediaType),
+            RowFormat.Csv => Results.Stream(stream => RowStream.WriteCsvAsync(stream, CsvHead, All(), CsvOf, cancel), "text/csv; charset=utf-8", $"changes-{previewId}.csv"),
             _ => await PageAsync(),
         };
+
+        IAsyncEnumerable<ChangeRow> All() => previews.AllAsync(tenant, previewId, query, cancel).Select(row => row.Addressed());
 
         async Task<IResult> PageAsync()
         {
             var limit = Paging.Limit.Of(request)!.Value;
             var rows = await previews.PageAsync(tenant, previewId, query, Next.Of(request) is { } place ? (place.Line, place.Ordinal) : default, limit + 1, cancel);
-            return TypedResults.Ok(Paging.PageOf(rows, limit, last => new RowPlace(last.Line, last.Ordinal).ToString(), await previews.CountAsync(tenant, previewId, query, cancel)));
+            return TypedResults.Ok(Paging.PageOf([.. rows.Select(row => row.Addressed())], limit, last => new RowPlace(last.Line, last.Ordinal).ToString(), await previews.CountAsync(tenant, previewId, query, cancel)));
         }
     }
 

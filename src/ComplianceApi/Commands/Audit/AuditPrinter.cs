@@ -1,6 +1,7 @@
 using System.Text.Json;
 using ComplianceApi.Api.Audits;
 using ComplianceApi.Commands.Terminal;
+using ComplianceApi.Problems;
 using Findings;
 using Jobs.Queue;
 using Jobs.Summary;
@@ -49,7 +50,7 @@ internal sealed class JsonLines(Stream output) : AuditPrinter
 
     public static Task WriteAsync(Stream output, JudgedLine judged, CancellationToken stop)
     {
-        var shown = judged.Line with { Evaluation = judged.Line.Evaluation?.Show(Include.Problems) };
+        var shown = judged.Line.Addressed() with { Evaluation = judged.Line.Evaluation?.Show(Include.Problems) };
         return WriteAsync(output, WireJson.ToBytes(shown, AuditJson.Default.AuditLine), stop);
     }
 
