@@ -2,6 +2,7 @@ using System.Data.Common;
 using System.Text.Json;
 using Findings;
 using Records;
+using Records.Faults;
 using Records.Many;
 using Records.Reading;
 using Storage;

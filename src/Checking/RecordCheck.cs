@@ -2,6 +2,7 @@ using System.Collections.Concurrent;
 using Findings;
 using Records;
 using Records.Canonical;
+using Records.Faults;
 using Records.Reading;
 using Storage;
 using Visits;

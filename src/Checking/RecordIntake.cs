@@ -1,4 +1,5 @@
 using Findings;
+using Records.Faults;
 using Records.Reading;
 using Storage;
 using Visits.Judging;

@@ -1,5 +1,7 @@
 using Findings;
 using Records;
+using Records.Faults;
+using Records.Metadata;
 using Records.Reading;
 using Wire;
 

@@ -1,6 +1,6 @@
 using ComplianceApi;
-using ComplianceApi.Commands;
-using ComplianceApi.Guard;
+using ComplianceApi.Configuration;
+using ComplianceApi.Hosting;
 using Microsoft.AspNetCore.Connections;
 
 try

@@ -1,5 +1,8 @@
+using System.Text.Json.Serialization;
 using Findings;
 using Records;
+using Records.Faults;
+using Records.Metadata;
 using Records.Reading;
 using Visits;
 using Wire;
@@ -32,20 +35,34 @@ public sealed record AuditLine
 }
 
 /// <summary>Why one record of an audit was not judged, with every fault of it.</summary>
-public sealed class LineProblem
+public sealed record LineProblem : IJsonOnDeserialized
 {
+    private const string Unreadable = "unreadable-body";
+    private const string Invalid = "invalid-body";
+    private const string InternalError = "internal-error";
+
+    private string _type = "";
+
     /// <summary>Kind of problem, as of a record posted on its own.</summary>
-    public required string Type { get; init; }
+    // Kept as a word; whoever answers puts the address in its place at which it can be read up.
+    public required string Type
+    {
+        get => _type;
+        init => _type = value;
+    }
 
     /// <summary>Every fault.</summary>
     public required IReadOnlyList<Fault> Errors { get; init; }
 
+    /// <summary>Lines that were stored before December 2026 have an address there, of which the word is the last part.</summary>
+    void IJsonOnDeserialized.OnDeserialized() => _type = _type[(_type.LastIndexOf('/') + 1)..];
+
     /// <summary>The record's own faults.</summary>
     public static LineProblem Of(FaultKind kind, IReadOnlyList<Fault> faults) =>
-        new() { Type = kind == FaultKind.Unreadable ? "/problems/unreadable-body" : "/problems/invalid-body", Errors = faults };
+        new() { Type = kind == FaultKind.Unreadable ? Unreadable : Invalid, Errors = faults };
 
     /// <summary>A fault of this service.</summary>
-    public static LineProblem Internal(string detail) => new() { Type = "/problems/internal-error", Errors = [new Fault("#", "internalError", detail)] };
+    public static LineProblem Internal(string detail) => new() { Type = InternalError, Errors = [new Fault("#", "internalError", detail)] };
 }
 
 /// <summary>What an audit says of one record, with the record itself.</summary>

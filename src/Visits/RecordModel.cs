@@ -2,6 +2,7 @@ using System.Reflection;
 using Calculations;
 using Kernel;
 using Records;
+using Records.Members;
 using Records.Metadata;
 using Wire;
 

@@ -3,6 +3,7 @@ using Findings;
 using Kernel;
 using Records;
 using Records.Canonical;
+using Records.Members;
 using Records.Metadata;
 using Wire;
 

@@ -1,5 +1,5 @@
 using System.Net;
-using Records.Metadata;
+using Records.Members;
 
 namespace Api.Tests;
 

@@ -1,6 +1,7 @@
 using Benchmarks.OtherEngines;
 using Kernel;
 using SecondOpinion;
+using SecondOpinion.Opinions;
 
 namespace Benchmarks;
 

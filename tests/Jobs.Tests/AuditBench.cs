@@ -5,6 +5,7 @@ using System.Text.Json.Nodes;
 using Jobs.Backfill;
 using Jobs.Previews;
 using Jobs.Queue;
+using Jobs.Workers;
 using Records.Many;
 using Storage;
 

@@ -71,7 +71,7 @@ public sealed class AuditTests
         var audit = await bench.Post(AuditBench.Month(3));
         async Task EndWhileHolding(int records)
         {
-            for (var attempt = 1; attempt <= AuditWorker.MostAttempts; attempt++)
+            for (var attempt = 1; attempt <= Chunk.MostAttempts; attempt++)
             {
                 Assert.Equal(records, (await bench.Chunks.TakeAsync(default))!.Lines.Count);
                 bench.Clock.Now += AuditBench.Lease + TimeSpan.FromSeconds(1);
@@ -84,7 +84,7 @@ public sealed class AuditTests
         await bench.WorkOff();
 
         var lines = await bench.Audits.LinesAsync(Scratch.A, audit, default);
-        Assert.Equal("/problems/internal-error", lines[0].Problem!.Type);
+        Assert.Equal("internal-error", lines[0].Problem!.Type);
         Assert.Contains("5 times", lines[0].Problem!.Errors[0].Detail, StringComparison.Ordinal);
         Assert.NotNull(lines[1].Evaluation);
         var status = await bench.Status(audit);

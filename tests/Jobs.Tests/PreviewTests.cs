@@ -152,7 +152,7 @@ public sealed class PreviewTests
         Assert.InRange(inside, 3, 29);
         Assert.Equal((AuditState.Completed, inside - 1, inside - 2, 1), (status.State, status.Evaluations.Read, status.Evaluations.Judged, status.Evaluations.Rejected));
         var gone = Assert.Single(await bench.Rows(preview, AnyRow with { Change = "notJudged" }));
-        Assert.Equal(($"/v1/evaluations/{bench.Ids[0]}", "It is no longer stored."), (gone.Evaluation, gone.Message));
+        Assert.Equal((bench.Ids[0], "It is no longer stored."), (gone.Evaluation, gone.Message));
         Assert.Null(await bench.Previews.FindAsync(Scratch.B, preview, default));
     }
 
@@ -276,7 +276,7 @@ public sealed class PreviewTests
         public List<string> Ids { get; } = [];
 
         public IEnumerable<string> IdsWhere(Func<decimal, bool> coldFill) =>
-            Ids.Where((_, index) => coldFill(Records[index].Water!.ColdFillBar!.Value)).Select(id => $"/v1/evaluations/{id}");
+            Ids.Where((_, index) => coldFill(Records[index].Water!.ColdFillBar!.Value));
 
         public async Task Fill(int evaluations, Action<JsonNode>? change = null, Visits.Lookup? lookup = null)
         {

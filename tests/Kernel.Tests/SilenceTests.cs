@@ -2,7 +2,8 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using Findings;
 using Records;
-using Records.Metadata;
+using Records.Faults;
+using Records.Members;
 using Records.Reading;
 
 namespace Kernel.Tests;

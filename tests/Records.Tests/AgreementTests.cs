@@ -2,7 +2,7 @@ using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using CsCheck;
-using Records.Metadata;
+using Records.Members;
 using Records.Reading;
 using Records.Validation;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json.Nodes;
-using Records.Metadata;
+using Records.Members;
 using Records.Reading;
 using Records.Values;
 

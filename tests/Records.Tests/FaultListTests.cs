@@ -1,5 +1,5 @@
-using Records.Metadata;
-using Records.Reading;
+using Records.Faults;
+using Records.Members;
 
 namespace Records.Tests;
 

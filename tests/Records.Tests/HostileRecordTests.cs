@@ -1,4 +1,5 @@
 using System.Text;
+using Records.Faults;
 using Records.Reading;
 
 namespace Records.Tests;
@@ -174,7 +175,7 @@ public class HostileRecordTests
     {
         var body = "{" + string.Join(',', Enumerable.Range(0, 600).Select(i => $"\"{new string('n', 5000)}{i}\":1")) + "}";
         var faults = Bodies.Read(body).Faults;
-        Assert.Equal((RecordReader.MostFaults + 1, "moreFaults", "Not listed: 106 more."), (faults.Count, faults[^1].Code, faults[^1].Detail));
+        Assert.Equal((Fault.MostListed + 1, "moreFaults", "Not listed: 106 more."), (faults.Count, faults[^1].Code, faults[^1].Detail));
         Assert.All(faults, f => Assert.True(Encoding.UTF8.GetByteCount(f.Pointer + f.Detail) < 400));
     }
 }

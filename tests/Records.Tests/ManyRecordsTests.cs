@@ -1,8 +1,8 @@
 using System.Text;
 using System.Text.Json.Nodes;
 using Records.Canonical;
+using Records.Faults;
 using Records.Many;
-using Records.Reading;
 
 namespace Records.Tests;
 

@@ -1,4 +1,4 @@
-using Records.Metadata;
+using Records.Members;
 
 namespace Records.Tests;
 

@@ -1,4 +1,4 @@
-using Records.Metadata;
+using Records.Members;
 using Records.Values;
 
 namespace Records.Tests;

@@ -4,7 +4,7 @@ using System.Text.Json.Nodes;
 using Findings;
 using Kernel;
 using Records;
-using Records.Metadata;
+using Records.Members;
 using Records.Reading;
 
 namespace Rules.Tests;

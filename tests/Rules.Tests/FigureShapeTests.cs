@@ -1,5 +1,5 @@
 using System.Globalization;
-using Records.Metadata;
+using Records.Members;
 using Records.Reading;
 using Visits.Computations;
 using static Rules.Tests.FigureRecords;

@@ -3,6 +3,7 @@ using Findings;
 using Kernel;
 using Kernel.Catalogues;
 using Kernel.Engine;
+using SecondOpinion.Opinions;
 using SecondOpinion.Tests.Records;
 using Visits;
 using Visits.Judging;

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json.Nodes;
 using Records.Reading;
+using SecondOpinion.Opinions;
 using SecondOpinion.Tests.Records;
 using Xunit.Abstractions;
 

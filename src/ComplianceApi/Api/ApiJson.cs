@@ -3,7 +3,6 @@ using System.Text.Json.Serialization;
 using ComplianceApi.Api.Calculations;
 using ComplianceApi.Api.OpenApi;
 using ComplianceApi.Api.Probes;
-using ComplianceApi.Api.Problems;
 using ComplianceApi.Api.Questions;
 using ComplianceApi.Api.Requests;
 using ComplianceApi.Api.Rules;
@@ -21,7 +20,6 @@ using Storage;
 namespace ComplianceApi.Api;
 
 /// <summary>How the host writes its own answers; evaluations are written by <see cref="EvaluationJson"/>, with the same settings.</summary>
-[JsonSerializable(typeof(Problem))]
 [JsonSerializable(typeof(Health))]
 [JsonSerializable(typeof(QuestionList))]
 [JsonSerializable(typeof(RuleView))]

@@ -2,9 +2,12 @@ using System.CommandLine;
 using System.Text.Json;
 using Checking;
 using ComplianceApi.Commands.Terminal;
+using ComplianceApi.Problems;
 using Findings;
 using Jobs;
+using Jobs.Queue;
 using Kernel.Catalogues;
+using Records.Faults;
 using Records.Many;
 using Records.Reading;
 using Rules;
@@ -48,7 +51,7 @@ internal static class Check
                     records++;
                     var said = await CheckOneAsync(line);
                     if (format == CheckFormat.Json)
-                        await output.WriteLineAsync(JsonSerializer.Serialize(said, AuditJson.Wire.AuditLine));
+                        await output.WriteLineAsync(JsonSerializer.Serialize(said.Addressed(), AuditJson.Wire.AuditLine));
                     else if (said.Evaluation is { } evaluation)
                         EvaluationText.Write(sheet, evaluation, place);
 

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using ComplianceApi.Configuration;
 using Storage;
 
 namespace ComplianceApi.Commands;

@@ -1,5 +1,4 @@
 using System.CommandLine;
-using ComplianceApi.Commands.Demo;
 using Storage;
 
 namespace ComplianceApi.Commands;

@@ -1,4 +1,4 @@
-using ComplianceApi.Api.Problems;
+using ComplianceApi.Problems;
 using Storage.Keys;
 
 namespace ComplianceApi.Guard;

@@ -1,5 +1,6 @@
 using System.Threading.RateLimiting;
-using ComplianceApi.Api.Problems;
+using ComplianceApi.Configuration;
+using ComplianceApi.Problems;
 using Storage;
 
 namespace ComplianceApi.Guard;
@@ -20,8 +21,8 @@ internal sealed class DearPlaces : IDisposable
 
     public DearPlaces(IConfiguration configuration)
     {
-        var most = Settings.Whole(configuration, "Limits:DearAtOnce", Math.Max(2, Environment.ProcessorCount));
-        var mostOfTenant = Settings.Whole(configuration, "Limits:DearAtOnceForTenant", Math.Max(1, most / 2));
+        var most = Settings.Whole(configuration, SettingNames.DearAtOnce, Math.Max(2, Environment.ProcessorCount));
+        var mostOfTenant = Settings.Whole(configuration, SettingNames.DearAtOnceForTenant, Math.Max(1, most / 2));
         _ofAll = new ConcurrencyLimiter(Places(most, WaitingOfAll));
         _ofTenant = PartitionedRateLimiter.Create<Tenant, string>(tenant => RateLimitPartition.GetConcurrencyLimiter(tenant.Name, _ => Places(mostOfTenant, WaitingOfTenant)));
         KeepThreadsFree(most);
@@ -60,4 +61,11 @@ internal sealed class DearPlaces : IDisposable
         ThreadPool.GetMinThreads(out var workers, out var ports);
         ThreadPool.SetMinThreads(Math.Max(workers, 2 * (most + Environment.ProcessorCount)), ports);
     }
+}
+
+/// <summary>Says how a route whose work is done in <see cref="DearPlaces"/> refuses.</summary>
+public static class DearWork
+{
+    /// <summary>Documents it.</summary>
+    public static TBuilder FailsForDearWork<TBuilder>(this TBuilder route) where TBuilder : IEndpointConventionBuilder => route.Fails(ProblemKind.TooMuchAtOnce, ProblemKind.TooBusy);
 }

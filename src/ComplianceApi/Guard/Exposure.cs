@@ -1,4 +1,5 @@
 using System.Net;
+using ComplianceApi.Configuration;
 
 namespace ComplianceApi.Guard;
 
@@ -8,12 +9,6 @@ namespace ComplianceApi.Guard;
 /// </summary>
 internal sealed class Exposure
 {
-    /// <summary>Names the setting with the addresses of proxies whose word is taken for whom they forward; empty: no proxy's.</summary>
-    public const string Setting = "Proxy:Trusted";
-
-    /// <summary>Names the setting by which a key is asked for on loopback too, whether one was ever made or not.</summary>
-    public const string KeysRequired = "Keys:Required";
-
     private static readonly string[] ForwardingHeaders =
         ["Forwarded", "Via", "X-Real-IP", "X-Client-IP", "X-Cluster-Client-IP", "True-Client-IP"];
 
@@ -25,9 +20,9 @@ internal sealed class Exposure
     /// <exception cref="StartRefusedException">The settings are no list of addresses, or neither true nor false.</exception>
     public Exposure(IConfiguration configuration)
     {
-        TrustedProxies = [.. (configuration[Setting] ?? "").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(AddressOf)];
+        TrustedProxies = [.. (configuration[SettingNames.TrustedProxies] ?? "").Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(AddressOf)];
         IsOpen = TrustedProxies.Count > 0;
-        _areKeysRequired = Settings.Flag(configuration, KeysRequired);
+        _areKeysRequired = Settings.Flag(configuration, SettingNames.KeysRequired);
     }
 
     /// <summary>The proxies whose word is taken.</summary>
@@ -52,5 +47,5 @@ internal sealed class Exposure
         || Array.Exists(ForwardingPrefixes, prefix => header.StartsWith(prefix, StringComparison.OrdinalIgnoreCase));
 
     private static IPAddress AddressOf(string text) =>
-        IPAddress.TryParse(text, out var address) ? address : throw new StartRefusedException($"{Setting}: '{text}' is no IP address.");
+        IPAddress.TryParse(text, out var address) ? address : throw new StartRefusedException($"{SettingNames.TrustedProxies}: '{text}' is no IP address.");
 }

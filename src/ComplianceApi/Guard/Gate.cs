@@ -1,6 +1,5 @@
 using System.Data.Common;
-using ComplianceApi.Api.Problems;
-using ComplianceApi.Pages;
+using ComplianceApi.Problems;
 using Microsoft.AspNetCore.HttpOverrides;
 using Storage.Keys;
 
@@ -59,8 +58,8 @@ internal sealed class Gate(KeyRing ring, PageSessions sessions, Exposure exposur
             await next(context);
         else if (caller.IsIn)
             await RefuseAsync(context, ProblemKind.ScopeMissing, $"""Bearer error="insufficient_scope", scope="{Wire.WireNames.Of(access.Scope!.Value)}" """.TrimEnd());
-        else if (HttpMethods.IsGet(context.Request.Method) && context.GetEndpoint()!.Metadata.GetMetadata<PageMetadata>() is not null)
-            SignIn.Show(context);
+        else if (HttpMethods.IsGet(context.Request.Method) && context.GetEndpoint()!.Metadata.GetMetadata<BrowserRoute>() is { } route)
+            route.SendToSignIn(context);
         else
             await RefuseAsync(context, ProblemKind.KeyNeeded, context.Request.Headers.Authorization.Count == 0 ? "Bearer" : """Bearer error="invalid_token" """.TrimEnd());
     });

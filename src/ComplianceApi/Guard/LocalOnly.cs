@@ -1,5 +1,5 @@
 using System.Net;
-using ComplianceApi.Api.Problems;
+using ComplianceApi.Problems;
 
 namespace ComplianceApi.Guard;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Threading.RateLimiting;
-using ComplianceApi.Api.Problems;
+using ComplianceApi.Configuration;
+using ComplianceApi.Problems;
 
 namespace ComplianceApi.Guard;
 
@@ -11,7 +12,6 @@ namespace ComplianceApi.Guard;
 /// </summary>
 internal sealed class RateLimits : IDisposable
 {
-    private const string Setting = "Limits:RequestsPerMinute";
     private const int Absent = 6000;
     private const int Minute = 60;
 
@@ -20,7 +20,7 @@ internal sealed class RateLimits : IDisposable
 
     public RateLimits(IConfiguration configuration)
     {
-        _perMinute = Settings.Whole(configuration, Setting, Absent);
+        _perMinute = Settings.Whole(configuration, SettingNames.RequestsPerMinute, Absent);
         _limiter = PartitionedRateLimiter.Create<HttpContext, string>(context => RateLimitPartition.GetTokenBucketLimiter(WhoOf(context), _ => new TokenBucketRateLimiterOptions
         {
             TokenLimit = _perMinute,

@@ -1,4 +1,4 @@
-using ComplianceApi.Pages;
+using ComplianceApi.Problems;
 
 namespace ComplianceApi.Guard;
 
@@ -38,7 +38,7 @@ public static class SecurityHeaders
     });
 
     private static string PolicyOf(HttpContext context) =>
-        ProblemPages.AreFor(context) ? ForPages
+        ProblemHandling.EndpointOf(context)?.Metadata.GetMetadata<BrowserRoute>() is not null ? ForPages
         : context.Request.Path.StartsWithSegments("/docs", StringComparison.Ordinal) ? ForDocs
         : ForAnswers;
 

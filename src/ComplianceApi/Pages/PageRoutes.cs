@@ -1,4 +1,5 @@
 using ComplianceApi.Api.Appliances;
+using ComplianceApi.Api.Audits;
 using ComplianceApi.Api.Requests;
 using ComplianceApi.Api.Rules;
 using ComplianceApi.Guard;
@@ -27,12 +28,13 @@ internal static class PageRoutes
     public static void AddPages(this IServiceCollection services)
     {
         services.AddRazorComponents();
+        services.AddSingleton<IAuditReport, AuditReport>();
     }
 
     /// <summary>Maps them.</summary>
     public static void MapPages(this IEndpointRouteBuilder app)
     {
-        var pages = app.MapGroup("").ExcludeFromDescription().WithMetadata(new PageMetadata()).NeedsAnyKey().WithKnownFilters();
+        var pages = app.MapGroup("").ExcludeFromDescription().ForBrowsers().NeedsAnyKey().WithKnownFilters();
         pages.MapPageFiles();
         pages.MapGet("/", (ComplianceEngine engine) => Show<HomePage>(new { engine.Catalogue }));
         pages.MapGet("/rules", Rules).Takes(Topic, Words);
@@ -43,6 +45,9 @@ internal static class PageRoutes
         records.MapGet("/appliances/{serialNumber}", Appliance);
         records.MapAuditPages();
     }
+
+    /// <summary>Marks pages for people: without a key they lead to where one is shown, and their problems are pages as well.</summary>
+    internal static RouteGroupBuilder ForBrowsers(this RouteGroupBuilder pages) => pages.WithMetadata(new BrowserRoute(SignIn.Path), new ProblemPages());
 
     internal static RazorComponentResult Show<TPage>(object parameters, int status = StatusCodes.Status200OK) where TPage : IComponent =>
         new RazorComponentResult<TPage>(parameters) { StatusCode = status, PreventStreamingRendering = true };
@@ -101,6 +106,3 @@ internal static class PageRoutes
             : null;
     }
 }
-
-/// <summary>Marks a page for people.</summary>
-internal sealed class PageMetadata;

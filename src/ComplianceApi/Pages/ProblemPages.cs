@@ -1,11 +1,10 @@
 using System.Diagnostics;
-using ComplianceApi.Api.Problems;
-using Microsoft.AspNetCore.Diagnostics;
+using ComplianceApi.Problems;
 
 namespace ComplianceApi.Pages;
 
 /// <summary>Problems as somebody with a browser reads them: on a page, with what to do.</summary>
-internal static class ProblemPages
+internal sealed class ProblemPages : IProblemPage
 {
     private static readonly Dictionary<ProblemKind, (string Title, string ToDo)> ForReaders = new()
     {
@@ -15,12 +14,8 @@ internal static class ProblemPages
         [ProblemKind.ForeignHost] = ("This service does not go by that name yet", "While it asks for no key it answers to localhost, 127.0.0.1 and [::1] only, on its own machine. Open it by one of these; under another name it answers once a key was made."),
     };
 
-    /// <summary>Is a page asked for? Where a handler threw, its endpoint stands with what it threw.</summary>
-    public static bool AreFor(HttpContext context) =>
-        (context.GetEndpoint() ?? context.Features.Get<IExceptionHandlerFeature>()?.Endpoint)?.Metadata.GetMetadata<PageMetadata>() is not null;
-
-    /// <summary>Writes the page.</summary>
-    public static Task WriteAsync(HttpContext context, ProblemKind kind, int status, string? detail)
+    /// <inheritdoc />
+    public Task WriteAsync(HttpContext context, ProblemKind kind, int status, string? detail)
     {
         var (title, toDo) = ForReaders.TryGetValue(kind, out var words) ? words : (kind.Title, kind.Explanation);
         var trace = status >= StatusCodes.Status500InternalServerError ? $"The traceId is {Activity.Current?.TraceId.ToHexString() ?? context.TraceIdentifier}." : null;

@@ -1,5 +1,5 @@
 using Dapper;
-using Records;
+using Jobs.Queue;
 using Records.Reading;
 using Storage;
 
@@ -15,10 +15,6 @@ public sealed class UnplacedLines(Database database)
 
     private const string Place = "UPDATE audit_lines SET premises = @premises, visited_on = @visitedOn WHERE tenant = @Tenant AND audit_id = @AuditId AND line = @Line";
 
-    /// <summary>What is kept of a record, both empty where nothing can be read.</summary>
-    internal static (string Premises, string VisitedOn) PlaceOf(ServiceRecord? record) =>
-        (record?.Premises?.Reference ?? "", record is null ? "" : Database.TextOf(record.FinishedAt.Date));
-
     /// <summary>Does some; false when there are none.</summary>
     public async Task<bool> RunAsync(CancellationToken cancel)
     {
@@ -28,7 +24,7 @@ public sealed class UnplacedLines(Database database)
 
         var placed = rows.ConvertAll(row =>
         {
-            var (premises, visitedOn) = PlaceOf(RecordReader.Read(Packed.Open(row.Record)).Record);
+            var (premises, visitedOn) = ResultStore.PlaceOf(RecordReader.Read(Packed.Open(row.Record)).Record);
             return new { row.Tenant, row.AuditId, row.Line, premises, visitedOn };
         });
         return await database.WriteAsync(

@@ -48,7 +48,7 @@ internal sealed class LookFacts
         var serial = appliance.SerialNumber is { } number ? $"{appliance.Maker} {number}" : null;
         return new LookFacts
         {
-            Record = new LookRecord { Evaluation = $"/v1/evaluations/{evaluationId}", RecordId = record.RecordId, FinishedAt = record.FinishedAt.Value.ToUniversalTime() },
+            Record = new LookRecord { Evaluation = evaluationId, RecordId = record.RecordId, FinishedAt = record.FinishedAt.Value.ToUniversalTime() },
             Engineer = record.Engineer?.LicenceNumber,
             Like = $"{appliance.Fuel} {appliance.Maker} {appliance.Model}",
             Appliance = serial,

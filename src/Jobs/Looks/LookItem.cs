@@ -56,6 +56,7 @@ public sealed record LookItem
 public sealed record LookRecord
 {
     /// <summary>Path of the stored evaluation; its record is under it.</summary>
+    // Here its id; whoever answers puts the path in its place.
     public required string Evaluation { get; init; }
 
     /// <summary>The caller's id of the record.</summary>

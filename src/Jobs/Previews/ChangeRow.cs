@@ -38,6 +38,7 @@ public sealed record ChangeRow
     public required ChangeKind Change { get; init; }
 
     /// <summary>Path of the stored evaluation; its record is under it.</summary>
+    // Here its id; whoever answers puts the path in its place.
     public required string Evaluation { get; init; }
 
     /// <summary>The caller's id of the record; empty where it is not known, as in all texts that follow.</summary>

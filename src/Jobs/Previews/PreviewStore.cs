@@ -26,7 +26,7 @@ public sealed class PreviewStore(Database database, AuditStore audits, TimeProvi
         """;
 
     private const string SelectRows = $"""
-        SELECT line AS Line, ordinal AS Ordinal, change AS Change, '/v1/evaluations/' || evaluation_id AS Evaluation, record_id AS RecordId, finished_on AS StoredDay, maker AS Maker,
+        SELECT line AS Line, ordinal AS Ordinal, change AS Change, evaluation_id AS Evaluation, record_id AS RecordId, finished_on AS StoredDay, maker AS Maker,
             model AS Model, serial_number AS SerialNumber, engineer AS Engineer, rule_id AS RuleId, topic AS Topic, subject AS Subject, outcome AS Outcome,
             outcome_before AS OutcomeBefore, message AS Message, message_before AS MessageBefore
         FROM preview_changes WHERE {Matching} AND (line, ordinal) > (@line, @ordinal) ORDER BY line, ordinal LIMIT @limit

@@ -33,8 +33,8 @@ public sealed class PreviewWork(Database database, CandidateEngines engines, Pro
         var (sums, rows) = (new PreviewParts(), new List<object?[]>());
         foreach (var (line, id) in chunk.Lines.Zip(ids))
         {
-            var problem = chunk.Attempts > AuditWorker.MostAttempts
-                ? $"Whoever judged it ended before it was done, {AuditWorker.MostAttempts} times in a row."
+            var problem = chunk.Attempts > Chunk.MostAttempts
+                ? $"Whoever judged it ended before it was done, {Chunk.MostAttempts} times in a row."
                 : await JudgeAsync(line.Number, id, stored.GetValueOrDefault(id));
             if (problem is null)
                 continue;

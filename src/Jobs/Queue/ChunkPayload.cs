@@ -1,6 +1,6 @@
 using System.Text;
+using Records.Faults;
 using Records.Many;
-using Records.Reading;
 using Storage;
 
 namespace Jobs.Queue;

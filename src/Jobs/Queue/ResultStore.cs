@@ -1,8 +1,8 @@
 using System.Data.Common;
 using Dapper;
 using Findings;
-using Jobs.Backfill;
 using Jobs.Summary;
+using Records;
 using Storage;
 
 namespace Jobs.Queue;
@@ -74,10 +74,14 @@ public sealed class ResultStore(Database database, AuditVisits visits)
             cancel);
     }
 
+    /// <summary>Where and when, as it is kept of a record; both empty where nothing can be read.</summary>
+    internal static (string Premises, string VisitedOn) PlaceOf(ServiceRecord? record) =>
+        (record?.Premises?.Reference ?? "", record is null ? "" : Database.TextOf(record.FinishedAt.Date));
+
     private object?[] LineRow(Chunk chunk, JudgedLine judged)
     {
         var (line, record) = (judged.Line, judged.Record);
-        var (premises, visitedOn) = UnplacedLines.PlaceOf(record);
+        var (premises, visitedOn) = PlaceOf(record);
         var shown = line with { Evaluation = (line.Evaluation is { } whole ? whole with { EvaluationId = EvaluationIds.Of(chunk.AuditId, line.Line) } : null)?.Show(Include.Problems) };
         return
         [

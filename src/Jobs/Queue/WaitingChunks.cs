@@ -132,6 +132,9 @@ public sealed class WaitingChunks(Database database, TimeProvider clock, TimeSpa
 public sealed record Chunk(
     Tenant Tenant, string AuditId, long Number, string Claim, int Attempts, DateTimeOffset AuditStartedAt, IReadOnlyList<RecordLine> Lines)
 {
+    /// <summary>How often a chunk is taken up before it is suspected of ending whoever judges it.</summary>
+    public const int MostAttempts = 5;
+
     /// <summary>What it is a chunk of: one of <see cref="JobKinds"/>.</summary>
     public string Kind { get; init; } = JobKinds.Audit;
 

@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
-using Records.Metadata;
+using Records.Faults;
+using Records.Members;
 using Records.Reading;
 
 namespace Records.Many;

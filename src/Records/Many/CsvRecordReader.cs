@@ -3,7 +3,7 @@ using System.Runtime.CompilerServices;
 using System.Text.Json;
 using System.Text.Unicode;
 using CsvHelper;
-using Records.Reading;
+using Records.Faults;
 
 namespace Records.Many;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.IO.Pipelines;
 using System.Runtime.CompilerServices;
-using Records.Reading;
+using Records.Faults;
 
 namespace Records.Many;
 

@@ -1,3 +1,4 @@
+using Records.Faults;
 using Records.Reading;
 
 namespace Records.Many;

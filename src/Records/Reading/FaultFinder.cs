@@ -1,6 +1,7 @@
 using System.Collections;
 using System.Text.Json;
-using Records.Metadata;
+using Records.Faults;
+using Records.Members;
 using Records.Validation;
 using Wire;
 
@@ -60,7 +61,7 @@ internal sealed class FaultFinder
             else if (section.Find(name) is not { } member)
             {
                 // Names are compared only while the fault can still be listed: a hostile body could ask for much of it.
-                var known = faults.Count < RecordReader.MostFaults ? section.Members : [];
+                var known = faults.Count < Fault.MostListed ? section.Members : [];
                 Note(new(at, FaultCodes.UnknownMember, FaultTexts.UnknownMember(name, known)));
             }
             else if (property.Value.ValueKind == JsonValueKind.Null)
@@ -144,7 +145,7 @@ internal sealed class FaultFinder
 
     private void Note(PlacedFault fault)
     {
-        if (faults.Count < RecordReader.MostFaults)
+        if (faults.Count < Fault.MostListed)
         {
             faults.Add(fault);
         }

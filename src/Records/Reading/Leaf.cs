@@ -1,7 +1,8 @@
 using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text.Json;
-using Records.Metadata;
+using Records.Faults;
+using Records.Members;
 using Records.Values;
 
 namespace Records.Reading;

@@ -1,5 +1,7 @@
 using System.Globalization;
 using FluentValidation.Results;
+using Records.Faults;
+using Records.Members;
 using Records.Metadata;
 using Wire;
 

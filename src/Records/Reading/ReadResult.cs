@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using Records.Faults;
 
 namespace Records.Reading;
 

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Unicode;
+using Records.Faults;
 using Records.Validation;
 
 namespace Records.Reading;
@@ -12,9 +13,6 @@ public static class RecordReader
 {
     /// <summary>Deepest nesting of objects and lists that is read.</summary>
     public const int MaxDepth = 16;
-
-    /// <summary>Most faults that are listed; a last entry counts the rest.</summary>
-    public const int MostFaults = 500;
 
     private static readonly ServiceRecordValidator Validator = new();
 

@@ -3,8 +3,8 @@ using System.Collections;
 using System.Globalization;
 using FluentValidation;
 using FluentValidation.Results;
-using Records.Metadata;
-using Records.Reading;
+using Records.Faults;
+using Records.Members;
 using Records.Values;
 
 namespace Records.Validation;

@@ -1,8 +1,8 @@
 using System.Linq.Expressions;
 using System.Reflection;
 using FluentValidation;
-using Records.Metadata;
-using Records.Reading;
+using Records.Faults;
+using Records.Members;
 
 namespace Records.Validation;
 

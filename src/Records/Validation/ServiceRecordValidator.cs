@@ -1,4 +1,4 @@
-using Records.Reading;
+using Records.Faults;
 
 namespace Records.Validation;
 

@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Globalization;
 using System.Text.RegularExpressions;
 using Kernel;
+using Records.Faults;
 using Records.Reading;
 using Visits.Facts;
 

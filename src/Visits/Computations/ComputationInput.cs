@@ -1,6 +1,6 @@
 using System.Globalization;
 using Calculations;
-using Records.Reading;
+using Records.Faults;
 
 namespace Visits.Computations;
 

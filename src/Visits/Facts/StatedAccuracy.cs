@@ -1,6 +1,6 @@
 using Calculations;
 using Records;
-using Records.Metadata;
+using Records.Members;
 
 namespace Visits.Facts;
 

@@ -5,7 +5,7 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Text.RegularExpressions;
-using Jobs.Queue;
+using Jobs.Workers;
 using Microsoft.Extensions.DependencyInjection;
 using Visits.Judging;
 

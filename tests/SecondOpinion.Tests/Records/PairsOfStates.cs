@@ -1,5 +1,5 @@
 using System.Text.Json.Nodes;
-using Records.Metadata;
+using Records.Members;
 
 namespace SecondOpinion.Tests.Records;
 

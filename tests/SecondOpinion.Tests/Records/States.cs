@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
-using Records.Metadata;
+using Records.Members;
 using Records.Values;
 
 namespace SecondOpinion.Tests.Records;

@@ -3,6 +3,7 @@ using Jobs.Queue;
 using Storage;
 using Dapper;
 using Hangfire;
+using Jobs.Workers;
 using RuleEngine;
 using Rules;
 

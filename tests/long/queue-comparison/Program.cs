@@ -6,6 +6,7 @@ using Storage;
 using Dapper;
 using Hangfire;
 using Hangfire.PostgreSql;
+using Jobs.Workers;
 using QueueComparison;
 using Records.Many;
 using Records.Reading;

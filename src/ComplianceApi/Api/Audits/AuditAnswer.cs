@@ -1,8 +1,8 @@
 using System.Buffers;
 using System.Text.Json.Serialization.Metadata;
 using Checking;
+using ComplianceApi.Problems;
 using Findings;
-using Jobs;
 using Jobs.Queue;
 using Jobs.Summary;
 using Records.Many;
@@ -15,9 +15,6 @@ namespace ComplianceApi.Api.Audits;
 /// </summary>
 internal static class AuditAnswer
 {
-    /// <summary>Media type of the answer.</summary>
-    public const string MediaType = "application/x-ndjson";
-
     /// <summary>Most bytes of an answer: 64 MiB.</summary>
     public const long MostBytes = 64 * 1024 * 1024;
 
@@ -38,7 +35,7 @@ internal static class AuditAnswer
             {
                 var judged = Corrections.Mark(alone, replacing);
                 sums.Add(judged);
-                Write(part, judged.Line with { Evaluation = judged.Line.Evaluation?.Show(include) }, AuditJson.Default.AuditLine);
+                Write(part, judged.Line.Addressed() with { Evaluation = judged.Line.Evaluation?.Show(include) }, AuditJson.Default.AuditLine);
                 if (file.Position + part.WrittenCount > MostBytes)
                 {
                     await file.DisposeAsync();

@@ -1,9 +1,8 @@
 using ComplianceApi.Api.OpenApi;
-using ComplianceApi.Api.Problems;
 using ComplianceApi.Api.Requests;
 using ComplianceApi.Guard;
+using ComplianceApi.Problems;
 using Findings;
-using Jobs;
 using Jobs.Queue;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Storage;
@@ -37,7 +36,7 @@ internal static class AuditFindingRoutes
     public static void MapAuditFindings(this IEndpointRouteBuilder audits)
     {
         audits.MapGet("/{auditId}/findings", List).WithName("listAuditFindings").Needs(KeyScope.Read).Takes(Outcome, Topic, Rule, Engineer, Record, Sort, Format, Paging.Limit, Next)
-            .Produces<Page<FindingRow>>(200, "application/json", AuditAnswer.MediaType, "text/csv").Fails(ProblemKind.NotFound)
+            .Produces<Page<FindingRow>>(200, "application/json", RowStream.LinesMediaType, "text/csv").Fails(ProblemKind.NotFound)
             .WithMetadata(new AnswerHeader(200, "Link", "The next page, with rel=next; absent on the last one and in a stream.")).DisableRequestTimeout();
         audits.MapGet("/{auditId}/records/{line:long:min(1)}", Line).WithName("getAuditedRecord").Needs(KeyScope.Read).Fails(ProblemKind.NotFound);
         audits.MapGet("/{auditId}/report", Report).WithName("getAuditReport").Needs(KeyScope.Read).Produces<string>(200, "text/html").Fails(ProblemKind.NotFound, ProblemKind.AuditNotCompleted);
@@ -62,7 +61,7 @@ internal static class AuditFindingRoutes
 
         return Format.Of(request) switch
         {
-            RowFormat.Ndjson => Results.Stream(stream => RowStream.WriteLinesAsync(stream, findings.AllAsync(tenant, auditId, query, cancel), AuditJson.Wire.FindingRow, cancel), AuditAnswer.MediaType),
+            RowFormat.Ndjson => Results.Stream(stream => RowStream.WriteLinesAsync(stream, findings.AllAsync(tenant, auditId, query, cancel), AuditJson.Wire.FindingRow, cancel), RowStream.LinesMediaType),
             RowFormat.Csv => Results.Stream(stream => WriteCsvAsync(stream, findings.AllAsync(tenant, auditId, query, cancel), cancel), "text/csv; charset=utf-8", $"audit-{auditId}.csv"),
             _ => await PageAsync(),
         };
@@ -85,21 +84,21 @@ internal static class AuditFindingRoutes
     private static async Task<Results<Ok<AuditLine>, ProblemResult>> Line(
         string auditId, long line, AuditStore audits, Tenant tenant, CancellationToken cancel) =>
         await audits.LineAsync(tenant, auditId, line, cancel) is { Answer: var answer }
-            ? TypedResults.Ok(answer)
+            ? TypedResults.Ok(answer.Addressed())
             : ProblemResult.NotFound("The audit has no answer for such a line.");
 
     /// <summary>What a completed audit shows, as one page for a reader.</summary>
     /// <remarks>Made from the same summary that the audit serves as JSON, and names every record that shows a danger.</remarks>
     /// <param name="auditId">Id of the audit.</param>
-    private static async Task<IResult> Report(string auditId, HttpResponse response, AuditStore audits, ComplianceEngine engine, Tenant tenant, CancellationToken cancel)
+    private static async Task<IResult> Report(string auditId, HttpResponse response, AuditStore audits, IAuditReport report, ComplianceEngine engine, Tenant tenant, CancellationToken cancel)
     {
         switch (await audits.FindAsync(tenant, auditId, cancel))
         {
             case null:
                 return AuditRoutes.NoSuchAudit();
             case { Summary: { } summary } audit:
-                response.Headers.ContentSecurityPolicy = AuditReport.Policy;
-                return Results.Text(await AuditReport.OfAsync($"Audit of {Say.Of(summary.Records.Read, "record")}, accepted {Say.Moment(audit.CreatedAt)}", summary, await audits.UnsafeAsync(tenant, auditId, cancel), engine.Catalogue.Limits), "text/html; charset=utf-8");
+                response.Headers.ContentSecurityPolicy = report.Policy;
+                return Results.Text(await report.OfAsync($"Audit of {Say.Of(summary.Records.Read, "record")}, accepted {Say.Moment(audit.CreatedAt)}", summary, await audits.UnsafeAsync(tenant, auditId, cancel), engine.Catalogue.Limits), "text/html; charset=utf-8");
             default:
                 return new ProblemResult(ProblemKind.AuditNotCompleted);
         }

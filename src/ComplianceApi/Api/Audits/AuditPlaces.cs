@@ -1,5 +1,5 @@
 using System.Collections.Concurrent;
-using ComplianceApi.Guard;
+using ComplianceApi.Configuration;
 using Jobs.Queue;
 using Storage;
 
@@ -11,7 +11,7 @@ namespace ComplianceApi.Api.Audits;
 /// </summary>
 internal sealed class AuditPlaces(AuditStore audits, IConfiguration configuration)
 {
-    private readonly int _most = Settings.Whole(configuration, "Limits:AuditsAtOnce", absent: 20);
+    private readonly int _most = Settings.Whole(configuration, SettingNames.AuditsAtOnce, absent: 20);
     private readonly ConcurrentDictionary<string, int> _answering = new(StringComparer.Ordinal);
 
     /// <summary>Takes a place until the answer is sent; false when there is none left.</summary>

@@ -1,9 +1,10 @@
 using Checking;
-using ComplianceApi.Api.Problems;
 using ComplianceApi.Api.Requests;
 using ComplianceApi.Guard;
+using ComplianceApi.Problems;
 using Findings;
 using Jobs.Queue;
+using Records.Faults;
 using Records.Many;
 using Records.Reading;
 using Storage;
@@ -84,7 +85,7 @@ internal sealed class AuditReception(
         spool.Position = 0;
         var judge = new LineJudge(engine, profiles, evaluations, histories, tenant, clock.GetUtcNow());
         return await AuditAnswer.WriteAsync(ManyRecords.ReadAsync(spool, format, cancel), read, replaced, judge, include, cancel) is { } answer
-            ? TypedResults.Stream(answer, AuditAnswer.MediaType)
+            ? TypedResults.Stream(answer, RowStream.LinesMediaType)
             : AnswerTooLong;
     }
 

@@ -1,6 +1,7 @@
-using ComplianceApi.Api.Problems;
+using ComplianceApi.Api.OpenApi;
 using ComplianceApi.Api.Requests;
 using ComplianceApi.Guard;
+using ComplianceApi.Problems;
 using Findings;
 using Jobs;
 using Jobs.Queue;
@@ -22,8 +23,8 @@ public static class AuditRoutes
     public static void MapAudits(this IEndpointRouteBuilder v1)
     {
         var routes = v1.MapGroup("/audits").WithTags("Audits").NeverCached().Fails(ProblemKind.StoreUnavailable);
-        routes.MapPost("", Create).WithName("createAudit").Needs(KeyScope.Audit).Takes(Shown).WithMetadata(new AuditBodies())
-            .Produces<AuditLine>(200, AuditAnswer.MediaType).Produces<AuditStatus>(202)
+        routes.MapPost("", Create).WithName("createAudit").Needs(KeyScope.Audit).Takes(Shown).WithMetadata(new AuditOperation(), new RespondsAsync())
+            .Produces<AuditLine>(200, RowStream.LinesMediaType).Produces<AuditStatus>(202)
             .Fails(ProblemKind.UnreadableBody, ProblemKind.AuditTooLong, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody, ProblemKind.KeyInFlight, ProblemKind.KeyReused, ProblemKind.TooManyAudits)
             .FailsForDearWork().DisableRequestTimeout();
         routes.MapGet("", List).WithName("listAudits").Needs(KeyScope.Read).Takes(Paging.Limit, Before);
@@ -76,6 +77,3 @@ public static class AuditRoutes
 
     internal static ProblemResult NoSuchAudit() => ProblemResult.NotFound("There is no such audit.");
 }
-
-/// <summary>Marks the route whose body is many records.</summary>
-internal sealed record AuditBodies;

@@ -1,10 +1,12 @@
 using System.Data.Common;
+using ComplianceApi.Configuration;
 using ComplianceApi.Guard;
 using ComplianceApi.Operations;
 using Jobs.Backfill;
 using Jobs.Looks;
 using Jobs.Previews;
 using Jobs.Queue;
+using Jobs.Workers;
 using Storage;
 
 namespace ComplianceApi.Api.Audits;
@@ -14,7 +16,7 @@ internal sealed class AuditService(AuditWorker worker, IConfiguration configurat
 {
     private static readonly TimeSpan Idle = TimeSpan.FromMilliseconds(200);
     private static readonly TimeSpan AfterFailure = TimeSpan.FromSeconds(1);
-    private readonly int _workers = Settings.Whole(configuration, "Audits:Workers", Environment.ProcessorCount, least: 0);
+    private readonly int _workers = Settings.Whole(configuration, SettingNames.AuditWorkers, Environment.ProcessorCount, least: 0);
 
     public static void AddTo(IServiceCollection services)
     {
@@ -40,7 +42,7 @@ internal sealed class AuditService(AuditWorker worker, IConfiguration configurat
         services.AddSingleton(provider => new WaitingChunks(
             provider.GetRequiredService<Database>(),
             provider.GetRequiredService<TimeProvider>(),
-            Settings.Seconds(provider.GetRequiredService<IConfiguration>(), "Audits:LeaseSeconds", 60)));
+            Settings.Seconds(provider.GetRequiredService<IConfiguration>(), SettingNames.AuditLeaseSeconds, 60)));
         services.AddSingleton<AuditService>();
         services.AddHostedService(provider => provider.GetRequiredService<AuditService>());
     }

@@ -1,7 +1,8 @@
 using ComplianceApi.Api.OpenApi;
-using ComplianceApi.Api.Problems;
 using ComplianceApi.Api.Requests;
+using ComplianceApi.Api.Schemas;
 using ComplianceApi.Guard;
+using ComplianceApi.Problems;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Visits.Computations;
 

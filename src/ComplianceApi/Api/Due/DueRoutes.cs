@@ -1,7 +1,7 @@
 using System.Text;
-using ComplianceApi.Api.Problems;
 using ComplianceApi.Api.Requests;
 using ComplianceApi.Guard;
+using ComplianceApi.Problems;
 using Findings;
 using Microsoft.Net.Http.Headers;
 using Storage;

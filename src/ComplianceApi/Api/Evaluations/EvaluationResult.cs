@@ -50,6 +50,6 @@ public sealed class EvaluationCreated(Evaluation shown) : EvaluationResult(shown
     private protected override void SetStatus(HttpResponse response)
     {
         response.StatusCode = StatusCodes.Status201Created;
-        response.Headers.Location = $"/v1/evaluations/{Shown.EvaluationId}";
+        response.Headers.Location = EvaluationPaths.Of(Shown.EvaluationId!);
     }
 }

@@ -1,9 +1,9 @@
 using Checking;
 using ComplianceApi.Api.OpenApi;
-using ComplianceApi.Api.Problems;
 using ComplianceApi.Api.Requests;
 using ComplianceApi.Guard;
 using ComplianceApi.Operations;
+using ComplianceApi.Problems;
 using Findings;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Records;
@@ -107,7 +107,7 @@ public static class EvaluationRoutes
             return NoSuchEvaluation();
 
         if (stored.SupersededBy is { } newer)
-            request.HttpContext.Response.Headers.Link = $"</v1/evaluations/{newer}>; rel=\"successor-version\"";
+            request.HttpContext.Response.Headers.Link = $"<{EvaluationPaths.Of(newer)}>; rel=\"successor-version\"";
         return new EvaluationShown(stored.Evaluation.Show(Shown.Of(request) ?? stored.Shown));
     }
 

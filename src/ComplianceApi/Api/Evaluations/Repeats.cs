@@ -1,7 +1,7 @@
 using System.Data.Common;
 using System.Security.Cryptography;
 using System.Text;
-using ComplianceApi.Api.Problems;
+using ComplianceApi.Problems;
 using Storage;
 
 namespace ComplianceApi.Api.Evaluations;

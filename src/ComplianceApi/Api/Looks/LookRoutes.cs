@@ -1,6 +1,7 @@
-using ComplianceApi.Api.Problems;
+using ComplianceApi.Api.Evaluations;
 using ComplianceApi.Api.Requests;
 using ComplianceApi.Guard;
+using ComplianceApi.Problems;
 using Jobs.Looks;
 using Storage;
 using Storage.Keys;
@@ -40,7 +41,7 @@ public static class LookRoutes
         return await places.InPlaceAsync(tenant, LookAsync, cancel);
 
         async Task<IResult> LookAsync() => await looks.FindAsync(tenant, from, to, Rate.Of(request)!.Value / 100m, cancel) is { } report
-            ? TypedResults.Ok(report)
+            ? TypedResults.Ok(report.Addressed())
             : Refused("from", $"The period has more than {LookStore.MostRecords} records; take a shorter one.");
     }
 

@@ -31,8 +31,8 @@ public sealed class ApiCatalog
                     },
                 ],
             },
-            ApiJson.Wire.ApiCatalog,
-            MediaType + "; profile=\"https://www.rfc-editor.org/info/rfc9727\"");
+            options: null,
+            contentType: MediaType + "; profile=\"https://www.rfc-editor.org/info/rfc9727\"");
 
         ApiLink Json(string path) => new() { Href = host + path, Type = "application/json" };
     }

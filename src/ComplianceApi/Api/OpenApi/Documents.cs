@@ -1,4 +1,5 @@
 using System.Reflection;
+using ComplianceApi.Configuration;
 using Findings;
 using Jobs;
 using Kernel;
@@ -63,7 +64,7 @@ public static class Documents
 
     /// <summary>Is there a page that shows the documents? In development, and where <c>Docs:Enabled</c> asks for it.</summary>
     internal static bool ShowsPage(IConfiguration configuration, IHostEnvironment environment) =>
-        bool.TryParse(configuration["Docs:Enabled"], out var isAsked) ? isAsked : environment.IsDevelopment();
+        bool.TryParse(configuration[SettingNames.DocsEnabled], out var isAsked) ? isAsked : environment.IsDevelopment();
 
     /// <summary>Serves the documents and, where it is wanted, the page.</summary>
     public static void UseDocuments(this WebApplication app)

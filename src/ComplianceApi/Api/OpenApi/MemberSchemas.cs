@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Reflection;
 using System.Text.Json.Nodes;
+using ComplianceApi.Api.Schemas;
 using Microsoft.OpenApi;
 using Records.Metadata;
 using Swashbuckle.AspNetCore.SwaggerGen;

@@ -1,9 +1,9 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
-using ComplianceApi.Api.Audits;
-using ComplianceApi.Api.Problems;
 using ComplianceApi.Api.Requests;
+using ComplianceApi.Api.Schemas;
 using ComplianceApi.Guard;
+using ComplianceApi.Problems;
 using Microsoft.OpenApi;
 using Swashbuckle.AspNetCore.SwaggerGen;
 using Wire;
@@ -40,8 +40,8 @@ internal sealed class RouteOperations : IOperationFilter
             Add(ParameterLocation.Header, "If-None-Match", "*: save only where nothing is stored yet. ETags: save only where none of them is what is stored. Else the answer is 412.", Texts(1000));
         }
 
-        if (metadata.OfType<AuditBodies>().Any())
-            AuditOperation.Describe(operation, context.SchemaRepository);
+        foreach (var detail in metadata.OfType<IOperationDetail>())
+            detail.Describe(operation, context.SchemaRepository);
 
         DescribeAccess(operation, Access.Of(metadata), context.Document);
         if (metadata.OfType<BeyondSchema>().SingleOrDefault() is { } beyond)
@@ -124,7 +124,7 @@ internal sealed class RouteOperations : IOperationFilter
 
                     described.Examples = Shown.Of(operation.OperationId!, code, mediaType);
                     if (mediaType != "application/json" && described.Schema is OpenApiSchemaReference { Reference.Id: { } page } && page.EndsWith("Page", StringComparison.Ordinal))
-                        described.Schema = mediaType == AuditAnswer.MediaType ? new OpenApiSchemaReference(page[..^4]) : Rows();
+                        described.Schema = mediaType == RowStream.LinesMediaType ? new OpenApiSchemaReference(page[..^4]) : Rows();
                     if (content.Schema is OpenApiSchema { Type: JsonSchemaType.String, Format: null } text && mediaType.StartsWith("text/", StringComparison.Ordinal))
                         text.MaxLength = mediaType == "text/html" ? LongestPage : text.MaxLength ?? 10_000;
                 }
@@ -154,7 +154,7 @@ internal sealed class RouteOperations : IOperationFilter
     {
         yield return new(201, "Location", "Path of what was stored.");
         yield return new(202, "Location", "Path of what was accepted.");
-        if (metadata.OfType<AuditBodies>().Any())
+        if (metadata.OfType<RespondsAsync>().Any())
             yield return new(202, "Preference-Applied", "The preference that was followed: respond-async (RFC 7240).");
         yield return new(202, "Retry-After", "Seconds to wait before asking how far it is.");
         yield return new(401, "WWW-Authenticate", "How to show a key, and whether one was shown (RFC 6750).");
@@ -207,14 +207,12 @@ public sealed record BodyWithout(string Name, string Member)
     }
 }
 
-/// <summary>A route whose body no type describes.</summary>
-/// <param name="Name">Name of its schema.</param>
-/// <param name="Make">Makes it.</param>
-internal sealed record BodySchema(string Name, Func<OpenApiSchema> Make);
-
 /// <summary>A route that refuses more of a body than its schema can say: the document lists by which codes, as x-beyond-schema.</summary>
 /// <param name="Codes">The codes of those faults.</param>
 public sealed record BeyondSchema(params string[] Codes);
+
+/// <summary>Marks a route that follows the preference respond-async (RFC 7240).</summary>
+internal sealed record RespondsAsync;
 
 /// <summary>Documents a header of a route's answers.</summary>
 /// <param name="Status">Of which status; <see cref="Every"/> for all.</param>

@@ -1,5 +1,5 @@
-using ComplianceApi.Api.Problems;
 using ComplianceApi.Guard;
+using ComplianceApi.Problems;
 using Findings;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Storage;

@@ -1,4 +1,5 @@
 using ComplianceApi.Guard;
+using ComplianceApi.Problems;
 using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace ComplianceApi.Api.Problems;

@@ -1,9 +1,10 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text;
 using System.Text.Json;
-using ComplianceApi.Api.Problems;
 using ComplianceApi.Api.Requests;
+using ComplianceApi.Problems;
 using Records;
+using Records.Faults;
 using Records.Reading;
 
 namespace ComplianceApi.Api.Profiles;

@@ -1,8 +1,8 @@
 using System.Text.Json;
 using ComplianceApi.Api.OpenApi;
-using ComplianceApi.Api.Problems;
 using ComplianceApi.Api.Requests;
 using ComplianceApi.Guard;
+using ComplianceApi.Problems;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Records;
 using Storage;

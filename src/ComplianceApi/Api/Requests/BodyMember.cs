@@ -1,8 +1,9 @@
 using System.Globalization;
 using System.Runtime.InteropServices;
 using System.Text.Json;
-using ComplianceApi.Api.OpenApi;
+using ComplianceApi.Api.Schemas;
 using Microsoft.OpenApi;
+using Records.Faults;
 using Records.Metadata;
 using Records.Reading;
 using Records.Values;

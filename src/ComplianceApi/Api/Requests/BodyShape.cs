@@ -1,7 +1,8 @@
 using System.Text.Json;
-using ComplianceApi.Api.OpenApi;
-using ComplianceApi.Api.Problems;
+using ComplianceApi.Api.Schemas;
+using ComplianceApi.Problems;
 using Microsoft.OpenApi;
+using Records.Faults;
 using Records.Reading;
 using Wire;
 

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Records.Faults;
 using Records.Reading;
 using Wire;
 

@@ -1,6 +1,6 @@
 using System.Net.Http.Headers;
 using System.Text;
-using ComplianceApi.Api.Problems;
+using ComplianceApi.Problems;
 
 namespace ComplianceApi.Api.Requests;
 

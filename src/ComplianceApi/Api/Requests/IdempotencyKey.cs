@@ -1,4 +1,4 @@
-using ComplianceApi.Api.Problems;
+using ComplianceApi.Problems;
 using Microsoft.OpenApi;
 
 namespace ComplianceApi.Api.Requests;

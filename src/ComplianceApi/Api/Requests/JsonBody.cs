@@ -1,4 +1,4 @@
-using ComplianceApi.Api.Problems;
+using ComplianceApi.Problems;
 
 namespace ComplianceApi.Api.Requests;
 

@@ -1,4 +1,4 @@
-using ComplianceApi.Guard;
+using ComplianceApi.Configuration;
 using Microsoft.AspNetCore.Http.Timeouts;
 
 namespace ComplianceApi.Api.Requests;
@@ -14,5 +14,5 @@ internal static class RequestTime
 
     /// <summary>The time that a request may take.</summary>
     /// <exception cref="StartRefusedException">The setting is no number of seconds.</exception>
-    public static TimeSpan Longest(IConfiguration configuration) => Settings.Seconds(configuration, "Requests:Seconds", 30);
+    public static TimeSpan Longest(IConfiguration configuration) => Settings.Seconds(configuration, SettingNames.RequestSeconds, 30);
 }

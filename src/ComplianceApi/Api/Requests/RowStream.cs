@@ -7,6 +7,9 @@ namespace ComplianceApi.Api.Requests;
 /// <summary>Writes any number of rows as they come.</summary>
 internal static class RowStream
 {
+    /// <summary>Media type of rows of JSON, one a line.</summary>
+    public const string LinesMediaType = "application/x-ndjson";
+
     /// <summary>One row of JSON a line.</summary>
     public static async Task WriteLinesAsync<T>(Stream stream, IAsyncEnumerable<T> rows, JsonTypeInfo<T> type, CancellationToken cancel)
     {

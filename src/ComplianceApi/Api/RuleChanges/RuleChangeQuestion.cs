@@ -4,6 +4,7 @@ using ComplianceApi.Api.Requests;
 using Jobs.Previews;
 using Kernel;
 using Kernel.Catalogues;
+using Records.Faults;
 using Records.Reading;
 
 namespace ComplianceApi.Api.RuleChanges;

@@ -1,9 +1,10 @@
 using System.Globalization;
 using System.Text.Json;
 using ComplianceApi.Api.Audits;
-using ComplianceApi.Api.Problems;
+using ComplianceApi.Api.Evaluations;
 using ComplianceApi.Api.Requests;
 using ComplianceApi.Guard;
+using ComplianceApi.Problems;
 using Jobs.Previews;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Storage;
@@ -44,7 +45,7 @@ public static class RuleChangeRoutes
         routes.MapGet("/{previewId}", Get).WithName("getRuleChangePreview").Needs(KeyScope.Read).Fails(ProblemKind.NotFound);
         routes.MapDelete("/{previewId}", Cancel).WithName("cancelRuleChangePreview").Needs(KeyScope.Audit).Fails(ProblemKind.NotFound);
         routes.MapGet("/{previewId}/changes", ListChanges).WithName("listRuleChanges").Needs(KeyScope.Read).Takes(Change, Outcome, Rule, Engineer, Month, Format, Paging.Limit, Next)
-            .Produces<Page<ChangeRow>>(200, "application/json", AuditAnswer.MediaType, "text/csv").Fails(ProblemKind.NotFound).DisableRequestTimeout();
+            .Produces<Page<ChangeRow>>(200, "application/json", RowStream.LinesMediaType, "text/csv").Fails(ProblemKind.NotFound).DisableRequestTimeout();
     }
 
     /// <summary>See what other limits, or the law of another day, would make of the stored visits.</summary>
@@ -117,16 +118,18 @@ public static class RuleChangeRoutes
         var query = new ChangeQuery(Change.Of(request), Outcome.Of(request), Rule.Of(request), Engineer.Of(request), Month.Of(request));
         return Format.Of(request) switch
         {
-            RowFormat.Ndjson => Results.Stream(stream => RowStream.WriteLinesAsync(stream, previews.AllAsync(tenant, previewId, query, cancel), PreviewJson.Wire.ChangeRow, cancel), AuditAnswer.MediaType),
-            RowFormat.Csv => Results.Stream(stream => RowStream.WriteCsvAsync(stream, CsvHead, previews.AllAsync(tenant, previewId, query, cancel), CsvOf, cancel), "text/csv; charset=utf-8", $"changes-{previewId}.csv"),
+            RowFormat.Ndjson => Results.Stream(stream => RowStream.WriteLinesAsync(stream, All(), PreviewJson.Wire.ChangeRow, cancel), RowStream.LinesMediaType),
+            RowFormat.Csv => Results.Stream(stream => RowStream.WriteCsvAsync(stream, CsvHead, All(), CsvOf, cancel), "text/csv; charset=utf-8", $"changes-{previewId}.csv"),
             _ => await PageAsync(),
         };
+
+        IAsyncEnumerable<ChangeRow> All() => previews.AllAsync(tenant, previewId, query, cancel).Select(row => row.Addressed());
 
         async Task<IResult> PageAsync()
         {
             var limit = Paging.Limit.Of(request)!.Value;
             var rows = await previews.PageAsync(tenant, previewId, query, Next.Of(request) is { } place ? (place.Line, place.Ordinal) : default, limit + 1, cancel);
-            return TypedResults.Ok(Paging.PageOf(rows, limit, last => new RowPlace(last.Line, last.Ordinal).ToString(), await previews.CountAsync(tenant, previewId, query, cancel)));
+            return TypedResults.Ok(Paging.PageOf([.. rows.Select(row => row.Addressed())], limit, last => new RowPlace(last.Line, last.Ordinal).ToString(), await previews.CountAsync(tenant, previewId, query, cancel)));
         }
     }
 

@@ -1,6 +1,6 @@
-using ComplianceApi.Api.Problems;
 using ComplianceApi.Api.Requests;
 using ComplianceApi.Guard;
+using ComplianceApi.Problems;
 using Findings;
 using Kernel;
 using Kernel.Catalogues;

@@ -1,7 +1,8 @@
 using Calculations;
 using ComplianceApi.Api.OpenApi;
 using ComplianceApi.Api.Requests;
-using Records.Reading;
+using ComplianceApi.Api.Schemas;
+using Records.Faults;
 
 namespace ComplianceApi.Api.Sampling;
 

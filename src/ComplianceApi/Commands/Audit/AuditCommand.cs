@@ -1,6 +1,6 @@
 using System.CommandLine;
 using Checking;
-using ComplianceApi.Api.Audits;
+using ComplianceApi.Pages;
 using Jobs.Queue;
 using Jobs.Summary;
 using Records.Many;
@@ -69,7 +69,7 @@ internal static class AuditCommand
             var summary = sums.ToSummary(read, judge.Cautions);
             await printer.EndAsync(summary, stop);
             if (report is not null)
-                await File.WriteAllTextAsync(report.FullName, await AuditReport.OfAsync($"Audit of {file.Name}", summary, UnsafeRecord.Sorted(dangers), engine.Catalogue.Limits), stop);
+                await File.WriteAllTextAsync(report.FullName, await new AuditReport().OfAsync($"Audit of {file.Name}", summary, UnsafeRecord.Sorted(dangers), engine.Catalogue.Limits), stop);
             return summary switch
             {
                 { Records.Rejected: > 0 } => Common.Unusable,

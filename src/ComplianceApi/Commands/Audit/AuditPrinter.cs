@@ -1,8 +1,8 @@
 using System.Text.Json;
 using ComplianceApi.Api.Audits;
 using ComplianceApi.Commands.Terminal;
+using ComplianceApi.Problems;
 using Findings;
-using Jobs;
 using Jobs.Queue;
 using Jobs.Summary;
 using Storage;
@@ -50,7 +50,7 @@ internal sealed class JsonLines(Stream output) : AuditPrinter
 
     public static Task WriteAsync(Stream output, JudgedLine judged, CancellationToken stop)
     {
-        var shown = judged.Line with { Evaluation = judged.Line.Evaluation?.Show(Include.Problems) };
+        var shown = judged.Line.Addressed() with { Evaluation = judged.Line.Evaluation?.Show(Include.Problems) };
         return WriteAsync(output, WireJson.ToBytes(shown, AuditJson.Default.AuditLine), stop);
     }
 

@@ -3,7 +3,7 @@ using System.Diagnostics;
 using System.Net.Http.Headers;
 using System.Text.Json;
 using ComplianceApi.Commands.Terminal;
-using ComplianceApi.Guard;
+using ComplianceApi.Hosting;
 using Findings;
 using Visits.Judging;
 using Wire;

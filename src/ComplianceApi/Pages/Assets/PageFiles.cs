@@ -1,7 +1,7 @@
 using System.Security.Cryptography;
-using ComplianceApi.Api.Problems;
 using ComplianceApi.Api.Requests;
 using ComplianceApi.Guard;
+using ComplianceApi.Problems;
 using Microsoft.AspNetCore.Http.HttpResults;
 
 namespace ComplianceApi.Pages.Assets;

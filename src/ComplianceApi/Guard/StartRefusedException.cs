@@ -1,4 +1,0 @@
-namespace ComplianceApi.Guard;
-
-/// <summary>The service does not start, for a reason that its operator can mend.</summary>
-public sealed class StartRefusedException(string message) : Exception(message);

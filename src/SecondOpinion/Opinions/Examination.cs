@@ -1,0 +1,85 @@
+using Records;
+namespace SecondOpinion.Opinions;
+
+/// <summary>What was examined under regulation 26(9)(c), and whether rate and burn are right. Null: the record leaves it open.</summary>
+internal static class Examination
+{
+    /// <summary>Why neither pressure nor rate could be had, where the record says so.</summary>
+    public static bool HasReason(Case one) => one.Record.Combustion?.PressureAndRateNotPracticableReason is not null;
+
+    /// <summary>An operating pressure at the appliance or its burner.</summary>
+    public static bool PressureExamined(Case one) => one.Record.GasSupply is { ApplianceInletMbar: not null } or { BurnerMbar: not null };
+
+    /// <summary>A rate timed as it must be, all figures there.</summary>
+    public static bool HeatInputExamined(Case one) =>
+        MeasuredKw(one, InputBasis.Gross) is not null
+        && HeatInputOpinions.IsProperlyTimed(one) == true;
+
+    /// <summary>A complete flue reading after the work.</summary>
+    public static bool CombustionExamined(Case one) => (one.Record.Combustion?.Readings ?? []).Any(reading =>
+        reading.Stage == WorkStage.AfterWork && CombustionOpinions.RatioOf(reading) is not null && !CombustionOpinions.IsAir(reading));
+
+    /// <summary>Opinion on a measurement that is absent, at its place.</summary>
+    public static Opinion NotMeasured(Case one, string at, bool isOtherThere, bool isPartThere)
+    {
+        if (HasReason(one))
+            return BurnIsRight(one) == true ? Say.NotApplicable(at) : Say.Advisory(at);
+        if (isPartThere)
+            return Say.Missing(at);
+        var isBurnAlone = !PressureExamined(one) && !HeatInputExamined(one) && BurnIsRight(one) == true;
+        return isOtherThere || isBurnAlone ? Say.Advisory(at) : Say.Missing(at);
+    }
+
+    /// <summary>A pressure that is absent: to be asked for where others were measured, and where the heat input alone is not right ("or, where necessary, both").</summary>
+    public static Opinion PressureNotMeasured(Case one, string at) => NotMeasured(
+        one, at, RateIsRight(one) == true,
+        one.Record.GasSupply is { } supply && (supply.MeterStandingMbar ?? supply.MeterOperatingMbar ?? supply.ApplianceInletMbar ?? supply.BurnerMbar) is not null);
+
+    /// <summary>
+    /// Measured heat input in kW on the basis asked for. A volume of more than a commercial meter's, or a calorific value that no fuel gas
+    /// has (town gas had 18 MJ/m3, butane has 122; from memory), is a slip of the pen and no measurement.
+    /// </summary>
+    public static decimal? MeasuredKw(Case one, InputBasis basis)
+    {
+        if (one.Record.GasSupply?.Rate is not { Seconds: { } seconds, CalorificValueMjPerM3: { } calorific } rate)
+            return null;
+        var volume = rate.VolumeM3 ?? (rate.VolumeFt3 * 0.028316846592m);
+        if (volume is not (> 0 and <= 100) || volume / seconds * 3600 > 2000 || calorific is < 10 or > 150)
+            return null;
+        var gross = volume / seconds * calorific * 1000;
+        return basis == InputBasis.Gross ? gross : gross / Facts.GrossOverNet(one.Record.Appliance.Fuel);
+    }
+
+    /// <summary>Deviation in per cent of the measured input from what the boiler is set to.</summary>
+    public static decimal? DeviationPercent(Case one)
+    {
+        var appliance = one.Record.Appliance;
+        return appliance.RatedInputBasis is { } basis ? (MeasuredKw(one, basis) - TargetKw(appliance)) / TargetKw(appliance) * 100 : null;
+    }
+
+    /// <summary>What the boiler is set to: its plate, or a range rating that does not exceed it.</summary>
+    public static decimal? TargetKw(Appliance appliance) =>
+        appliance.RangeRatedInputKw > appliance.RatedInputKw || appliance.RatedInputKw is null ? null : appliance.RangeRatedInputKw ?? appliance.RatedInputKw;
+
+    /// <summary>Is the heat input within its tolerance, by a measurement that counts?</summary>
+    public static bool? RateIsRight(Case one)
+    {
+        if (!HeatInputExamined(one))
+            return null;
+        return DeviationPercent(one) is { } deviation ? deviation is >= -10 and <= 5 : null;
+    }
+
+    /// <summary>Is every ratio after the work within the limit?</summary>
+    public static bool? BurnIsRight(Case one)
+    {
+        if (CombustionOpinions.ProductsAtInlet(one))
+            return null;
+        var readings = (one.Record.Combustion?.Readings ?? []).Where(reading => reading.Stage != WorkStage.BeforeWork).ToList();
+        var ratios = readings
+            .Select(reading => reading.Stage is null ? null : CombustionOpinions.RatioOf(reading))
+            .ToList();
+        if (ratios.Any(ratio => ratio > CombustionOpinions.RatioLimitUnderCeiling(one)))
+            return false;
+        return ratios.Count == 0 || ratios.Contains(null) || readings.Exists(CombustionOpinions.IsAir) ? null : true;
+    }
+}
