@@ -20,6 +20,10 @@ public sealed class Appliance
     [Ask("Which model does the data plate name?", While.OnSite)]
     public string? Model { get; init; }
 
+    /// <summary>Kind of boiler.</summary>
+    [Ask("Is it a combination, system, heat-only or back boiler?", While.OnSite)]
+    public ApplianceKind? Kind { get; init; }
+
     /// <summary>Id of a stored profile of maker's limits. Absent: none used.</summary>
     [Text(100)]
     [Ask("Which stored appliance profile belongs to this appliance?", While.Paper)]
@@ -53,6 +57,10 @@ public sealed class Appliance
     /// <summary>Whether it is a condensing boiler.</summary>
     [Ask("Is it a condensing boiler?", While.OnSite)]
     public bool? Condensing { get; init; }
+
+    /// <summary>How the burner gets its air and gas.</summary>
+    [Ask("Is the burner premixed, fan-assisted or atmospheric?", While.OnSite)]
+    public BurnerKind? BurnerKind { get; init; }
 
     /// <summary>Rated heat input on the data plate, kW, on the basis of ratedInputBasis.</summary>
     [Quantity("kW", 0.1, 100_000)]
@@ -96,4 +104,16 @@ public sealed class Appliance
     /// <summary>How the engineer left the appliance.</summary>
     [Ask("Was the appliance left in use, turned off or disconnected?", While.OnSite)]
     public StateOnLeaving? StateOnLeaving { get; init; }
+
+    /// <summary>Why it was not left in use. Absent: it was, or no reason is recorded.</summary>
+    [Ask("Why was the appliance left off?", While.OnSite)]
+    public LeftOffReason? LeftOffBecause { get; init; }
+
+    /// <summary>Whether a valve at its inlet can shut the gas off. Regulation 26(6) of the Gas Safety (Installation and Use) Regulations 1998.</summary>
+    [Ask("Is there a valve at the inlet that shuts off the gas?", While.OnSite)]
+    public bool? ShutOffAtInlet { get; init; }
+
+    /// <summary>Whether a used appliance was verified to be safe for further use before it was installed. Regulation 26(3) of the Gas Safety (Installation and Use) Regulations 1998.</summary>
+    [Ask("Was the used appliance verified to be safe for further use?", While.OnSite)]
+    public bool? UsedVerifiedSafe { get; init; }
 }

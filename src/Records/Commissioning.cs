@@ -9,10 +9,19 @@ public sealed class Commissioning
     [Ask("Is the boiler new or a replacement?", While.Paper)]
     public bool? NewBoiler { get; init; }
 
+    /// <summary>Whether it was put into use as the maker's instructions say. Regulation 33(1)(c) of the Gas Safety (Installation and Use) Regulations 1998.</summary>
+    [Ask("Were the maker's instructions followed?", While.Paper)]
+    public bool? InstructionsFollowed { get; init; }
+
     /// <summary>Seasonal space-heating efficiency of the product label, %.</summary>
     [Quantity("%", 0, 120)]
     [Ask("What seasonal efficiency in % does the product label give?", While.Paper)]
     public decimal? SeasonalEfficiencyPercent { get; init; }
+
+    /// <summary>The circumstance that allows a boiler of lower efficiency, in words. Absent: none is claimed.</summary>
+    [Text(500)]
+    [Ask("Which exceptional circumstance allows the lower efficiency?", While.Paper)]
+    public string? ExceptionalCircumstance { get; init; }
 
     /// <summary>Whether controls stop the boiler when there is no demand.</summary>
     [Ask("Is there a boiler interlock?", While.OnSite)]

@@ -1,4 +1,5 @@
 using Records.Metadata;
+using Records.Values;
 
 namespace Records;
 
@@ -15,6 +16,10 @@ public sealed class Defect
     [Ask("Where is the defect?", While.Paper)]
     public string? Location { get; init; }
 
+    /// <summary>When it was found, RFC 3339 with offset.</summary>
+    [Ask("When was the defect found (date, time and offset)?", While.OnSite)]
+    public Timestamp? FoundAt { get; init; }
+
     /// <summary>Topic of the finding that this defect answers, such as flue.</summary>
     [Text(50)]
     [Ask("Which topic does the defect belong to?", While.Paper)]
@@ -25,9 +30,18 @@ public sealed class Defect
     [Ask("Which part of the record is the defect about?", While.Paper)]
     public string? Subject { get; init; }
 
+    /// <summary>Whether it is a defect of this appliance, of another one or of the supply. Absent: of this appliance.</summary>
+    [Ask("Is the defect of this appliance, of another appliance or of the supply?", While.OnSite)]
+    public DefectConcern? Concerns { get; init; }
+
     /// <summary>The engineer's own class; a floor for the outcome.</summary>
     [Ask("How do you class the defect?", While.OnSite)]
     public DefectClass? Class { get; init; }
+
+    /// <summary>Who gave a second opinion on the class, by licence number or other reference; no name.</summary>
+    [Text(100)]
+    [Ask("Who gave a second opinion on the class of the defect?", While.Paper)]
+    public string? SecondOpinionBy { get; init; }
 
     /// <summary>What brought it about.</summary>
     [Ask("What caused the defect?", While.Paper)]
@@ -40,6 +54,14 @@ public sealed class Defect
     /// <summary>What was done about it.</summary>
     [Ask("What was done about the defect?", While.OnSite)]
     public DefectAction? Action { get; init; }
+
+    /// <summary>What was isolated because of it.</summary>
+    [Ask("Where was the danger isolated?", While.OnSite)]
+    public IsolationPoint? IsolatedAt { get; init; }
+
+    /// <summary>When it was looked at or measured again and found right, RFC 3339 with offset.</summary>
+    [Ask("When was the defect examined again (date, time and offset)?", While.OnSite)]
+    public Timestamp? ReexaminedAt { get; init; }
 
     /// <summary>Whether the responsible person let the engineer act.</summary>
     [Ask("Was permission given to make the appliance safe?", While.OnSite)]
@@ -70,6 +92,11 @@ public sealed class Defect
     [Text(200)]
     [Ask("To whom was the defect reported?", While.Paper)]
     public string? ReportedTo { get; init; }
+
+    /// <summary>Who was told of it; decides, where reportedTo is free text and does not. An empty list: stated, nobody.</summary>
+    [Items(20)]
+    [Ask("Who was told of the defect?", While.OnSite)]
+    public IReadOnlyList<ToldParty>? Told { get; init; }
 
     /// <summary>Reference given by the gas emergency provider or supplier.</summary>
     [Text(100)]

@@ -9,6 +9,10 @@ public sealed class Electrical
     [Ask("Was the electrical supply safely isolated and proved dead?", While.OnSite)]
     public bool? IsolatedSafely { get; init; }
 
+    /// <summary>Whether the supply was left switched off and secured against being switched on.</summary>
+    [Ask("Was the electrical supply left off and secured?", While.OnSite)]
+    public bool? SupplyOff { get; init; }
+
     /// <summary>Whether polarity is right.</summary>
     [Ask("Is the polarity right?", While.OnSite)]
     public bool? PolarityOk { get; init; }

@@ -14,6 +14,10 @@ public sealed class Escape
     [Ask("Was the gas shut off?", While.OnSite)]
     public bool? GasIsolated { get; init; }
 
+    /// <summary>Where the gas was shut off.</summary>
+    [Ask("Where was the gas shut off?", While.OnSite)]
+    public IsolationPoint? IsolatedAt { get; init; }
+
     /// <summary>Reference given by the gas emergency provider or supplier.</summary>
     [Text(100)]
     [Ask("Which reference did the gas emergency provider give?", While.Paper)]
@@ -22,4 +26,9 @@ public sealed class Escape
     /// <summary>When it was reported, RFC 3339 with offset.</summary>
     [Ask("When was the escape reported (date, time and offset)?", While.OnSite)]
     public Timestamp? ReportedAt { get; init; }
+
+    /// <summary>Who was told of it. An empty list: stated, nobody.</summary>
+    [Items(20)]
+    [Ask("Who was told of the escape?", While.OnSite)]
+    public IReadOnlyList<ToldParty>? Told { get; init; }
 }

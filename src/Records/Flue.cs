@@ -9,6 +9,10 @@ public sealed class Flue
     [Ask("Is the flue sound to the eye?", While.OnSite)]
     public bool? VisualOk { get; init; }
 
+    /// <summary>What the flue is made of.</summary>
+    [Ask("Is the flue made of metal or of plastic?", While.OnSite)]
+    public FlueMaterial? Material { get; init; }
+
     /// <summary>Whether its whole length could be seen.</summary>
     [Ask("Could the whole route of the flue be seen?", While.OnSite)]
     public bool? WholeRouteSeen { get; init; }
@@ -76,4 +80,8 @@ public sealed class Flue
     [Items(50)]
     [Ask("What is near the flue terminal, and at what distance?", While.OnSite)]
     public IReadOnlyList<TerminalClearance>? TerminalClearances { get; init; }
+
+    /// <summary>Whether the window, door or vent near the terminal was there before the flue was.</summary>
+    [Ask("Was the opening near the terminal there before the flue?", While.OnSite)]
+    public bool? OpeningOlderThanFlue { get; init; }
 }

@@ -41,6 +41,10 @@ public sealed class GasSupply
     [Ask("What was the burner pressure in mbar?", While.Running)]
     public decimal? BurnerMbar { get; init; }
 
+    /// <summary>Where the pressure at the appliance was read.</summary>
+    [Ask("Was the pressure read at a test nipple or by the maker's own procedure?", While.Running)]
+    public PressureReadBy? PressureBy { get; init; }
+
     /// <summary>Whether all test nipples were closed again.</summary>
     [Ask("Were the pressure test points closed again?", While.OnSite)]
     public bool? TestPointsClosed { get; init; }

@@ -38,6 +38,21 @@ public sealed class MakerLimits
     [Ask("What burner pressure in mbar does the maker give?", While.Paper)]
     public decimal? BurnerPressureMbar { get; init; }
 
+    /// <summary>Smallest spark gap, mm.</summary>
+    [Quantity("mm", 0, 1000)]
+    [Ask("What is the maker's smallest electrode gap in mm?", While.Paper)]
+    public decimal? ElectrodeGapMmMin { get; init; }
+
+    /// <summary>Largest spark gap, mm.</summary>
+    [Quantity("mm", 0, 1000)]
+    [Ask("What is the maker's largest electrode gap in mm?", While.Paper)]
+    public decimal? ElectrodeGapMmMax { get; init; }
+
+    /// <summary>Highest flue gas temperature that the flue may bear, degrees Celsius.</summary>
+    [Quantity("Cel", -90, 2000)]
+    [Ask("What is the maker's highest flue gas temperature in degrees Celsius?", While.Paper)]
+    public decimal? FlueTemperatureCMax { get; init; }
+
     /// <summary>Longest time between services, months.</summary>
     [Quantity("mo", 1, 1200)]
     [Ask("How many months may pass between services, by the maker?", While.Paper)]

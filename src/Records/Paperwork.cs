@@ -45,6 +45,10 @@ public sealed class Paperwork
     [Ask("Does the record note the work done?", While.Paper)]
     public bool? WorkNoted { get; init; }
 
+    /// <summary>Whether the maker's instructions were left with the owner or occupier. Regulation 29 of the Gas Safety (Installation and Use) Regulations 1998.</summary>
+    [Ask("Were the maker's instructions left on the premises?", While.Paper)]
+    public bool? InstructionsLeft { get; init; }
+
     /// <summary>Whether the record confirms that flue, air, pressure or heat input, and safe functioning were examined.</summary>
     [Ask("Does the record confirm the statutory examination of the appliance?", While.Paper)]
     public bool? ExaminationConfirmed { get; init; }

@@ -26,6 +26,10 @@ public sealed class Premises
     [Ask("Does anybody sleep in the room?", While.OnSite)]
     public bool? RoomIsSleeping { get; init; }
 
+    /// <summary>Whether the room has been slept in since before the day from which the law forbids it. Absent: no exception is claimed.</summary>
+    [Ask("Has the room been slept in since before the law forbade it?", While.Paper)]
+    public bool? SleptInSinceBeforeRegulations { get; init; }
+
     /// <summary>Whether the room is a cellar, a pit or otherwise below ground, where heavy gas gathers.</summary>
     [Ask("Is the room below ground level?", While.OnSite)]
     public bool? BelowGround { get; init; }

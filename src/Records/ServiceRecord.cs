@@ -36,6 +36,10 @@ public sealed class ServiceRecord
     [Ask("When did the visit finish (date, time and offset)?", While.Paper)]
     public required Timestamp FinishedAt { get; init; }
 
+    /// <summary>What the visit came to: how far it went, what was worked on, what was left out and why.</summary>
+    [Ask("What came of the visit, and what did you work on?", While.OnSite)]
+    public Work? Work { get; init; }
+
     /// <summary>The building and the room.</summary>
     [Ask("What kind of premises and room is the appliance in?", While.OnSite)]
     public Premises? Premises { get; init; }

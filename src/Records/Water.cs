@@ -81,4 +81,12 @@ public sealed class Water
     /// <summary>Whether the system filter was cleaned.</summary>
     [Ask("Was the system filter cleaned?", While.OnSite)]
     public bool? FilterCleaned { get; init; }
+
+    /// <summary>Sealed, or open to a feed and expansion cistern.</summary>
+    [Ask("Is the system sealed or open-vented?", While.OnSite)]
+    public WaterSystemType? SystemType { get; init; }
+
+    /// <summary>Whether open vent and cold feed are clear from end to end.</summary>
+    [Ask("Are the open vent and the cold feed clear?", While.OnSite)]
+    public bool? VentAndFeedOpen { get; init; }
 }
