@@ -9,7 +9,7 @@ public sealed class DisturbedJoint
     [Ask("Which joint was disturbed?", While.OnSite)]
     public JointPlace? Place { get; init; }
 
-    /// <summary>Whether gas flows through the joint. At a gas-valve place it does: no is asked for again there.</summary>
+    /// <summary>Whether gas flows through the joint. At a gas-valve place it does: no is asked for again there. Absent at a meter union, isolation valve, pipe or test nipple: it does.</summary>
     [Ask("Does the joint carry gas?", While.OnSite)]
     public bool? CarriesGas { get; init; }
 
