@@ -9,19 +9,19 @@ namespace Rules.Joints;
 [Description("The seals that the maker wants renewed at this service are renewed")]
 [Expects("/makerLimits/sealsToRenew"), AppliesBy("/disturbedJoints")]
 [Coverage(Coverage.MayUnderReport, "only seals that record or profile list are known")]
-public sealed class MakersSealRenewedRule : ComplianceRule<SealPlace>
+public sealed class MakersSealRenewedRule : ComplianceRule<JointPlace>
 {
     protected override bool? Applies(Visit visit) => visit.IsAnnualService ? true : visit.DisturbedJoints?.Any();
 
-    protected override IEnumerable<Subject<SealPlace>>? Subjects(Visit visit) =>
+    protected override IEnumerable<Subject<JointPlace>>? Subjects(Visit visit) =>
         RuleModel.Subjects.Of("/makerLimits/sealsToRenew", visit.Maker.SealsToRenew);
 
-    protected override Verdict Assess(SealPlace place, Visit visit, Look look)
+    protected override Verdict Assess(JointPlace place, Visit visit, Look look)
     {
         if (visit.DisturbedJoints is not { } joints)
             return look.Missing($"the record does not say which joints were disturbed", "/disturbedJoints");
 
-        var atPlace = joints.Where(joint => joint.Value.IsAt(place)).ToList();
+        var atPlace = joints.Where(joint => joint.Value.Place == place).ToList();
         var unsaid = atPlace.Where(joint => joint.Value.Renewed is null).Select(joint => $"{joint.Pointer}/renewed").ToList();
         if (unsaid.Count > 0 && !atPlace.Exists(joint => joint.Value.Renewed == false))
             return look.Missing($"the record does not say whether the {place} seal was renewed", unsaid);
@@ -47,6 +47,6 @@ public sealed class MakersSealRenewedRule : ComplianceRule<SealPlace>
     }
 
     /// <summary>Listed by the profile, and left out of a list that the record gives with its source. A list without one takes nothing away.</summary>
-    private static bool IsOfProfileAlone(SealPlace place, Visit visit) =>
+    private static bool IsOfProfileAlone(JointPlace place, Visit visit) =>
         visit.Record.MakerLimits is { SealsToRenew: { } own, Source: var source } && !string.IsNullOrWhiteSpace(source) && !own.Contains(place);
 }

@@ -495,9 +495,6 @@ public enum JointPlace
     /// <summary>Condensate trap.</summary>
     CondensateTrap,
 
-    /// <summary>Elsewhere.</summary>
-    Other,
-
     /// <summary>Union of the meter.</summary>
     MeterUnion,
 
@@ -509,35 +506,6 @@ public enum JointPlace
 
     /// <summary>Pressure test nipple.</summary>
     TestNipple,
-}
-
-/// <summary>Where a seal is that a maker wants renewed: on the boiler, and so at the first of the places of joints.</summary>
-[JsonConverter(typeof(ExactEnumConverter<SealPlace>))]
-public enum SealPlace
-{
-    /// <summary>Inlet of the gas valve.</summary>
-    GasValveInlet,
-
-    /// <summary>Outlet of the gas valve.</summary>
-    GasValveOutlet,
-
-    /// <summary>Burner door.</summary>
-    BurnerDoor,
-
-    /// <summary>Top plate.</summary>
-    TopPlate,
-
-    /// <summary>Fan.</summary>
-    Fan,
-
-    /// <summary>Electrode.</summary>
-    Electrode,
-
-    /// <summary>Flue collector.</summary>
-    FlueCollector,
-
-    /// <summary>Condensate trap.</summary>
-    CondensateTrap,
 
     /// <summary>Elsewhere.</summary>
     Other,

@@ -72,7 +72,7 @@ public sealed class MakerLimits
     [Items(50)]
     [Class(MemberClass.DecidingFact)]
     [Ask("Which seals does the maker want renewed at this service?", While.Paper)]
-    public IReadOnlyList<SealPlace>? SealsToRenew { get; init; }
+    public IReadOnlyList<JointPlace>? SealsToRenew { get; init; }
 
     /// <summary>Document and page of these limits.</summary>
     [Text(200)]

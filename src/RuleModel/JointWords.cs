@@ -9,9 +9,6 @@ public static class JointWords
     public static bool IsGasValveUnion(this DisturbedJoint joint) =>
         joint?.Place is JointPlace.GasValveInlet or JointPlace.GasValveOutlet;
 
-    /// <summary>At the place of a maker's seal: the two enumerations begin alike.</summary>
-    public static bool IsAt(this DisturbedJoint joint, SealPlace place) => joint?.Place == (JointPlace)place;
-
     /// <summary>Above the valve of the appliance: a tightness test sees it, and it carries gas unless the record says otherwise.</summary>
     public static bool IsAboveTheApplianceValve(this DisturbedJoint joint) =>
         joint?.Place is JointPlace.MeterUnion or JointPlace.IsolationValve or JointPlace.Pipework or JointPlace.TestNipple;

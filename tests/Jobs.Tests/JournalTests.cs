@@ -238,5 +238,5 @@ public sealed class JournalTests : IDisposable
 
     private static string Text(JournalEntry entry) => $"{entry.Seq} {Records.Metadata.WireNames.Of(entry.Kind)} {entry.Id} {entry.KeyId}";
 
-    private static MakerLimits Limits => new() { CoCo2RatioMax = 0.003m, Source = "invented manual", SealsToRenew = [SealPlace.TopPlate] };
+    private static MakerLimits Limits => new() { CoCo2RatioMax = 0.003m, Source = "invented manual", SealsToRenew = [JointPlace.TopPlate] };
 }

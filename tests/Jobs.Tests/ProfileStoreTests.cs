@@ -56,5 +56,5 @@ public sealed class ProfileStoreTests : IDisposable
         Assert.Equal([41], onTop.OfType<ApplianceProfile>().Select(profile => profile.Version));
     }
 
-    private static MakerLimits Limits(decimal ratio) => new() { CoCo2RatioMax = ratio, Source = "invented manual", SealsToRenew = [SealPlace.TopPlate] };
+    private static MakerLimits Limits(decimal ratio) => new() { CoCo2RatioMax = ratio, Source = "invented manual", SealsToRenew = [JointPlace.TopPlate] };
 }

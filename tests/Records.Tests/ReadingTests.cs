@@ -11,7 +11,7 @@ public class ReadingTests
         Assert.Equal((JobType.AnnualService, Jurisdiction.England, Fuel.NaturalGas), (record.JobType, record.Jurisdiction, record.Appliance.Fuel));
         Assert.Equal("2026-09-14T10:25:00+01:00", record.FinishedAt.Text);
         Assert.Equal((96m, 4.5m), (record.Combustion!.Readings![0].CoPpm, record.Combustion.Readings[0].O2Percent));
-        Assert.Equal([SealPlace.GasValveInlet, SealPlace.GasValveOutlet], record.MakerLimits!.SealsToRenew!);
+        Assert.Equal([JointPlace.GasValveInlet, JointPlace.GasValveOutlet], record.MakerLimits!.SealsToRenew!);
         Assert.Empty(record.Defects!);
         Assert.Null(record.Commissioning);
     }

@@ -18,7 +18,7 @@ public sealed class ProfileTests
         InletPressureMbarMin = 20.5m,
         BurnerPressureMbar = 12,
         ServiceIntervalMonths = 6,
-        SealsToRenew = [SealPlace.GasValveInlet, SealPlace.BurnerDoor],
+        SealsToRenew = [JointPlace.GasValveInlet, JointPlace.BurnerDoor],
         Source = "profile, page 1",
     });
 
@@ -34,7 +34,7 @@ public sealed class ProfileTests
         ElectrodeGapMmMax = 4.5m,
         FlueTemperatureCMax = 80,
         ServiceIntervalMonths = 6,
-        SealsToRenew = [SealPlace.GasValveInlet],
+        SealsToRenew = [JointPlace.GasValveInlet],
     };
 
     /// <summary>The example record is within its own limits and outside every one of the profile's.</summary>

@@ -33,9 +33,5 @@ public sealed class JointPlaceTests
         Outcome.NotApplicable,
         Judged(RuleIds.DisturbedGasJointProved, $$"""{ "/disturbedJoints": [{ "place": "{{WireNames.Of(place)}}", "carriesGas": false }] }""").Outcome);
 
-    [Fact]
-    public void A_seal_of_the_maker_is_at_the_joint_of_the_same_name() =>
-        Assert.All(Enum.GetValues<SealPlace>(), place => Assert.Equal(place.ToString(), ((JointPlace)place).ToString()));
-
     private static Finding Judged(string ruleId, string set) => Assert.Single(RuleSet.AnswersOf(ruleId, RuleSet.EngineOf(ruleId).Evaluate(RuleSet.Example(set))));
 }

@@ -155,7 +155,7 @@ internal static class JointsOpinions
             return [Missing(SealsToRenew)];
         if (places.Count == 0)
             return [NotApplicable()];
-        return places.Select((place, index) => MakersSeal(one, (JointPlace)place, $"{SealsToRenew}/{index}"));
+        return places.Select((place, index) => MakersSeal(one, place, $"{SealsToRenew}/{index}"));
     }
 
     private static Opinion MakersSeal(Case one, JointPlace place, string at)
