@@ -14,7 +14,7 @@ public sealed class OtherSealRule : ComplianceRule<DisturbedJoint>
 {
     // Gas-valve unions have a rule of their own: their washers are never used again.
     protected override IEnumerable<Subject<DisturbedJoint>>? Subjects(Visit visit) =>
-        visit.DisturbedJoints?.Where(joint => joint.Value.Place is JointPlace.CondensateTrap or JointPlace.Other or null);
+        visit.DisturbedJoints?.Where(joint => !joint.Value.IsGasValveUnion() && !joint.Value.IsOfTheCombustionCircuit());
 
     protected override Verdict Assess(DisturbedJoint joint, Visit visit, Look look)
     {
@@ -23,7 +23,7 @@ public sealed class OtherSealRule : ComplianceRule<DisturbedJoint>
             return look.Missing();
 
         // What holds for a washer of the gas valve holds for any gas joint: a damaged one lets gas out, and a new one is not damaged.
-        if (condition == SealCondition.Damaged && look.Note(joint.CarriesGas) == true)
+        if (condition == SealCondition.Damaged && (look.Note(joint.CarriesGas) ?? joint.IsAboveTheApplianceValve()))
         {
             return (joint.Renewed == true
                     ? look.Missing($"the seal of the {place} gas joint is recorded as new and as damaged", $"{look.Subject}/condition")

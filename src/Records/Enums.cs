@@ -20,6 +20,151 @@ public enum JobType
     Commissioning,
 }
 
+/// <summary>What the job was, more closely than its type.</summary>
+[JsonConverter(typeof(ExactEnumConverter<WorkKind>))]
+public enum WorkKind
+{
+    /// <summary>The flue was moved.</summary>
+    FlueRelocation,
+
+    /// <summary>A gas escape was attended.</summary>
+    Escape,
+
+    /// <summary>The appliance was removed for good.</summary>
+    Removal,
+
+    /// <summary>An appliance that had been disconnected was put back.</summary>
+    Reconnection,
+
+    /// <summary>Work on the meter.</summary>
+    MeterWork,
+
+    /// <summary>Work on the gas pipework.</summary>
+    Pipework,
+
+    /// <summary>A fault was looked for.</summary>
+    Diagnosis,
+}
+
+/// <summary>How far the work went.</summary>
+[JsonConverter(typeof(ExactEnumConverter<WorkResult>))]
+public enum WorkResult
+{
+    /// <summary>All of it was done.</summary>
+    CarriedOut,
+
+    /// <summary>Part of it was done.</summary>
+    PartlyCarriedOut,
+
+    /// <summary>The premises could not be entered.</summary>
+    NoAccess,
+
+    /// <summary>The appliance could not be reached.</summary>
+    NoAccessToAppliance,
+
+    /// <summary>The work was refused.</summary>
+    Refused,
+
+    /// <summary>There was no gas.</summary>
+    GasOff,
+
+    /// <summary>A part has to be got.</summary>
+    AwaitingParts,
+
+    /// <summary>It was stopped because of a danger.</summary>
+    StoppedForDanger,
+}
+
+/// <summary>What was worked on.</summary>
+[JsonConverter(typeof(ExactEnumConverter<TouchedPart>))]
+public enum TouchedPart
+{
+    /// <summary>The way of the gas through the appliance.</summary>
+    GasPath,
+
+    /// <summary>The combustion circuit.</summary>
+    CombustionCircuit,
+
+    /// <summary>The water side.</summary>
+    WaterSide,
+
+    /// <summary>Condensate trap and pipe.</summary>
+    CondensatePath,
+
+    /// <summary>The electrics.</summary>
+    Electrics,
+
+    /// <summary>The controls.</summary>
+    Controls,
+
+    /// <summary>The flue.</summary>
+    Flue,
+
+    /// <summary>The air supply.</summary>
+    Ventilation,
+
+    /// <summary>The gas pipework.</summary>
+    Pipework,
+}
+
+/// <summary>Why something was not looked at or measured.</summary>
+[JsonConverter(typeof(ExactEnumConverter<NotDoneReason>))]
+public enum NotDoneReason
+{
+    /// <summary>There is no meter.</summary>
+    NoMeter,
+
+    /// <summary>The meter cannot be reached.</summary>
+    MeterNotReachable,
+
+    /// <summary>The display of the meter shows nothing.</summary>
+    DisplayDead,
+
+    /// <summary>There is no test point.</summary>
+    NoTestPoint,
+
+    /// <summary>It is not fitted.</summary>
+    NotFitted,
+
+    /// <summary>It cannot be reached.</summary>
+    NotReachable,
+
+    /// <summary>The appliance cannot be run.</summary>
+    ApplianceCannotRun,
+
+    /// <summary>The appliance was left off.</summary>
+    ApplianceLeftOff,
+
+    /// <summary>The maker's instructions do not want it.</summary>
+    MakerSaysNotNeeded,
+
+    /// <summary>The customer refused.</summary>
+    CustomerRefused,
+
+    /// <summary>There was no instrument.</summary>
+    NoInstrument,
+
+    /// <summary>It was unsafe to do.</summary>
+    UnsafeToDo,
+
+    /// <summary>Another reason.</summary>
+    Other,
+}
+
+/// <summary>Why a value is taken back.</summary>
+[JsonConverter(typeof(ExactEnumConverter<WithdrawalReason>))]
+public enum WithdrawalReason
+{
+    /// <summary>It was written down wrongly.</summary>
+    Mistyped,
+
+    /// <summary>It was recorded of the wrong appliance.</summary>
+    WrongAppliance,
+
+    /// <summary>The instrument was at fault.</summary>
+    InstrumentFault,
+}
+
 /// <summary>Whose law applies, by ISO 3166-2.</summary>
 [JsonConverter(typeof(ExactEnumConverter<Jurisdiction>))]
 public enum Jurisdiction
@@ -117,6 +262,37 @@ public enum CategoryScope
     NonDomestic,
 }
 
+/// <summary>Kind of boiler.</summary>
+[JsonConverter(typeof(ExactEnumConverter<ApplianceKind>))]
+public enum ApplianceKind
+{
+    /// <summary>A combination boiler, which heats water for the taps as well.</summary>
+    Combi,
+
+    /// <summary>A system boiler, with pump and vessel inside.</summary>
+    System,
+
+    /// <summary>A heat-only boiler.</summary>
+    HeatOnly,
+
+    /// <summary>A back boiler behind a fire.</summary>
+    BackBoiler,
+}
+
+/// <summary>How the burner gets its air and gas.</summary>
+[JsonConverter(typeof(ExactEnumConverter<BurnerKind>))]
+public enum BurnerKind
+{
+    /// <summary>Air and gas are mixed before the fan or in it.</summary>
+    Premix,
+
+    /// <summary>A fan blows the air to the burner, or draws it.</summary>
+    FanToBurner,
+
+    /// <summary>The burner draws its air by itself.</summary>
+    Atmospheric,
+}
+
 /// <summary>How products leave and air comes in.</summary>
 [JsonConverter(typeof(ExactEnumConverter<FlueType>))]
 public enum FlueType
@@ -187,6 +363,29 @@ public enum StateOnLeaving
     Disconnected,
 }
 
+/// <summary>Why the appliance was not left in use.</summary>
+[JsonConverter(typeof(ExactEnumConverter<LeftOffReason>))]
+public enum LeftOffReason
+{
+    /// <summary>A danger.</summary>
+    Danger,
+
+    /// <summary>There is no gas.</summary>
+    NoGas,
+
+    /// <summary>A part has to be got.</summary>
+    AwaitingParts,
+
+    /// <summary>The customer wants it so.</summary>
+    CustomerWish,
+
+    /// <summary>The premises stand empty.</summary>
+    Void,
+
+    /// <summary>Another reason.</summary>
+    Other,
+}
+
 /// <summary>What an instrument measures.</summary>
 [JsonConverter(typeof(ExactEnumConverter<InstrumentKind>))]
 public enum InstrumentKind
@@ -246,6 +445,17 @@ public enum MeterKind
     Other,
 }
 
+/// <summary>How the pressure at the appliance was read.</summary>
+[JsonConverter(typeof(ExactEnumConverter<PressureReadBy>))]
+public enum PressureReadBy
+{
+    /// <summary>At a test nipple.</summary>
+    Nipple,
+
+    /// <summary>By the maker's own procedure.</summary>
+    MakersProcedure,
+}
+
 /// <summary>Kind of pressure gauge.</summary>
 [JsonConverter(typeof(ExactEnumConverter<PressureGaugeKind>))]
 public enum PressureGaugeKind
@@ -284,6 +494,18 @@ public enum JointPlace
 
     /// <summary>Condensate trap.</summary>
     CondensateTrap,
+
+    /// <summary>Union of the meter.</summary>
+    MeterUnion,
+
+    /// <summary>Isolation valve of the appliance.</summary>
+    IsolationValve,
+
+    /// <summary>Installation pipework.</summary>
+    Pipework,
+
+    /// <summary>Pressure test nipple.</summary>
+    TestNipple,
 
     /// <summary>Elsewhere.</summary>
     Other,
@@ -399,6 +621,28 @@ public enum ReliefValveState
     Removed,
 }
 
+/// <summary>How the heating system takes up expansion.</summary>
+[JsonConverter(typeof(ExactEnumConverter<WaterSystemType>))]
+public enum WaterSystemType
+{
+    /// <summary>Sealed, with a vessel.</summary>
+    Sealed,
+
+    /// <summary>Open-vented, with a cistern.</summary>
+    OpenVented,
+}
+
+/// <summary>What the flue is made of.</summary>
+[JsonConverter(typeof(ExactEnumConverter<FlueMaterial>))]
+public enum FlueMaterial
+{
+    /// <summary>Metal.</summary>
+    Metal,
+
+    /// <summary>Plastic.</summary>
+    Plastic,
+}
+
 /// <summary>How the seal of the case was checked.</summary>
 [JsonConverter(typeof(ExactEnumConverter<CaseSealMethod>))]
 public enum CaseSealMethod
@@ -494,6 +738,74 @@ public enum SafetyDeviceKind
     Other,
 }
 
+/// <summary>Kind of part.</summary>
+[JsonConverter(typeof(ExactEnumConverter<PartKind>))]
+public enum PartKind
+{
+    /// <summary>Gas valve.</summary>
+    GasValve,
+
+    /// <summary>Injector.</summary>
+    Injector,
+
+    /// <summary>Burner.</summary>
+    Burner,
+
+    /// <summary>Fan.</summary>
+    Fan,
+
+    /// <summary>Heat exchanger of the fire side; one for hot water is a water part.</summary>
+    HeatExchanger,
+
+    /// <summary>Electrode.</summary>
+    Electrode,
+
+    /// <summary>Thermocouple.</summary>
+    Thermocouple,
+
+    /// <summary>Seal of a joint that carries gas.</summary>
+    GasSeal,
+
+    /// <summary>Seal of the combustion circuit.</summary>
+    CombustionSeal,
+
+    /// <summary>Sensor.</summary>
+    Sensor,
+
+    /// <summary>Control board.</summary>
+    ControlBoard,
+
+    /// <summary>Pump.</summary>
+    Pump,
+
+    /// <summary>Expansion vessel.</summary>
+    ExpansionVessel,
+
+    /// <summary>Pressure relief valve.</summary>
+    ReliefValve,
+
+    /// <summary>Condensate trap.</summary>
+    CondensateTrap,
+
+    /// <summary>Part of the flue.</summary>
+    FlueComponent,
+
+    /// <summary>Gas pressure regulator.</summary>
+    Regulator,
+
+    /// <summary>Gas meter.</summary>
+    Meter,
+
+    /// <summary>Gas pipework.</summary>
+    Pipework,
+
+    /// <summary>Another part of the water side.</summary>
+    WaterPart,
+
+    /// <summary>Another part.</summary>
+    Other,
+}
+
 /// <summary>The engineer's class of a defect.</summary>
 [JsonConverter(typeof(ExactEnumConverter<DefectClass>))]
 public enum DefectClass
@@ -506,6 +818,20 @@ public enum DefectClass
 
     /// <summary>Another class.</summary>
     Other,
+}
+
+/// <summary>Whose defect it is.</summary>
+[JsonConverter(typeof(ExactEnumConverter<DefectConcern>))]
+public enum DefectConcern
+{
+    /// <summary>Of this appliance.</summary>
+    ThisAppliance,
+
+    /// <summary>Of another appliance.</summary>
+    OtherAppliance,
+
+    /// <summary>Of the gas supply.</summary>
+    Supply,
 }
 
 /// <summary>What brought a defect about.</summary>
@@ -566,6 +892,61 @@ public enum DefectAction
 
     /// <summary>Nothing.</summary>
     None,
+}
+
+/// <summary>Where gas or current was shut off.</summary>
+[JsonConverter(typeof(ExactEnumConverter<IsolationPoint>))]
+public enum IsolationPoint
+{
+    /// <summary>At the valve of the appliance.</summary>
+    ApplianceValve,
+
+    /// <summary>At both ends of a section of pipe.</summary>
+    PipeSection,
+
+    /// <summary>At the emergency control.</summary>
+    EmergencyControl,
+
+    /// <summary>At the meter.</summary>
+    Meter,
+
+    /// <summary>At the electrical supply.</summary>
+    ElectricalSupply,
+
+    /// <summary>At the other appliances as well as at this one.</summary>
+    OtherAppliances,
+
+    /// <summary>Nowhere.</summary>
+    NotIsolated,
+}
+
+/// <summary>Who was told.</summary>
+[JsonConverter(typeof(ExactEnumConverter<ToldParty>))]
+public enum ToldParty
+{
+    /// <summary>The responsible person.</summary>
+    ResponsiblePerson,
+
+    /// <summary>The owner.</summary>
+    Owner,
+
+    /// <summary>The landlord or the agent.</summary>
+    LandlordOrAgent,
+
+    /// <summary>The gas supplier.</summary>
+    Supplier,
+
+    /// <summary>The gas transporter.</summary>
+    Transporter,
+
+    /// <summary>The manager of the building.</summary>
+    BuildingManager,
+
+    /// <summary>The other occupiers.</summary>
+    OtherOccupiers,
+
+    /// <summary>The gas emergency service.</summary>
+    EmergencyService,
 }
 
 /// <summary>Whether the responsible person let the engineer act.</summary>

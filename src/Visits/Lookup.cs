@@ -70,6 +70,9 @@ public sealed class Lookup
             InletPressureMbarMin = Larger(own.InletPressureMbarMin, stored.InletPressureMbarMin),
             // A pressure to set is neither loose nor strict.
             BurnerPressureMbar = isSourced ? own.BurnerPressureMbar ?? stored.BurnerPressureMbar : stored.BurnerPressureMbar ?? own.BurnerPressureMbar,
+            ElectrodeGapMmMin = Larger(own.ElectrodeGapMmMin, stored.ElectrodeGapMmMin),
+            ElectrodeGapMmMax = Smaller(own.ElectrodeGapMmMax, stored.ElectrodeGapMmMax),
+            FlueTemperatureCMax = Smaller(own.FlueTemperatureCMax, stored.FlueTemperatureCMax),
             ServiceIntervalMonths = Smaller(own.ServiceIntervalMonths, stored.ServiceIntervalMonths),
             // A list that is shorter asks for less: what the profile adds stays, and the rule on it minds whose it is.
             SealsToRenew = (own.SealsToRenew, stored.SealsToRenew) is ({ } mine, { } theirs) ? [.. mine, .. theirs.Except(mine)] : own.SealsToRenew ?? stored.SealsToRenew,

@@ -1,3 +1,5 @@
+using System.Text.Json.Nodes;
+
 namespace Clients.Tests;
 
 /// <summary>The documents by the rules of others, and against what was published before.</summary>
@@ -6,8 +8,23 @@ public sealed class LintTests(NodeTools tools) : IClassFixture<NodeTools>
     [Theory]
     [InlineData("npx spectral lint v1.json v1-3.0.json --ruleset spectral.yaml --fail-severity warn")]
     [InlineData("npx redocly lint v1.json v1-3.0.json --config redocly.yaml")]
-    [InlineData("npx redocly diff released/v1.json v1.json --config redocly.yaml")]
+    [InlineData("npx redocly diff released/v1.json v1.json --config redocly.yaml --skip-rule enum-values-added")]
     public Task The_documents_are_sound(string command) => Shell.Run(tools.Folder, command);
+
+    /// <summary>
+    /// A client that was generated from the released document reads no value that it does not know, but for what a record may newly say: that is
+    /// read back as it was posted, and the comparison of documents cannot tell it from an answer of our own. Hence this in place of its rule.
+    /// </summary>
+    [Fact]
+    public void Only_enumerations_of_the_record_have_gained_values()
+    {
+        var (released, today) = (Enumerations("released/v1.json"), Enumerations("v1.json"));
+        Assert.NotEmpty(released);
+        Assert.Equal(
+            ["JointPlace: meterUnion, isolationValve, pipework, testNipple"],
+            released.Where(one => today.ContainsKey(one.Key)).Select(one => (one.Key, Gained: today[one.Key].Except(one.Value).ToList()))
+                .Where(one => one.Gained.Count > 0).Select(one => $"{one.Key}: {string.Join(", ", one.Gained)}"));
+    }
 
     [Theory]
     [InlineData("s/\"coPpm\": {/\"coParts\": {/", "npx redocly diff v1.json changed.json --config redocly.yaml")]
@@ -20,6 +37,11 @@ public sealed class LintTests(NodeTools tools) : IClassFixture<NodeTools>
 
         Assert.Equal("noticed\n", printed);
     }
+
+    private Dictionary<string, List<string>> Enumerations(string document) =>
+        JsonNode.Parse(File.ReadAllText(Path.Combine(tools.Folder, document)))!["components"]!["schemas"]!.AsObject()
+            .Where(schema => schema.Value!["enum"] is not null)
+            .ToDictionary(schema => schema.Key, schema => schema.Value!["enum"]!.AsArray().Select(value => (string)value!).ToList(), StringComparer.Ordinal);
 }
 
 /// <summary>The documents beside the pinned tools, in a folder outside of the repository.</summary>

@@ -22,9 +22,34 @@ public sealed class ProfileTests
         Source = "profile, page 1",
     });
 
+    private static readonly MakerLimits Whole = new()
+    {
+        CoCo2RatioMax = 0.001m,
+        CoPpmMax = 80,
+        Co2PercentMin = 8.8m,
+        Co2PercentMax = 9.0m,
+        InletPressureMbarMin = 20.5m,
+        BurnerPressureMbar = 12,
+        ElectrodeGapMmMin = 3.5m,
+        ElectrodeGapMmMax = 4.5m,
+        FlueTemperatureCMax = 80,
+        ServiceIntervalMonths = 6,
+        SealsToRenew = [JointPlace.GasValveInlet],
+    };
+
     /// <summary>The example record is within its own limits and outside every one of the profile's.</summary>
     public static TheoryData<string> RulesOnMakersValues =>
         [Rules.RuleIds.CombustionRatio, Rules.RuleIds.FlueCo, Rules.RuleIds.FlueCo2, Rules.RuleIds.InletPressure, Rules.RuleIds.BurnerPressure, Rules.RuleIds.ServiceInterval, Rules.RuleIds.NextDueRecorded];
+
+    /// <summary>Each limit of the profile, beside a record that states another one only.</summary>
+    [Fact]
+    public void No_limit_of_a_profile_is_lost_beside_those_of_a_record()
+    {
+        var filled = Of(Whole).Fill(new MakerLimits { DecisionReference = "D-1" });
+        Assert.All(
+            typeof(MakerLimits).GetProperties().Where(limit => limit.Name is not (nameof(MakerLimits.Source) or nameof(MakerLimits.DecisionReference))),
+            limit => Assert.Equal(limit.GetValue(Whole), limit.GetValue(filled)));
+    }
 
     [Fact]
     public void A_profile_limit_judges_where_the_record_states_none() =>

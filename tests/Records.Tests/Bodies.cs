@@ -46,7 +46,7 @@ internal static class Bodies
     private static JsonNode? FullValue(RecordMember member) => member switch
     {
         { IsSection: true } => FullSection(member.Members),
-        { Pattern: "/defects/*/subject" } => "/flue",
+        { Pattern: "/defects/*/subject" or "/work/notDone/*/what" or "/work/withdrawn/*/what" } => "/flue",
         { Pattern: "/previousVisit/finishedAt" } => "2025-09-14T10:25:00Z",
         { AllowedValues: [var first, ..] } => first,
         { Unit: not null } => (member.Minimum + member.Maximum) / 2,

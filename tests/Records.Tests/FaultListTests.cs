@@ -58,6 +58,70 @@ public class FaultListTests
     }
 
     [Fact]
+    public void What_is_wrong_about_the_work_and_what_was_done_about_a_danger_is_named_with_its_place()
+    {
+        var result = Bodies.Read(
+            """
+            {
+              "recordId": "x", "jobType": "repair", "jurisdiction": "GB-ENG", "finishedAt": "2026-09-14T10:25:00+01:00",
+              "work": {
+                "kind": "service", "result": "NoAccess", "touched": ["gasPath", "boiler"], "purged": "yes", "tried": "",
+                "notDone": [{"what": "/gasSupply/rates", "because": "noTime"}, {"what": "#/gasSupply/rate"}, {"what": "/combustion/readings/*/coPpm"}, null],
+                "confirmed": [{"group": " "}],
+                "withdrawn": [{"what": "", "because": "measuredAgain"}],
+                "done": true
+              },
+              "appliance": {"fuel": "propane", "kind": "regular", "burnerKind": "premixed", "leftOffBecause": "holiday"},
+              "makerLimits": {"electrodeGapMmMin": 5, "electrodeGapMmMax": 4.2, "flueTemperatureCMax": 3000},
+              "ambientCo": {"afterAiringPpm": -1},
+              "gasSupply": {"pressureBy": "guess"},
+              "disturbedJoints": [{"place": "meter"}],
+              "water": {"systemType": "vented"},
+              "flue": {"material": "steel"},
+              "partsFitted": [{"kind": "valve"}],
+              "escape": {"isolatedAt": "street", "told": ["neighbour", null]},
+              "defects": [{"foundAt": "2026-09-14T10:00:00+01:00", "concerns": "meter", "reexaminedAt": "2026-09-14T09:59:59+01:00", "told": "owner"}]
+            }
+            """);
+        Assert.Equal(
+            [
+                "#/work/kind unknownValue",
+                "#/work/result unknownValue",
+                "#/work/touched/1 unknownValue",
+                "#/work/purged wrongType",
+                "#/work/notDone/0/what unknownReference",
+                "#/work/notDone/0/because unknownValue",
+                "#/work/notDone/1/what unknownReference",
+                "#/work/notDone/2/what unknownReference",
+                "#/work/notDone/3 nullItem",
+                "#/work/confirmed/0/group textLength",
+                "#/work/withdrawn/0/what textLength",
+                "#/work/withdrawn/0/what unknownReference",
+                "#/work/withdrawn/0/because unknownValue",
+                "#/work/tried textLength",
+                "#/work/done unknownMember",
+                "#/appliance/kind unknownValue",
+                "#/appliance/burnerKind unknownValue",
+                "#/appliance/leftOffBecause unknownValue",
+                "#/makerLimits/electrodeGapMmMin boundsCrossed",
+                "#/makerLimits/flueTemperatureCMax outOfRange",
+                "#/ambientCo/afterAiringPpm outOfRange",
+                "#/gasSupply/pressureBy unknownValue",
+                "#/disturbedJoints/0/place unknownValue",
+                "#/water/systemType unknownValue",
+                "#/flue/material unknownValue",
+                "#/partsFitted/0/kind unknownValue",
+                "#/escape/isolatedAt unknownValue",
+                "#/escape/told/0 unknownValue",
+                "#/escape/told/1 nullItem",
+                "#/defects/0/concerns unknownValue",
+                "#/defects/0/reexaminedAt outOfOrder",
+                "#/defects/0/told wrongType",
+            ],
+            result.Faults.Select(f => $"{f.Pointer} {f.Code}"));
+    }
+
+    [Fact]
     public void One_duplicate_makes_the_body_unreadable_and_the_other_faults_are_named_all_the_same()
     {
         var result = Bodies.Read(Bodies.With("/electrical/fuseAmps", "3,\"fuseAmps\":13").Replace("\"HB-0001\"", "1", StringComparison.Ordinal));

@@ -37,6 +37,9 @@ public class ReadingTests
     [InlineData("/defects", """[{"description":"first line\nsecond"}]""")] // Prose has line breaks.
     [InlineData("/defects", """[{"subject":""}]""")] // The whole visit.
     [InlineData("/partsFitted", "[]")]
+    [InlineData("/work", """{"touched":[],"notDone":[],"confirmed":[],"withdrawn":[]}""")] // Stated: none.
+    [InlineData("/work", """{"notDone":[{"what":"/safetyDevices/7/tested","because":"other"},{"what":"/combustion"}]}""")] // Not listed: for the rules.
+    [InlineData("/defects", """[{"foundAt":"2026-09-14T10:25:00+01:00","reexaminedAt":"2026-09-14T09:25:00Z"}]""")] // One moment.
     [InlineData("/premises", "{}")]
     public void What_is_possible_is_no_fault(string place, string json) => Assert.Empty(Bodies.Read(Bodies.With(place, json)).Faults);
 

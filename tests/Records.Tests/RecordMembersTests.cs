@@ -49,6 +49,55 @@ public class RecordMembersTests
         ["/recordId", "/supersedesBecause/reason", "/jobType", "/jurisdiction", "/finishedAt", "/appliance", "/appliance/fuel"],
         RecordMembers.All.Where(m => m.IsRequired).Select(m => m.Pattern));
 
+    /// <summary>The compiler allows one class and the metadata demands one; that no section is classed by a slip, the whole of the small classes shows.</summary>
+    [Fact]
+    public void What_is_volunteered_is_known_by_name() => Assert.Equal(
+        [
+            "/premises/alteredSinceLastVisit",
+            "/appliance/modified",
+            "/combustion/readings/*/statedRatio",
+            "/combustion/readings/*/statedEfficiencyPercent",
+            "/tightnessTests/*/gasSmell",
+            "/coAlarm/activatedSinceLastVisit",
+            "/pipework/damageOrCorrosion",
+            "/escape",
+            "/escape/reported",
+            "/defects",
+            "/defects/*/description",
+            "/defects/*/location",
+            "/defects/*/topic",
+            "/defects/*/subject",
+            "/defects/*/class",
+            "/defects/*/mechanism",
+            "/previousVisit/readings/*/statedRatio",
+            "/previousVisit/readings/*/statedEfficiencyPercent",
+        ],
+        PlacesOf(MemberClass.Volunteered));
+
+    [Fact]
+    public void Every_trace_of_work_is_known_by_name() => Assert.Equal(
+        [
+            "/work",
+            "/work/touched",
+            "/disturbedJoints",
+            "/disturbedJoints/*/place",
+            "/heatExchanger/cleaned",
+            "/heatExchanger/method",
+            "/heatExchanger/topPlateRemoved",
+            "/heatExchanger/minutesSpent",
+            "/water/filterCleaned",
+            "/condensate/trapCleaned",
+            "/partsFitted",
+            "/partsFitted/*/kind",
+        ],
+        PlacesOf(MemberClass.WorkDone));
+
+    /// <summary>A day or a moment is a time, whatever else it shows.</summary>
+    [Fact]
+    public void Every_day_and_moment_is_classed_as_time() => Assert.All(
+        RecordMembers.All.Where(m => m.ClrType == typeof(DateOnly) || m.ClrType == typeof(Timestamp)),
+        m => Assert.Equal(MemberClass.Time, m.Class));
+
     /// <summary>Each is an expression of the Unified Code for Units of Measure (ucum.org); in braces stands an annotation, which has no unit.</summary>
     [Fact]
     public void Every_unit_is_one_of_the_published_list() => Assert.Equal(
@@ -57,6 +106,8 @@ public class RecordMembersTests
             "mm/m", "mo", "s", "uA", "{reading}",
         ],
         RecordMembers.All.Select(m => m.Unit).OfType<string>().Distinct().Order(StringComparer.Ordinal));
+
+    private static IEnumerable<string> PlacesOf(MemberClass one) => RecordMembers.All.Where(m => m.Class == one).Select(m => m.Pattern);
 
     private static IEnumerable<Type> Sections => RecordMembers.All.Where(m => m.IsSection).Select(m => m.ClrType);
 

@@ -28,6 +28,7 @@ public sealed class RecordMember
         var ask = property.GetCustomAttribute<AskAttribute>();
         Ask = ask?.Question ?? throw new InvalidOperationException($"{Pattern} has no question.");
         While = ask.Answered;
+        Class = property.GetCustomAttribute<ClassAttribute>()?.Of ?? throw new InvalidOperationException($"{Pattern} has no class.");
         Section = ClrType.IsClass && ClrType != typeof(string) ? new Section(ClrType, this) : null;
     }
 
@@ -72,6 +73,9 @@ public sealed class RecordMember
 
     /// <summary>When that question can still be answered.</summary>
     public While While { get; }
+
+    /// <summary>What it is to a judgement.</summary>
+    public MemberClass Class { get; }
 
     /// <summary>Wire names of all allowed values, in the order of their declaration; empty when it is no enumeration.</summary>
     public IReadOnlyList<string> AllowedValues { get; }

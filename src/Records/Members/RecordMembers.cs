@@ -29,7 +29,13 @@ public static class RecordMembers
     public static RecordMember At(string jsonPointer) =>
         Find(jsonPointer) ?? throw new ArgumentException($"No record has a member '{jsonPointer}'.", nameof(jsonPointer));
 
-    /// <summary>The members of a section type, at the first place where the record has it.</summary>
+    /// <summary>Whether a JSON Pointer leads to one place that a record can have; one with <c>*</c> leads to many.</summary>
+    public static bool IsPlace(string jsonPointer) => !jsonPointer.Contains('*', StringComparison.Ordinal) && Find(jsonPointer) is not null;
+
+    /// <summary>The members of a section type, at the first place where the record has it, in schema order.</summary>
+    public static IReadOnlyList<RecordMember> Of(Type section) => SectionOf(section).Members;
+
+    /// <summary>A section type, at the first place where the record has it.</summary>
     internal static Section SectionOf(Type type) => type == Record.Type ? Record : All.First(m => m.ClrType == type).Section!;
 
     private static RecordMember? Keep(string jsonPointer, RecordMember? member)

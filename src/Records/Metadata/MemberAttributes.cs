@@ -51,6 +51,37 @@ public sealed class AskAttribute(string question, While answered) : Attribute
     public While Answered { get; } = answered;
 }
 
+/// <summary>What a member is to a judgement, and so what its absence may change.</summary>
+/// <param name="of">The one class of the member; of a section or a list, what is lost with the whole of it.</param>
+[AttributeUsage(AttributeTargets.Property)]
+public sealed class ClassAttribute(MemberClass of) : Attribute
+{
+    /// <summary>The class.</summary>
+    public MemberClass Of { get; } = of;
+}
+
+/// <summary>What a member is to a judgement.</summary>
+public enum MemberClass
+{
+    /// <summary>What was measured, seen or proved, or done about a danger: it can be good or bad, and a duty may ask for it.</summary>
+    Evidence,
+
+    /// <summary>What settles which duties and which limits apply to the visit; where it is absent the stricter case is taken.</summary>
+    DecidingFact,
+
+    /// <summary>A trace of what was worked on: it adds to what the visit owes and takes nothing away.</summary>
+    WorkDone,
+
+    /// <summary>Who, what and which: numbers, names and references.</summary>
+    Identity,
+
+    /// <summary>When something was, or is to be.</summary>
+    Time,
+
+    /// <summary>What the engineer says unasked against the installation: without it the record would look better, so it may go only with a reason.</summary>
+    Volunteered,
+}
+
 /// <summary>When a question can still be answered, the shortest-lived first.</summary>
 public enum While
 {

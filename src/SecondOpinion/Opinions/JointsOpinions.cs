@@ -23,13 +23,17 @@ internal static class JointsOpinions
         ("other-seal", one => EachOf(one, joint => !IsUnion(joint) && !IsOfCombustionCircuit(joint), OtherSeal)),
     ];
 
-    /// <summary>Gas flows through a gas valve's unions whatever is ticked; elsewhere the tick decides, and without one a joint of unknown place may carry it.</summary>
+    /// <summary>Gas flows through a gas valve's unions whatever is ticked; elsewhere the tick decides, and without one a joint of the supply carries it and a joint of unknown place may.</summary>
     public static bool CarriesGas(DisturbedJoint joint) => joint switch
     {
         { Place: JointPlace.GasValveInlet or JointPlace.GasValveOutlet } => true,
         { CarriesGas: { } ticked } => ticked,
-        _ => joint.Place is null or JointPlace.Other,
+        _ => joint.Place is null or JointPlace.Other || IsOfSupply(joint),
     };
+
+    /// <summary>On the pipe between meter and boiler, which a tightness test fills with gas.</summary>
+    private static bool IsOfSupply(DisturbedJoint joint) =>
+        joint.Place is JointPlace.MeterUnion or JointPlace.IsolationValve or JointPlace.Pipework or JointPlace.TestNipple;
 
     private static bool IsUnion(DisturbedJoint joint) => joint.Place is JointPlace.GasValveInlet or JointPlace.GasValveOutlet;
 
@@ -62,7 +66,7 @@ internal static class JointsOpinions
     private static Opinion OtherSeal(DisturbedJoint joint, string at) => joint switch
     {
         // Where gas is behind it, a new damaged seal is a contradiction and an old one a leak to come.
-        { Condition: SealCondition.Damaged, CarriesGas: true } => joint.Renewed == true ? Missing(at) : AtRisk(at),
+        { Condition: SealCondition.Damaged } when joint.CarriesGas ?? IsOfSupply(joint) => joint.Renewed == true ? Missing(at) : AtRisk(at),
         { Condition: SealCondition.Damaged } => Advisory(at),
         { Condition: SealCondition.Good } => Pass(at),
         { Condition: SealCondition.Unknown } => Advisory(at),
@@ -103,7 +107,7 @@ internal static class JointsOpinions
     private static Opinion ProvedForGas(Case one, DisturbedJoint joint, string at)
     {
         var isChecked = joint.LeakChecked == true;
-        if (joint.Place != JointPlace.GasValveInlet)
+        if (joint.Place != JointPlace.GasValveInlet && !IsOfSupply(joint))
         {
             return (isChecked, joint.BurnerAlight) switch
             {

@@ -1,4 +1,6 @@
 using System.Text.Json.Nodes;
+using Records;
+using Records.Metadata;
 
 namespace Api.Tests.Contract;
 
@@ -35,6 +37,20 @@ public sealed class DocumentTests
         Assert.All(numbers, found => Assert.Equal("decimal", found.Schema["format"].Text()));
         Assert.Equal([], numbers.Where(found => found.Schema["x-ask"] is not null && found.Schema["x-unit"] is null).Select(found => found.Place));
     }
+
+    [Fact]
+    public void Every_member_of_the_record_has_one_class_in_both_documents() => Assert.All(
+        new[] { PublishedContract.V1.Document, JsonNode.Parse(File.ReadAllText(Path.Combine(Repository.Root, "openapi", "v1-3.0.json")))! }, document =>
+        {
+            var sections = RecordMembers.All.Where(member => member.IsSection).Select(member => member.ClrType).Append(typeof(ServiceRecord)).Distinct();
+            Assert.All(sections, section =>
+            {
+                var schema = document["components"]!["schemas"]![section.Name]!;
+                Assert.Equal(schema["properties"]!.AsObject().Select(member => member.Key), schema["x-member-class"]!.AsObject().Select(member => member.Key));
+                Assert.All(schema["x-member-class"]!.AsObject(), member => Assert.Contains(member.Value.Text(), WireNames.OfValues(typeof(MemberClass))));
+            });
+            Assert.All(WireNames.OfValues(typeof(MemberClass)), name => Assert.Matches($@"\b{name} \(\d+ members\): ", document["info"]!["description"].Text()));
+        });
 
     [Fact]
     public void Every_value_of_an_enumeration_is_explained() => Assert.All(

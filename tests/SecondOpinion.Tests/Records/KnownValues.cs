@@ -69,6 +69,8 @@ internal static class KnownValues
         ["/instruments/*/accuracies/*/quantity"] = ["coPpm", "co2Percent", "o2Percent", "afterPpm", "applianceInletMbar", "dropMbar"],
         ["/coAlarm/standard"] = ["EN 50291-1", "BS EN 50291-1", "EN 50291-2", "none"],
         ["/defects/*/topic"] = ["combustion", "tightness", "flue", "joints", "gasPressure", "water"],
+        ["/work/notDone/*/what"] = ["/gasSupply/rate", "/gasSupply/applianceInletMbar", "/combustion/readings", "/heatExchanger/inspected", "/safetyDevices/0/tested"],
+        ["/work/withdrawn/*/what"] = ["/combustion/readings/0/coPpm", "/ambientCo/runningPeakPpm"],
         ["/defects/*/subject"] = ["", "/disturbedJoints/0", "/combustion/readings/0", "/tightnessTests/0", "/safetyDevices/0", "/flue/visualOk"],
     };
 }

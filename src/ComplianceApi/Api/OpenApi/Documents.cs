@@ -6,6 +6,7 @@ using Kernel;
 using Kernel.Catalogues;
 using Microsoft.OpenApi;
 using Records;
+using Records.Metadata;
 using Records.Values;
 using Storage;
 
@@ -16,14 +17,17 @@ public static class Documents
 {
     private const string Title = "Gas boiler service records: compliance check";
 
-    private const string Description =
+    private static readonly string Description =
         "Checks the service record of a gas boiler against the rules in force on its date and answers with findings, what is missing, duties not yet due, "
         + "and the figures that were worked out. It says what the record shows; it never says that a boiler is safe. The maker's instructions, the law and "
         + "the codes in force where the boiler stands come first, and the judgement is the registered engineer's on site.\n\n"
         + "In requests an absent member means \"not recorded\", null is read as absent, an empty list states \"none\", and unknown members are refused. "
         + "Answers leave absent members out and may gain optional members. Numbers are exact decimals; the unit is in the member's name. "
         + "Answers are JSON whatever Accept asks for. A number that a decimal cannot hold exactly (more than 28 digits) is refused.\n\n"
-        + "What a schema cannot say is refused with 422 as well, with the codes outOfOrder (dates that cannot follow each other), boundsCrossed, oneOnly (two members of which one may be given), duplicateItem, unknownReference (nothing stored under that id), otherAppliance and reasonNeeded (what supersedes may name, and when it needs supersedesBecause), notYet (a visit that has not happened) and notExact; where an operation has further ones, it lists them as x-beyond-schema.\n\n"
+        + "What a schema cannot say is refused with 422 as well, with the codes outOfOrder (dates that cannot follow each other), boundsCrossed, oneOnly (two members of which one may be given), duplicateItem, unknownReference (nothing stored under that id, or no member of a record at that pointer), otherAppliance and reasonNeeded (what supersedes may name, and when it needs supersedesBecause), notYet (a visit that has not happened) and notExact; where an operation has further ones, it lists them as x-beyond-schema.\n\n"
+        + "Of each section of a record x-member-class says what its members are to a judgement: "
+        + string.Join("; ", Enum.GetValues<MemberClass>().Select(one => $"{WireNames.Of(one)} ({RecordMembers.All.Count(member => member.Class == one)} members): {MemberSchemas.Texts.Of(one)}"))
+        + "\n\n"
         + "What is no HTTP, or has a longer path and query than 8 KiB, reaches no route: the server itself answers 400, 414 or 431, without a body.\n\n"
         + "Send the header Authorization: Bearer with your key. The scope that an operation needs stands with it; a key with the scope admin opens all. What is stored "
         + "belongs to the tenant of the key: whatever is another tenant's is not found. A service that listens on its own machine only and has no keys asks for none, and then refuses requests that were forwarded or are for another host's name.";

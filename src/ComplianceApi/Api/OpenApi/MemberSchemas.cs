@@ -9,7 +9,7 @@ using Swashbuckle.AspNetCore.SwaggerGen;
 namespace ComplianceApi.Api.OpenApi;
 
 /// <summary>
-/// Adds to the schemas what the record's attributes say (range, unit, lengths, the question), lets answers grow, bounds what they
+/// Adds to the schemas what the record's attributes say (range, unit, lengths, the question, the class), lets answers grow, bounds what they
 /// carry, and leaves null out: absent members are absent.
 /// </summary>
 internal sealed class MemberSchemas : ISchemaFilter
@@ -29,6 +29,9 @@ internal sealed class MemberSchemas : ISchemaFilter
             own.Description = Texts.Describe(context.Type, own.Description);
         else if (own.Properties is { Count: > 0 } && !isRecord)
             own.AdditionalPropertiesAllowed = true;
+
+        if (context.MemberInfo is null && isRecord)
+            Class(own, context.Type);
 
         if (own.Items is OpenApiSchema items)
             AnswerBounds.Bound(items, context.MemberInfo?.Name);
@@ -61,10 +64,14 @@ internal sealed class MemberSchemas : ISchemaFilter
             Extend(schema, "x-ask", ask.Question);
     }
 
-    private static void Extend(OpenApiSchema schema, string name, string value)
+    /// <summary>All members of a section in one place: a member that refers to another schema can carry nothing itself in OpenAPI 3.0.</summary>
+    private static void Class(OpenApiSchema schema, Type type) => Extend(
+        schema, "x-member-class", new JsonObject(RecordMembers.Of(type).Select(member => KeyValuePair.Create(member.Name, (JsonNode?)WireNames.Of(member.Class)))));
+
+    private static void Extend(OpenApiSchema schema, string name, JsonNode value)
     {
         schema.Extensions ??= new Dictionary<string, IOpenApiExtension>(StringComparer.Ordinal);
-        schema.Extensions[name] = new JsonNodeExtension(JsonValue.Create(value));
+        schema.Extensions[name] = new JsonNodeExtension(value);
     }
 
     private static string Text(double number) => ((decimal)number).ToString(CultureInfo.InvariantCulture);

@@ -19,6 +19,9 @@ internal sealed class ValueTexts
         return $"{description}\n\n{string.Join('\n', lines)}";
     }
 
+    /// <summary>What a value means.</summary>
+    public string Of(Enum value) => _comments.GetOrAdd(value.GetType().Assembly, Read)[$"F:{value.GetType().FullName}.{value}"];
+
     /// <summary>What the type is.</summary>
     public string Of(Type type) => _comments.GetOrAdd(type.Assembly, Read).GetValueOrDefault($"T:{type.FullName}", type.Name);
 
