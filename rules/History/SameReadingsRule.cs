@@ -3,7 +3,6 @@ using Kernel;
 using NRules.Fluent.Dsl;
 using Visits;
 using Visits.Facts;
-using Visits.History;
 
 namespace Rules.History;
 

@@ -1,7 +1,7 @@
 using Findings;
 using Kernel;
 using NRules.Fluent.Dsl;
-using Records;
+using Rules.Jurisdictions;
 using Visits;
 
 namespace Rules.Paperwork;
@@ -14,7 +14,7 @@ public sealed class AuthorityNotifiedRule : NewBoilerRule
 {
     protected override string SubjectPointer => "/paperwork/authorityNotifiedOn";
 
-    protected override bool IsLawHere(Visit visit) => visit.Record.Jurisdiction is Jurisdiction.England or Jurisdiction.Wales;
+    protected override bool IsLawHere(Visit visit) => visit.Record.Jurisdiction is Codes.England or Codes.Wales;
 
     protected override Verdict Assess(Visit visit, Look look) =>
         look.Within("the notice of the new boiler to the local authority", "Notify the authority through the self-certification scheme and note the day.",

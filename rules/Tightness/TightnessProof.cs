@@ -1,5 +1,4 @@
 using Findings;
-using Kernel;
 using Records;
 using Visits;
 

@@ -1,6 +1,7 @@
 using System.Data.Common;
 using System.Text.Json;
 using Findings;
+using Kernel;
 using Records;
 using Records.Faults;
 using Records.Many;
@@ -24,13 +25,16 @@ namespace Checking;
 public sealed class LineJudge(
     ComplianceEngine engine, ProfileStore profiles, EvaluationStore evaluations, HistoryStore histories, Tenant tenant, DateTimeOffset startedAt, string lookedIn = "")
 {
-    private readonly RecordCheck _check = new(engine, profiles, evaluations, tenant, startedAt) { IsAsAtReceipt = true, LookedIn = lookedIn };
+    /// <summary>How much of what the rules see is kept.</summary>
+    public Detail Detail { get; init; } = Detail.Problems;
 
     /// <summary>From which day deadlines are seen: the day (UTC) on which the audit started.</summary>
     public DateOnly LookedAtOn { get; } = DateOnly.FromDateTime(startedAt.UtcDateTime);
 
     /// <summary>The cautions that every answer carries.</summary>
     public IReadOnlyList<string> Cautions => engine.Catalogue.Header.Cautions;
+
+    private RecordCheck Check => field ??= new(engine, profiles, evaluations, tenant, startedAt) { IsAsAtReceipt = true, LookedIn = lookedIn, Detail = Detail };
 
     /// <summary>The evaluation of each record, or why there is none, in their order. Their earlier visits are looked up in one query.</summary>
     /// <exception cref="DbException">The store does not answer: nothing is said of the records.</exception>
@@ -59,7 +63,7 @@ public sealed class LineJudge(
     {
         try
         {
-            var said = await _check.CheckAsync(record, earlier, cancel, lookedAtOn: LookedAtOn);
+            var said = await Check.CheckAsync(record, earlier, cancel, lookedAtOn: LookedAtOn);
             return said.Evaluation is { } evaluation
                 ? new JudgedLine(new AuditLine { Line = line.Number, RecordId = record.RecordId, Evaluation = evaluation }, record, line.Utf8) { Beside = said.Beside }
                 : Rejected(line, LineProblem.Of(FaultKind.Invalid, said.Faults));
@@ -70,11 +74,11 @@ public sealed class LineJudge(
         }
     }
 
-    private static (ServiceRecord? Record, LineProblem? Problem) Read(RecordLine line)
+    private (ServiceRecord? Record, LineProblem? Problem) Read(RecordLine line)
     {
         try
         {
-            var read = line.Read();
+            var read = line.Read(engine.Catalogue.JurisdictionCodes);
             return read.IsRecord ? (read.Record, null) : (null, LineProblem.Of(read.Kind.Value, read.Faults));
         }
         catch (Exception fault)

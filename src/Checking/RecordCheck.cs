@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using Findings;
+using Kernel;
 using Records;
 using Records.Canonical;
 using Records.Faults;
@@ -32,6 +33,9 @@ public sealed class RecordCheck(ComplianceEngine engine, ProfileStore profiles, 
     /// <summary>Whether the visits must have happened: not of drafts.</summary>
     public bool MustHaveHappened { get; init; } = true;
 
+    /// <summary>How much of what the rules see is kept.</summary>
+    public Detail Detail { get; init; } = Detail.Everything;
+
     /// <summary>Where it was looked, for the sentences of refusals; empty where that goes without saying.</summary>
     public string LookedIn { get; init; } = "";
 
@@ -60,7 +64,7 @@ public sealed class RecordCheck(ComplianceEngine engine, ProfileStore profiles, 
             return new CheckedRecord(faults);
 
         var beside = LookedUp.Beside(record, profile, earlier);
-        var evaluation = engine.Evaluate(record, beside, asOf, lookedAtOn);
+        var evaluation = engine.Evaluate(record, beside, asOf, lookedAtOn, Detail);
         faults.AddRange(superseding?.Faults(evaluation) ?? []);
         return faults.Count > 0
             ? new CheckedRecord(faults)

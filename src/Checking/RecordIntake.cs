@@ -1,4 +1,5 @@
 using Findings;
+using Kernel;
 using Records.Faults;
 using Records.Reading;
 using Storage;
@@ -24,14 +25,14 @@ public sealed class RecordIntake(
         Tenant tenant, ReadOnlyMemory<byte> posted, Include shown, bool keep, Law law, CancellationToken cancel, KeyedRequest? keyed = null,
         string? keyId = null)
     {
-        var read = RecordReader.Read(posted);
+        var read = RecordReader.Read(posted, engine.Catalogue.JurisdictionCodes);
         if (!read.IsRecord)
             return new TakenRecord(read.Kind.Value, read.Faults);
 
         var record = read.Record;
         var now = clock.GetUtcNow();
         var earlier = await histories.FindAsync(tenant, [record], now, cancel);
-        var said = await new RecordCheck(engine, profiles, evaluations, tenant, now) { MustHaveHappened = keep }.CheckAsync(record, earlier[0], cancel, law.AsOf);
+        var said = await new RecordCheck(engine, profiles, evaluations, tenant, now) { MustHaveHappened = keep, Detail = keep || shown == Include.All ? Detail.Everything : Detail.Problems }.CheckAsync(record, earlier[0], cancel, law.AsOf);
         if (said.Evaluation is not { } whole)
             return new TakenRecord(FaultKind.Invalid, said.Faults);
 

@@ -1,8 +1,6 @@
 using Findings;
 using Records;
 using Records.Faults;
-using Records.Metadata;
-using Records.Reading;
 using Wire;
 
 namespace Checking;

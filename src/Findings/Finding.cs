@@ -4,13 +4,12 @@ using System.Text.Json.Serialization;
 namespace Findings;
 
 /// <summary>One answer of one rule about one subject of the record. Flat, and never changed once made.</summary>
-/// <remarks>Most answers are passes, of which little is ever shown: what a rule says beyond its outcome is worked out when it is read.</remarks>
+/// <remarks>Most answers are passes, of which little is ever shown: their sentence and evidence are there only where everything was kept.</remarks>
 public sealed class Finding
 {
     private readonly bool _isShort;
     private IRuleText? _rule;
     private IStatement? _said;
-    private Func<Finding, IStatement>? _inFull;
 
     /// <summary>A finding that is given part by part.</summary>
     [JsonConstructor]
@@ -23,16 +22,14 @@ public sealed class Finding
     /// <param name="rule">What it shares with the others of its rule.</param>
     /// <param name="subject">JSON Pointer of what is judged.</param>
     /// <param name="outcome">What the rule says.</param>
-    /// <param name="said">The rest of it: at least the limit and what belongs to it.</param>
-    /// <param name="inFull">Gives the rest with message and evidence, asked only when one of them is read; null where <paramref name="said"/> has them.</param>
+    /// <param name="said">The rest of it.</param>
     [SetsRequiredMembers]
-    public Finding(IRuleText rule, string subject, Outcome outcome, IStatement said, Func<Finding, IStatement>? inFull = null)
+    public Finding(IRuleText rule, string subject, Outcome outcome, IStatement said)
     {
         _rule = rule;
         Subject = subject;
         Outcome = outcome;
         _said = said;
-        _inFull = inFull;
     }
 
     [SetsRequiredMembers]
@@ -52,13 +49,13 @@ public sealed class Finding
     public required string Title { get => Rule.Title; init => GivenRule.Title = value; }
 
     /// <summary>One sentence with the measured value and the limit.</summary>
-    public string? Message { get => _said?.Message ?? Full?.Message; init => Given.Message = value; }
+    public string? Message { get => _said?.Message; init => Given.Message = value; }
 
     /// <summary>JSON Pointer (RFC 6901) of what is judged; empty for the whole visit.</summary>
     public required string Subject { get; init; }
 
     /// <summary>What the rule looked at.</summary>
-    public IReadOnlyList<Evidence>? Evidence { get => Full?.Evidence; init => Given.Evidence = value; }
+    public IReadOnlyList<Evidence>? Evidence { get => _said?.Evidence; init => Given.Evidence = value; }
 
     /// <summary>The limit that decided.</summary>
     public Limit? Limit { get => _said?.Limit; init => Given.Limit = value; }
@@ -97,20 +94,6 @@ public sealed class Finding
 
     /// <summary>The row of a list: what is judged and the outcome.</summary>
     public Finding InShort() => new(Rule, Subject, Outcome);
-
-    private IStatement? Full
-    {
-        get
-        {
-            if (_inFull is { } say)
-            {
-                _said = say(this);
-                _inFull = null;
-            }
-
-            return _said;
-        }
-    }
 
     private GivenRuleText GivenRule => (GivenRuleText)(_rule ??= new GivenRuleText());
 

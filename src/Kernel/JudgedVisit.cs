@@ -10,9 +10,10 @@ public abstract class JudgedVisit
     /// <param name="asOf">Whose law.</param>
     /// <param name="lookedAtOn">From which day deadlines are seen.</param>
     /// <param name="limits">The limits in force.</param>
-    protected JudgedVisit(DateOnly asOf, DateOnly lookedAtOn, LimitSheet limits)
+    /// <param name="detail">How much of what the rules see is kept.</param>
+    protected JudgedVisit(DateOnly asOf, DateOnly lookedAtOn, LimitSheet limits, Detail detail)
     {
-        (AsOf, LookedAtOn, Limits) = (asOf, lookedAtOn, limits);
+        (AsOf, LookedAtOn, Limits, Detail) = (asOf, lookedAtOn, limits, detail);
         Judgements = new Judgements(this);
     }
 
@@ -24,6 +25,9 @@ public abstract class JudgedVisit
 
     /// <summary>The limits in force.</summary>
     public LimitSheet Limits { get; }
+
+    /// <summary>How much of what the rules see is kept.</summary>
+    public Detail Detail { get; }
 
     /// <summary>What the rules said so far.</summary>
     public Judgements Judgements { get; }

@@ -35,7 +35,6 @@ public sealed class Judgements(JudgedVisit visit)
     // By what rules say of themselves, which all instances of a class share: a rule may rest on another by an instance of its own.
     private readonly Dictionary<RuleInfo, Judgement> _byRule = [];
     private Dictionary<RuleInfo, IReadOnlyList<LimitDefinition>>? _loosened;
-    private Dictionary<RuleInfo, Judgement>? _inFull;
     private Look? _idleLook;
 
     /// <summary>Makes room for the judgements of as many rules.</summary>
@@ -55,15 +54,10 @@ public sealed class Judgements(JudgedVisit visit)
         return _loosened?.GetValueOrDefault(rule.Info);
     }
 
-    /// <summary>What a rule of the first pass said, judged once more with all its evidence and sentences.</summary>
-    public Judgement InFull(FirstPassRule rule)
-    {
-        ArgumentNullException.ThrowIfNull(rule);
-        if (_inFull?.TryGetValue(rule.Info, out var known) == true)
-            return known;
-
-        return (_inFull ??= [])[rule.Info] = visit.Limits.Unwatched(() => rule.Judge(visit, new Look("", visit.Model)));
-    }
+    /// <summary>What a rule of the first pass said, with its sentences and evidence: judged once more where they were not kept.</summary>
+    internal Judgement InFull(FirstPassRule rule) => visit.Detail == Detail.Everything
+        ? Of(rule)
+        : visit.Limits.Unwatched(() => rule.Judge(visit, new Look("", visit.Model)));
 
     /// <summary>What <paramref name="rule"/> says, for another that rests on it, and so on the limits that were read for it.</summary>
     public ImmutableArray<Answer> ReliedOn(FirstPassRule rule)
@@ -96,7 +90,7 @@ public sealed class Judgements(JudgedVisit visit)
 
         // Another rule may be at work and rest on this one.
         var readBefore = visit.Limits.TakeLoosened();
-        var look = _idleLook ?? Look.Quiet(visit.Model);
+        var look = _idleLook ?? (visit.Detail == Detail.Everything ? new Look("", visit.Model) : Look.Quiet(visit.Model));
         _idleLook = null;
         var judgement = rule.Judge(visit, look);
         _idleLook = look;

@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using Findings;
+using Wire;
 
 namespace Kernel;
 
@@ -30,9 +31,11 @@ public sealed class LimitDefinition
     public required decimal Resolution { get; init; }
 
     /// <summary>Fuels, as a record names them.</summary>
+    [ValuesOf("Fuel")]
     public IReadOnlyList<string>? Fuels { get; init; }
 
     /// <summary>Jurisdictions (ISO 3166-2).</summary>
+    [ValuesOf("Jurisdiction")]
     public IReadOnlyList<string>? Jurisdictions { get; init; }
 
     /// <summary>First day in force; absent: always was.</summary>

@@ -9,10 +9,7 @@ namespace Kernel;
 /// <c>/disturbedJoints/0/renewed</c>. Expressions that begin with <c>visit.Record.</c> name a member of the record; in any other, what
 /// stands before the first dot is the subject itself.
 /// </summary>
-/// <remarks>
-/// Most answers are passes of which nobody reads more than the outcome. So a rule judges with a quiet look first, which keeps no evidence
-/// and no sentence of a pass, and once more with one that does where somebody reads them (<see cref="Judgements.InFull"/>).
-/// </remarks>
+/// <remarks>Of most answers nobody reads more than the outcome, so a quiet look keeps no evidence and no sentence of a pass.</remarks>
 public sealed class Look
 {
     private readonly bool _isQuiet;
@@ -43,7 +40,7 @@ public sealed class Look
     internal Look At(string subject)
     {
         if (!_isQuiet)
-            return new Look(subject, _model);
+            return new Look(subject, _model, isQuiet: false);
 
         (Subject, _missing) = (subject, null);
         return this;

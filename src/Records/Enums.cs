@@ -165,23 +165,6 @@ public enum WithdrawalReason
     InstrumentFault,
 }
 
-/// <summary>Whose law applies, by ISO 3166-2.</summary>
-[JsonConverter(typeof(ExactEnumConverter<Jurisdiction>))]
-public enum Jurisdiction
-{
-    /// <summary>England.</summary>
-    [JsonStringEnumMemberName("GB-ENG")]
-    England,
-
-    /// <summary>Wales.</summary>
-    [JsonStringEnumMemberName("GB-WLS")]
-    Wales,
-
-    /// <summary>Scotland.</summary>
-    [JsonStringEnumMemberName("GB-SCT")]
-    Scotland,
-}
-
 /// <summary>How the premises are held.</summary>
 [JsonConverter(typeof(ExactEnumConverter<PremisesUse>))]
 public enum PremisesUse

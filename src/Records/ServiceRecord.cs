@@ -1,5 +1,6 @@
 using Records.Metadata;
 using Records.Values;
+using Wire;
 
 namespace Records;
 
@@ -28,10 +29,12 @@ public sealed class ServiceRecord
     [Ask("What kind of job was this visit?", While.Paper)]
     public required JobType JobType { get; init; }
 
-    /// <summary>Whose law applies, as an ISO 3166-2 code.</summary>
+    /// <summary>Whose law applies, as an ISO 3166-2 code: one whose law the rules hold.</summary>
+    [Text(6)]
+    [ValuesOf("Jurisdiction")]
     [Class(MemberClass.DecidingFact)]
-    [Ask("In which part of Great Britain is the appliance?", While.Paper)]
-    public required Jurisdiction Jurisdiction { get; init; }
+    [Ask("In which country, or part of one, is the appliance?", While.Paper)]
+    public required string Jurisdiction { get; init; }
 
     /// <summary>When the visit began, RFC 3339 with offset.</summary>
     [Class(MemberClass.Time)]

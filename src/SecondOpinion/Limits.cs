@@ -21,13 +21,13 @@ internal static class Limits
 
     /// <summary>The bounds in force, null where none apply to this fuel, nation and day.</summary>
     /// <exception cref="InvalidOperationException">No line has this id, or two apply.</exception>
-    public static Bounds? Find(string id, Fuel fuel, Jurisdiction jurisdiction, DateOnly day)
+    public static Bounds? Find(string id, Fuel fuel, string jurisdiction, DateOnly day)
     {
         if (!RowsById.Contains(id))
             throw new InvalidOperationException($"limits.json has no '{id}'.");
 
         var row = RowsById[id].SingleOrDefault(line =>
-            Lists(line, "fuels", Name(fuel)) && Lists(line, "jurisdictions", Name(jurisdiction))
+            Lists(line, "fuels", Name(fuel)) && Lists(line, "jurisdictions", jurisdiction)
             && !(Day(line, "inForceFrom") > day) && !(day > Day(line, "inForceTo")));
         return row.ValueKind == JsonValueKind.Undefined ? null : BoundsOf(row);
     }

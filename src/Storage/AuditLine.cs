@@ -2,8 +2,6 @@ using System.Text.Json.Serialization;
 using Findings;
 using Records;
 using Records.Faults;
-using Records.Metadata;
-using Records.Reading;
 using Visits;
 using Wire;
 

@@ -5,7 +5,6 @@ using Dapper;
 using Findings;
 using Records;
 using Visits.Facts;
-using Visits.History;
 using Wire;
 
 namespace Storage;

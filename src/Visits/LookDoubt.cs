@@ -1,7 +1,6 @@
 using System.Runtime.CompilerServices;
 using Kernel;
 using Visits.Facts;
-using Visits.Figures;
 
 namespace Visits;
 

@@ -1,7 +1,6 @@
 using Findings;
 using Records;
 using Visits.Facts;
-using Visits.History;
 using Wire;
 
 namespace Visits;

@@ -32,7 +32,7 @@ public sealed partial class Visit
     public bool? IsUnderLandlordDuty => Appliance.OwnedByTenant == true ? false : IsLet;
 
     /// <summary>The law of <paramref name="jurisdiction"/> applies.</summary>
-    public bool IsIn(Jurisdiction jurisdiction) => Record.Jurisdiction == jurisdiction;
+    public bool IsIn(string jurisdiction) => Record.Jurisdiction == jurisdiction;
 
     /// <summary>Somebody lives there.</summary>
     public bool? IsAHome => Record.Premises?.Use switch

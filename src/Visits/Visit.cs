@@ -4,7 +4,6 @@ using Kernel;
 using Records;
 using Records.Canonical;
 using Records.Members;
-using Records.Metadata;
 using Wire;
 
 namespace Visits;
@@ -25,11 +24,13 @@ public sealed partial class Visit : JudgedVisit
     /// <param name="lookup">What was looked up beside it.</param>
     /// <param name="asOf">Whose law; default the date written in <c>finishedAt</c>.</param>
     /// <param name="lookedAtOn">From which day deadlines are seen; default <paramref name="asOf"/>.</param>
+    /// <param name="detail">How much of what the rules see is kept.</param>
     internal Visit(
-        ServiceRecord record, LimitBook limits, IVisitLaw law, Func<Visit, IReadOnlyList<Figure>> figures, Lookup? lookup = null, DateOnly? asOf = null, DateOnly? lookedAtOn = null)
+        ServiceRecord record, LimitBook limits, IVisitLaw law, Func<Visit, IReadOnlyList<Figure>> figures, Lookup? lookup = null, DateOnly? asOf = null, DateOnly? lookedAtOn = null,
+        Detail detail = Detail.Everything)
         : base(
             asOf ?? record.FinishedAt.Date, lookedAtOn ?? asOf ?? record.FinishedAt.Date,
-            limits.For(WireNames.Of(record.Appliance.Fuel), WireNames.Of(record.Jurisdiction), asOf ?? record.FinishedAt.Date))
+            limits.For(WireNames.Of(record.Appliance.Fuel), record.Jurisdiction, asOf ?? record.FinishedAt.Date), detail)
     {
         _figures = figures;
         Record = record;

@@ -14,17 +14,18 @@ public sealed partial class ArrowTests
     private static readonly Dictionary<string, string[]> Allowed = new(StringComparer.Ordinal)
     {
         ["Calculations"] = [],
-        ["Findings"] = [],
-        ["Records"] = [],
-        ["RuleModel"] = ["Calculations", "Findings", "Records"],
-        ["Rules"] = ["Calculations", "Findings", "Records", "RuleModel"],
-        ["RuleEngine"] = ["Calculations", "Findings", "Records", "RuleModel"],
-        ["Storage"] = ["Findings", "Records", "RuleModel"],
-        ["Checking"] = ["Findings", "Records", "RuleEngine", "RuleModel", "Storage"],
-        ["Jobs"] = ["Calculations", "Checking", "Findings", "Records", "RuleEngine", "RuleModel", "Storage"],
-        ["Wording"] = ["Findings", "Jobs", "Records", "RuleModel"],
+        ["Wire"] = [],
+        ["Findings"] = ["Wire"],
+        ["Records"] = ["Wire"],
+        ["Kernel"] = ["Findings", "Wire"],
+        ["Visits"] = ["Calculations", "Findings", "Kernel", "Records", "Wire"],
+        ["Rules"] = ["Calculations", "Findings", "Kernel", "Records", "Visits", "Wire"],
+        ["Storage"] = ["Findings", "Records", "Visits", "Wire"],
+        ["Checking"] = ["Findings", "Kernel", "Records", "Storage", "Visits"],
+        ["Jobs"] = ["Calculations", "Checking", "Findings", "Kernel", "Records", "Storage", "Visits", "Wire"],
+        ["Wording"] = ["Findings", "Jobs", "Kernel", "Records", "Wire"],
         ["SecondOpinion"] = ["Calculations", "Findings", "Records"],
-        ["ComplianceApi"] = ["Calculations", "Checking", "Findings", "Jobs", "Records", "RuleEngine", "RuleModel", "Rules", "Storage", "Wording"],
+        ["ComplianceApi"] = ["Calculations", "Checking", "Findings", "Jobs", "Kernel", "Records", "Rules", "Storage", "Visits", "Wire", "Wording"],
     };
 
     /// <summary>Every room of the host, and the others that it may know. What stands in none of them (the program and its command line) may know all.</summary>

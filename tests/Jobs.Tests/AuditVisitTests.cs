@@ -7,7 +7,6 @@ using Records.Many;
 using Records.Reading;
 using Storage;
 using Visits.Facts;
-using Visits.History;
 
 namespace Jobs.Tests;
 

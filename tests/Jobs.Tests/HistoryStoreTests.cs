@@ -137,7 +137,7 @@ public sealed class HistoryStoreTests : IDisposable
             RecordId = recordId,
             Supersedes = supersedes,
             JobType = JobType.AnnualService,
-            Jurisdiction = Records.Jurisdiction.England,
+            Jurisdiction = "GB-ENG",
             FinishedAt = Timestamp.Parse(finishedAt),
             Appliance = new Appliance { Fuel = Fuel.NaturalGas, Maker = maker, SerialNumber = serial },
             PreviousVisit = previous,

@@ -167,7 +167,7 @@ public sealed class LookTests
     {
         RecordId = $"V-{number}",
         JobType = JobType.AnnualService,
-        Jurisdiction = Records.Jurisdiction.England,
+        Jurisdiction = "GB-ENG",
         StartedAt = Timestamp.Parse($"{start:yyyy-MM-dd'T'HH:mm:ss}Z"),
         FinishedAt = Timestamp.Parse($"{start.AddMinutes(minutes):yyyy-MM-dd'T'HH:mm:ss}Z"),
         Engineer = new Engineer { LicenceNumber = $"70000{engineer}" },

@@ -32,7 +32,7 @@ public sealed class SameApplianceTests
     {
         RecordId = "R",
         JobType = JobType.AnnualService,
-        Jurisdiction = Records.Jurisdiction.England,
+        Jurisdiction = "GB-ENG",
         FinishedAt = Timestamp.Parse(finishedAt),
         Appliance = new Appliance { Fuel = Fuel.NaturalGas, Maker = maker, SerialNumber = serial },
         Premises = premises is null ? null : new Premises { Reference = premises },

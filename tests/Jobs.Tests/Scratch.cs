@@ -49,7 +49,7 @@ internal sealed class Scratch : IDisposable
         RecordId = recordId,
         Supersedes = supersedes,
         JobType = JobType.AnnualService,
-        Jurisdiction = Records.Jurisdiction.England,
+        Jurisdiction = "GB-ENG",
         FinishedAt = Timestamp.Parse("2026-09-14T10:25:00+01:00"),
         Appliance = new Appliance { Fuel = Fuel.NaturalGas, Maker = "Quillback", SerialNumber = "QB-1" },
     };

@@ -7,7 +7,7 @@ namespace Kernel.Tests;
 public sealed class LimitProofTests
 {
     [Fact]
-    public void The_shipped_book_is_whole() => Assert.Empty(LimitProof.Faults(Samples.Catalogue.Limits, Samples.Catalogue.Model.Fuels, Samples.Catalogue.Codes));
+    public void The_shipped_book_is_whole() => Assert.Empty(LimitProof.Faults(Samples.Catalogue.Limits, Samples.Catalogue.Model.Fuels, Samples.Catalogue.JurisdictionCodes));
 
     [Fact]
     public void Lines_that_follow_each_other_without_a_day_between_are_whole() => Assert.Empty(Faults(

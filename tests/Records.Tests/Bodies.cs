@@ -15,7 +15,9 @@ internal static class Bodies
     /// <summary>A record that has every member once, made from the metadata: the middle of each range, the first of each enumeration.</summary>
     public static string Full { get; } = FullSection(RecordMembers.Root).ToJsonString();
 
-    public static ReadResult Read(string json) => RecordReader.Read(Encoding.UTF8.GetBytes(json));
+    public static ReadResult Read(string json) => RecordReader.Read(Encoding.UTF8.GetBytes(json), Jurisdictions);
+
+    private static readonly string[] Jurisdictions = ["GB-ENG", "GB-SCT", "GB-WLS"];
 
     /// <summary>The example with raw JSON (which may be wrong JSON) at a place; a new member where the place is not there.</summary>
     public static string With(string place, string rawJson) => With(Example, place, rawJson);

@@ -8,7 +8,7 @@ public class ReadingTests
     public void The_example_is_read_with_its_values()
     {
         var record = Bodies.Read(Bodies.Example).Record!;
-        Assert.Equal((JobType.AnnualService, Jurisdiction.England, Fuel.NaturalGas), (record.JobType, record.Jurisdiction, record.Appliance.Fuel));
+        Assert.Equal((JobType.AnnualService, "GB-ENG", Fuel.NaturalGas), (record.JobType, record.Jurisdiction, record.Appliance.Fuel));
         Assert.Equal("2026-09-14T10:25:00+01:00", record.FinishedAt.Text);
         Assert.Equal((96m, 4.5m), (record.Combustion!.Readings![0].CoPpm, record.Combustion.Readings[0].O2Percent));
         Assert.Equal([JointPlace.GasValveInlet, JointPlace.GasValveOutlet], record.MakerLimits!.SealsToRenew!);

@@ -1,4 +1,5 @@
 using Records.Members;
+using Records.Metadata;
 using Records.Values;
 
 namespace Records.Tests;

@@ -1,6 +1,6 @@
 using Findings;
 using Records;
-using Records.Metadata;
+using Wire;
 
 namespace Rules.Tests;
 

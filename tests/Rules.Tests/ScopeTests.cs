@@ -22,18 +22,18 @@ public sealed class ScopeTests
     [Fact]
     public void Every_case_is_judged_without_failure_for_every_gas_in_every_nation_at_every_change()
     {
-        var places = (from fuel in Enum.GetValues<Fuel>() from place in Enum.GetValues<Jurisdiction>() select (fuel, place)).ToList();
+        var places = (from fuel in Enum.GetValues<Fuel>() from place in RuleSet.Catalogue.JurisdictionCodes select (fuel, place)).ToList();
         var failed = new ConcurrentBag<string>();
         Parallel.ForEach(RuleSet.Cases.Select((pair, index) => (pair.Case, index)), item =>
         {
             var record = JsonNode.Parse(item.Case.RecordFrom(RuleSet.Catalogue.ExampleRecord))!;
-            foreach (var (fuel, place) in places)
+            foreach (var ((fuel, place), turn) in places.Select((place, index) => (place, index)))
             {
                 record["appliance"]!["fuel"] = WireText.Of(fuel);
-                record["jurisdiction"] = WireText.Of(place);
+                record["jurisdiction"] = place;
 
                 // Each case and place takes another day, so that together they see all of them many times.
-                var day = Days[(item.index * places.Count + (int)fuel * 3 + (int)place) % Days.Length];
+                var day = Days[(item.index * places.Count + turn) % Days.Length];
                 foreach (var finding in RuleSet.Engine.Evaluate(RuleSet.Read(JsonSerializer.SerializeToUtf8Bytes(record)), asOf: day).Findings.Where(IsAFailedRule))
                     failed.Add($"{finding.RuleId}: {fuel} {place} {day:yyyy-MM-dd}: {finding.Message}");
             }
@@ -42,5 +42,5 @@ public sealed class ScopeTests
     }
 
     /// <summary>That the law of a day long past is not known is said by no rule.</summary>
-    private static bool IsAFailedRule(Finding finding) => finding is { Outcome: Outcome.Error, Documentation: not null };
+    private static bool IsAFailedRule(Finding finding) => finding is { Outcome: Outcome.Error, RuleId: not "law-of-the-day-known" };
 }

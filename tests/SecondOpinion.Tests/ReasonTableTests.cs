@@ -1,5 +1,5 @@
 using Records;
-using Records.Metadata;
+using Records.Members;
 
 namespace SecondOpinion.Tests;
 

@@ -1,8 +1,10 @@
 using Checking;
+using Kernel.Catalogues;
 using Records.Reading;
-using RuleEngine;
 using Rules;
 using Storage;
+using Visits;
+using Visits.Judging;
 
 namespace WholeRecords.Tests;
 
@@ -23,9 +25,9 @@ internal sealed record Judged(WholeRecord Whole, string? Outcome, bool? MayClose
         try
         {
             using var database = Database.Open(Path.Combine(folder.FullName, "empty.db"), StoreOpening.OrMake);
-            var engine = ComplianceEngine.Start(RuleCatalogue.Of(typeof(RuleIds).Assembly));
-            var check = new RecordCheck(engine, new ProfileStore(database), new EvaluationStore(database), Tenant.Local, ReceivedAt);
-            var histories = new HistoryStore(database);
+            var engine = ComplianceEngine.Start(RuleCatalogue.Of(RecordModel.Instance, typeof(RuleIds).Assembly));
+            var check = new RecordCheck(engine, new ProfileStore(database), new EvaluationStore(database, engine.Law), Tenant.Local, ReceivedAt);
+            var histories = new HistoryStore(database, engine.Law);
             var judged = new List<Judged>();
             foreach (var whole in WholeRecord.All)
                 judged.Add(await OneAsync(whole));
@@ -37,7 +39,7 @@ internal sealed record Judged(WholeRecord Whole, string? Outcome, bool? MayClose
                     return new Judged(whole, null, null);
                 var said = await check.CheckAsync(record, (await histories.FindAsync(Tenant.Local, [record], ReceivedAt, cancel))[0], cancel);
                 return said.Evaluation is { } evaluation
-                    ? new Judged(whole, Records.Metadata.WireNames.Of(evaluation.Outcome), evaluation.Closing.Allowed)
+                    ? new Judged(whole, Wire.WireNames.Of(evaluation.Outcome), evaluation.Closing.Allowed)
                     : new Judged(whole, null, null);
             }
         }

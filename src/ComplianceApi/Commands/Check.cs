@@ -1,18 +1,17 @@
 using System.CommandLine;
 using System.Text.Json;
 using Checking;
+using ComplianceApi.Api.Schemas;
 using ComplianceApi.Commands.Terminal;
 using ComplianceApi.Problems;
 using Findings;
-using Jobs;
 using Jobs.Queue;
+using Kernel;
 using Kernel.Catalogues;
 using Records.Faults;
 using Records.Many;
 using Records.Reading;
-using Rules;
 using Storage;
-using Visits;
 using Visits.Judging;
 
 namespace ComplianceApi.Commands;
@@ -37,7 +36,7 @@ internal static class Check
             return Common.Unusable;
 
         var now = TimeProvider.System.GetUtcNow();
-        var check = new RecordCheck(engine, new ProfileStore(store.Database), new EvaluationStore(store.Database, engine.Law), store.Tenant, now) { LookedIn = store.Words };
+        var check = new RecordCheck(engine, new ProfileStore(store.Database), new EvaluationStore(store.Database, engine.Law), store.Tenant, now) { LookedIn = store.Words, Detail = Detail.Problems };
         var histories = new HistoryStore(store.Database, engine.Law);
         var sheet = new Sheet(output);
         var exitCode = Common.Good;
@@ -87,7 +86,7 @@ internal static class Check
 
         async Task<AuditLine> CheckOneAsync(RecordLine line)
         {
-            var read = line.Read();
+            var read = line.Read(engine.Catalogue.JurisdictionCodes);
             if (!read.IsRecord)
                 return new AuditLine { Line = line.Number, Problem = LineProblem.Of(read.Kind.Value, read.Faults) };
 
@@ -103,7 +102,7 @@ internal static class Check
     {
         try
         {
-            return ComplianceEngine.Start(RuleCatalogue.Of(RecordModel.Instance, typeof(RuleIds).Assembly, Overrides.ReadFile(overrides?.FullName)));
+            return ShippedRules.Start(Overrides.ReadFile(overrides?.FullName));
         }
         catch (CatalogueException refusal)
         {

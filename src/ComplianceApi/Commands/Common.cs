@@ -21,10 +21,14 @@ internal static class Common
     public static Option<FileInfo?> Overrides() => new("--overrides") { Description = "Your own limits, as the service reads them from Rules:Overrides.", HelpName = "file" };
 
     /// <summary>One value of an enumeration by its name in JSON.</summary>
-    public static Option<string> OneOf<T>(string name, string description, T absent) where T : struct, Enum
+    public static Option<string> OneOf<T>(string name, string description, T absent) where T : struct, Enum =>
+        OneOf(name, description, WireNames.Of(absent), WireNames.OfValues(typeof(T)));
+
+    /// <summary>An option that takes one of some words.</summary>
+    public static Option<string> OneOf(string name, string description, string absent, IEnumerable<string> words)
     {
-        var option = new Option<string>(name) { Description = description, DefaultValueFactory = _ => WireNames.Of(absent) };
-        option.AcceptOnlyFromAmong([.. WireNames.OfValues(typeof(T))]);
+        var option = new Option<string>(name) { Description = description, DefaultValueFactory = _ => absent };
+        option.AcceptOnlyFromAmong([.. words]);
         return option;
     }
 

@@ -1,7 +1,6 @@
 using System.CommandLine;
 using System.CommandLine.Parsing;
 using ComplianceApi.Configuration;
-using Records.Metadata;
 using Records.Values;
 using Storage;
 using Storage.Keys;

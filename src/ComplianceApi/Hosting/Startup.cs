@@ -4,6 +4,7 @@ using ComplianceApi.Api.Audits;
 using ComplianceApi.Api.Evaluations;
 using ComplianceApi.Api.Requests;
 using ComplianceApi.Api.Rules;
+using ComplianceApi.Api.Schemas;
 using ComplianceApi.Configuration;
 using ComplianceApi.Guard;
 using Findings;
@@ -11,7 +12,6 @@ using Kernel.Catalogues;
 using Records.Reading;
 using Rules;
 using Storage;
-using Visits;
 using Visits.Facts;
 using Visits.Judging;
 
@@ -26,8 +26,7 @@ public static class Startup
     public static void AddTo(IServiceCollection services)
     {
         services.AddSingleton(TimeProvider.System);
-        services.AddSingleton(provider => ComplianceEngine.Start(RuleCatalogue.Of(
-            RecordModel.Instance, typeof(RuleIds).Assembly, Overrides.ReadFile(provider.GetRequiredService<IConfiguration>()[SettingNames.Overrides]))));
+        services.AddSingleton(provider => ShippedRules.Start(Overrides.ReadFile(provider.GetRequiredService<IConfiguration>()[SettingNames.Overrides])));
         services.AddSingleton<IRecordLaw>(provider => provider.GetRequiredService<ComplianceEngine>().Law);
         services.AddSingleton(provider => StorePlace.Open(provider.GetRequiredService<IConfiguration>()));
         services.AddSingleton<EvaluationStore>();

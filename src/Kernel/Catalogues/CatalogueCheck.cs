@@ -31,13 +31,15 @@ internal static class CatalogueCheck
             yield return "the catalogue holds no rule";
         if (!IsWord(catalogue.Header.Id) || !IsWord(catalogue.Header.Version))
             yield return "rule-set.json gives no id or no version, or one with a blank in it";
+        if (!catalogue.JurisdictionCodes.Contains(catalogue.Header.UsualJurisdiction, StringComparer.Ordinal))
+            yield return $"rule-set.json names the jurisdiction '{catalogue.Header.UsualJurisdiction}', whose law the rules do not hold";
         if (catalogue.Limits.Definitions.Count == 0)
             yield return "limits.json holds no limit";
 
         foreach (var twins in catalogue.Rules.GroupBy(rule => rule.Info.Id, StringComparer.Ordinal).Where(group => group.Skip(1).Any()))
             yield return $"the id '{twins.Key}' belongs to {string.Join(" and ", twins.Select(rule => rule.Info.Type.Name))}";
 
-        foreach (var fault in LimitProof.Faults(catalogue.Limits, catalogue.Model.Fuels, catalogue.Codes))
+        foreach (var fault in LimitProof.Faults(catalogue.Limits, catalogue.Model.Fuels, catalogue.JurisdictionCodes))
             yield return fault;
 
         foreach (var gap in catalogue.Rules.SelectMany(rule => GapsOf(rule, catalogue).Select(gap => $"{rule.Info.Type.Name} {gap}")))

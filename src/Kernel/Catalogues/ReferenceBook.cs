@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using Findings;
+using Wire;
 
 namespace Kernel.Catalogues;
 
@@ -16,6 +17,7 @@ public sealed class ReferenceDocument
     public required string Kind { get; init; }
 
     /// <summary>Where it applies.</summary>
+    [ValuesOf("Jurisdiction")]
     public required IReadOnlyList<string> Jurisdictions { get; init; }
 
     /// <summary>First day in force, where known.</summary>

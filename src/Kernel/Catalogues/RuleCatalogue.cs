@@ -12,20 +12,21 @@ public sealed class RuleCatalogue
     private readonly Assembly _source;
     private readonly Dictionary<IComplianceRule, RuleFace> _faces;
     private readonly byte[]? _overrides;
+    private readonly string? _pagesAt;
 
-    private RuleCatalogue(IRecordModel model, Assembly source, IReadOnlyList<IComplianceRule> rules, byte[]? overrides)
+    private RuleCatalogue(IRecordModel model, Assembly source, IReadOnlyList<IComplianceRule> rules, byte[]? overrides, string? pagesAt)
     {
         (Model, _source) = (model, source);
-        _overrides = overrides;
+        (_overrides, _pagesAt) = (overrides, pagesAt);
         var shipped = source.ReadResource<List<LimitDefinition>>("limits.json");
-        Header = source.ReadResource<RuleSetHeader>("rule-set.json");
+        Header = HeaderOf(source);
         Limits = new LimitBook(shipped, Overrides.Read(overrides, shipped, Header.DeployersTables), Header.DeployersTables);
         References = new ReferenceBook(source.ReadResource<List<ReferenceDocument>>("references.json"));
-        Jurisdictions = [.. source.ReadResources<Jurisdiction>("/jurisdiction.json").OrderBy(place => place.Code, StringComparer.Ordinal)];
+        Jurisdictions = JurisdictionsOf(source);
         ExampleRecord = source.ReadResource("example-record.json");
         Rules = [.. rules.OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
         _faces = Rules.OrderBy(rule => Topics.All.IndexOf(rule.Info.Topic)).Index()
-            .ToDictionary(entry => entry.Item, entry => new RuleFace(entry.Item, entry.Index, References));
+            .ToDictionary(entry => entry.Item, entry => new RuleFace(entry.Item, entry.Index, References, pagesAt is null ? null : pagesAt + entry.Item.Info.Id));
         Cases = Rules.ToDictionary(rule => rule, rule => RuleCases.Of(rule.Info.Type), EqualityComparer<IComplianceRule>.Default);
     }
 
@@ -66,31 +67,39 @@ public sealed class RuleCatalogue
     /// <param name="model">The records that are judged.</param>
     /// <param name="source">Where rules and data files are.</param>
     /// <param name="overrides">The deployer's own limits as JSON; null: none.</param>
+    /// <param name="pagesAt">Path below which each rule has a page under its id; null: they have none.</param>
     /// <exception cref="CatalogueException">It has a gap; every gap is named.</exception>
-    public static RuleCatalogue Of(IRecordModel model, Assembly source, byte[]? overrides = null)
+    public static RuleCatalogue Of(IRecordModel model, Assembly source, byte[]? overrides = null, string? pagesAt = null)
     {
         ArgumentNullException.ThrowIfNull(model);
         ArgumentNullException.ThrowIfNull(source);
-        return Checked(new RuleCatalogue(model, source, CatalogueCheck.InstantiateRules(source.GetTypes()), overrides), isWhole: true);
+        return Checked(new RuleCatalogue(model, source, CatalogueCheck.InstantiateRules(source.GetTypes()), overrides, pagesAt), isWhole: true);
     }
 
     /// <summary>The catalogue of <paramref name="source"/> with <paramref name="rules"/> in place of all of its own.</summary>
     /// <exception cref="CatalogueException">It has a gap; every gap is named.</exception>
-    public static RuleCatalogue Of(IRecordModel model, Assembly source, IReadOnlyList<IComplianceRule> rules, byte[]? overrides = null)
+    public static RuleCatalogue Of(IRecordModel model, Assembly source, IReadOnlyList<IComplianceRule> rules, byte[]? overrides = null, string? pagesAt = null)
     {
         ArgumentNullException.ThrowIfNull(model);
         ArgumentNullException.ThrowIfNull(source);
         ArgumentNullException.ThrowIfNull(rules);
-        return Checked(new RuleCatalogue(model, source, rules, overrides), isWhole: false);
+        return Checked(new RuleCatalogue(model, source, rules, overrides, pagesAt), isWhole: false);
     }
 
+    /// <summary>Whose law the rules of an assembly hold, in the order of their codes, without reading the rest.</summary>
+    public static IReadOnlyList<Jurisdiction> JurisdictionsOf(Assembly source) =>
+        [.. source.ReadResources<Jurisdiction>("/jurisdiction.json").OrderBy(place => place.Code, StringComparer.Ordinal)];
+
+    /// <summary>What the rules of an assembly say of themselves, without reading the rest.</summary>
+    public static RuleSetHeader HeaderOf(Assembly source) => source.ReadResource<RuleSetHeader>("rule-set.json");
+
     /// <summary>This catalogue with only <paramref name="rules"/> of it.</summary>
-    public RuleCatalogue With(IReadOnlyList<IComplianceRule> rules) => Of(Model, _source, rules, _overrides);
+    public RuleCatalogue With(IReadOnlyList<IComplianceRule> rules) => Of(Model, _source, rules, _overrides, _pagesAt);
 
     /// <summary>The whole catalogue with other limits of the deployer in place of the present ones.</summary>
     /// <param name="overrides">The limits as JSON; null: none.</param>
     /// <exception cref="CatalogueException">They do not fit; every fault is named.</exception>
-    public RuleCatalogue WithOverrides(byte[]? overrides) => Of(Model, _source, overrides);
+    public RuleCatalogue WithOverrides(byte[]? overrides) => Of(Model, _source, overrides, _pagesAt);
 
     /// <summary>The one part of the law that is no rule and that the visits ask for: an instance of its class in the rules' assembly.</summary>
     /// <typeparam name="T">What it is.</typeparam>
@@ -100,7 +109,7 @@ public sealed class RuleCatalogue
         : throw new CatalogueException([$"the rules' assembly must have exactly one {typeof(T).Name}"]);
 
     /// <summary>The codes of <see cref="Jurisdictions"/>.</summary>
-    internal IReadOnlyList<string> Codes => field ??= [.. Jurisdictions.Select(place => place.Code)];
+    public IReadOnlyList<string> JurisdictionCodes => field ??= [.. Jurisdictions.Select(place => place.Code)];
 
     /// <summary>What all findings of a rule share.</summary>
     internal RuleFace FaceOf(IComplianceRule rule) => _faces[rule];

@@ -6,7 +6,8 @@ namespace Kernel.Catalogues;
 /// <param name="rule">The rule.</param>
 /// <param name="rank">Where its findings stand among others of the same outcome: by topic, then by id.</param>
 /// <param name="references">Where its citations stand.</param>
-internal sealed class RuleFace(IComplianceRule rule, int rank, ReferenceBook references) : IRuleText
+/// <param name="documentation">Where its page is; null where there is none.</param>
+internal sealed class RuleFace(IComplianceRule rule, int rank, ReferenceBook references, string? documentation) : IRuleText
 {
     private Finding? _notConcerned;
 
@@ -20,7 +21,7 @@ internal sealed class RuleFace(IComplianceRule rule, int rank, ReferenceBook ref
 
     public string Title { get; } = rule.Info.Title;
 
-    public string Documentation { get; } = $"/v1/rules/{rule.Info.Id}";
+    public string? Documentation => documentation;
 
     /// <summary>The clauses that it rests on; null for common practice.</summary>
     public IReadOnlyList<Reference>? References => rule.Info.Citations.Count > 0 ? field ??= references.Of(rule.Info) : null;
@@ -28,8 +29,7 @@ internal sealed class RuleFace(IComplianceRule rule, int rank, ReferenceBook ref
     /// <summary>What the rule says of a subject, as a finding.</summary>
     /// <param name="subject">JSON Pointer.</param>
     /// <param name="verdict">What it says.</param>
-    /// <param name="inFull">Gives the same with evidence and sentence; null where the verdict has them.</param>
-    public Finding FindingOf(string subject, Verdict verdict, Func<Finding, IStatement>? inFull) => ReferenceEquals(verdict, Judgement.NotConcerned.Answers[0].Verdict)
+    public Finding FindingOf(string subject, Verdict verdict) => ReferenceEquals(verdict, Judgement.NotConcerned.Answers[0].Verdict)
         ? _notConcerned ??= new Finding(this, subject, verdict.Outcome, verdict)
-        : new Finding(this, subject, verdict.Outcome, verdict, inFull);
+        : new Finding(this, subject, verdict.Outcome, verdict);
 }

@@ -26,6 +26,9 @@ public sealed class RuleSetHeader
     /// <summary>Ids of limits of which nothing is shipped: tables that a deployer fills from a document of their own.</summary>
     public required IReadOnlyList<string> DeployersTables { get; init; }
 
+    /// <summary>Whose law is meant where a caller who asks for questions does not say.</summary>
+    public required string UsualJurisdiction { get; init; }
+
     /// <summary>The cautions that every answer carries.</summary>
     public required IReadOnlyList<string> Cautions { get; init; }
 

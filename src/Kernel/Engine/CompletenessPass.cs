@@ -12,14 +12,15 @@ internal sealed class CompletenessPass
 {
     private readonly RuleCatalogue _catalogue;
     private readonly JudgedVisit _visit;
-    private readonly Func<Finding, IStatement> _inFull;
     private readonly List<Finding> _findings;
+    private readonly List<RuleFace?> _rules;
     private readonly List<OpenAnswer> _open = [];
 
     public CompletenessPass(RuleCatalogue catalogue, JudgedVisit visit)
     {
-        (_catalogue, _visit, _inFull) = (catalogue, visit, InFull);
-        _findings = new List<Finding>(catalogue.Rules.Count * 5 / 4);
+        (_catalogue, _visit) = (catalogue, visit);
+        var expected = catalogue.Rules.Count * 5 / 4;
+        (_findings, _rules) = (new List<Finding>(expected), new List<RuleFace?>(expected));
     }
 
     public IReadOnlyList<Finding> Findings => _findings;
@@ -37,7 +38,7 @@ internal sealed class CompletenessPass
             else if (judgement.Concerns && !judgement.Reported)
                 Add(rule, Failed("its findings were not reported"));
             else
-                AddAll(rule, judgement.Answers, _inFull);
+                AddAll(rule, IsReadInFull(rule, judgement) ? _visit.Judgements.InFull((FirstPassRule)rule).Answers : judgement.Answers);
         }
     }
 
@@ -60,10 +61,10 @@ internal sealed class CompletenessPass
     public void SettleLaw()
     {
         if (LawOfTheDay.Unknown(_catalogue.Header, _visit.AsOf) is { } unknown)
-            _findings.Add(unknown);
+            Keep(unknown, rule: null);
     }
 
-    public Evaluation ToEvaluation(string engineVersion) => new EvaluationBuilder(_catalogue, _visit, _findings, _open).Build(engineVersion);
+    public Evaluation ToEvaluation(string engineVersion) => new EvaluationBuilder(_catalogue, _visit, _findings, _rules, _open).Build(engineVersion);
 
     public Answers ToAnswers() =>
         new(_findings, Outcomes.Combine(OutcomeCounts.Of(_findings), _open.Exists(open => open.Verdict.Missing.Count > 0)));
@@ -79,26 +80,30 @@ internal sealed class CompletenessPass
         .OrderBy(conclusion => conclusion.Subject, PointerOrder.Instance)
         .ThenBy(conclusion => conclusion.Verdict.Message is { } message ? WireText.Sentence(message) : "", StringComparer.Ordinal)];
 
-    private void AddAll(IComplianceRule rule, ImmutableArray<Answer> answers, Func<Finding, IStatement>? inFull = null)
+    /// <summary>What is reported is shown with its evidence, and so is what a loosened limit let pass.</summary>
+    private bool IsReadInFull(IComplianceRule rule, Judgement judgement) =>
+        _visit.Detail == Detail.Problems && (judgement.Concerns || _visit.Judgements.LoosenedFor(rule) is not null);
+
+    private void AddAll(IComplianceRule rule, ImmutableArray<Answer> answers)
     {
         foreach (var answer in answers)
-            Add(rule, answer, inFull);
+            Add(rule, answer);
     }
 
-    private void Add(IComplianceRule rule, Answer answer, Func<Finding, IStatement>? inFull = null)
+    private void Add(IComplianceRule rule, Answer answer)
     {
         var verdict = Shown(rule, answer.Verdict);
-        var finding = _catalogue.FaceOf(rule).FindingOf(answer.Subject, verdict, inFull);
-        _findings.Add(finding);
+        var face = _catalogue.FaceOf(rule);
+        var finding = face.FindingOf(answer.Subject, verdict);
+        Keep(finding, face);
         if (verdict.Missing.Count > 0 || verdict.Due is not null)
             _open.Add(new OpenAnswer(finding, verdict));
     }
 
-    /// <summary>What a rule of the first pass says of the finding's subject, with evidence and sentence.</summary>
-    private Verdict InFull(Finding finding)
+    private void Keep(Finding finding, RuleFace? rule)
     {
-        var rule = (FirstPassRule)((RuleFace)finding.Rule).Rule;
-        return Shown(rule, _visit.Judgements.InFull(rule).Answers.First(answer => answer.Subject == finding.Subject).Verdict);
+        _findings.Add(finding);
+        _rules.Add(rule);
     }
 
     private Verdict Shown(IComplianceRule rule, Verdict verdict) =>

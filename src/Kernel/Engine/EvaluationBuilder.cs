@@ -9,11 +9,13 @@ namespace Kernel.Engine;
 /// <param name="catalogue">The rules.</param>
 /// <param name="visit">What was judged.</param>
 /// <param name="answers">Every answer.</param>
+/// <param name="rules">The rule of each of them; null for what no rule says.</param>
 /// <param name="open">Those of them that ask for something or set a day.</param>
-internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit visit, List<Finding> answers, List<OpenAnswer> open)
+internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit visit, List<Finding> answers, List<RuleFace?> rules, List<OpenAnswer> open)
 {
     public Evaluation Build(string engineVersion)
     {
+        var closing = Closing();
         var findings = InOrder();
         var counts = OutcomeCounts.Of(findings);
         var questions = Questions();
@@ -21,7 +23,7 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit vis
         {
             RecordId = visit.RecordId,
             Outcome = Outcomes.Combine(counts, questions.Count > 0),
-            Closing = Closing(),
+            Closing = closing,
             AsOf = visit.AsOf,
             LookedAtOn = visit.LookedAtOn,
             RuleSet = catalogue.Info,
@@ -44,7 +46,7 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit vis
         var findings = CollectionsMarshal.AsSpan(answers);
         var places = ArrayPool<long>.Shared.Rent(findings.Length);
         for (var i = 0; i < findings.Length; i++)
-            places[i] = ((long)findings[i].Outcome << 48) + ((long)(findings[i].Rule is RuleFace face ? face.Rank : 0) << 24) + i;
+            places[i] = ((long)findings[i].Outcome << 48) + ((long)(rules[i]?.Rank ?? 0) << 24) + i;
 
         places.AsSpan(0, findings.Length).Sort(findings);
         ArrayPool<long>.Shared.Return(places);
@@ -79,9 +81,9 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit vis
     private Closing Closing()
     {
         var blocking = new SortedSet<string>(StringComparer.Ordinal);
-        foreach (var finding in answers)
+        foreach (var (finding, rule) in answers.Zip(rules))
         {
-            if (finding.Outcome is Outcome.Error || (finding.Outcome is Outcome.Unsafe && !IsDealtWith(finding)) || (finding.Outcome is Outcome.Missing && visit.IsWaitedFor(finding)))
+            if (finding.Outcome is Outcome.Error || (finding.Outcome is Outcome.Unsafe && !IsDealtWith(finding, rule)) || (finding.Outcome is Outcome.Missing && visit.IsWaitedFor(finding)))
                 blocking.Add(finding.RuleId);
         }
 
@@ -95,5 +97,5 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit vis
     }
 
     // What follows from findings, such as a danger left in use, ends with them and not by what was done about one.
-    private bool IsDealtWith(Finding finding) => ((RuleFace)finding.Rule).Rule is not InferenceRule && visit.IsDealtWith(finding);
+    private bool IsDealtWith(Finding finding, RuleFace? rule) => rule?.Rule is not InferenceRule && visit.IsDealtWith(finding);
 }

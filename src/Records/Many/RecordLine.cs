@@ -13,7 +13,8 @@ public sealed record RecordLine(long Number, ReadOnlyMemory<byte> Utf8, Fault? F
     public const int MaxBytes = 1024 * 1024;
 
     /// <summary>The record, or every fault of it.</summary>
-    public ReadResult Read() => Fault is null ? RecordReader.Read(Utf8) : new ReadResult([Fault]);
+    /// <param name="jurisdictions">Codes of those whose law the rules hold; null: whatever is written is read.</param>
+    public ReadResult Read(IReadOnlyList<string>? jurisdictions = null) => Fault is null ? RecordReader.Read(Utf8, jurisdictions) : new ReadResult([Fault]);
 
     internal static RecordLine TooLong(long number) =>
         new(number, default, new Fault("#", FaultCodes.TooLong, $"The record is longer than {MaxBytes} bytes and was not read."));

@@ -16,7 +16,7 @@ internal sealed class FaultFinder
     private readonly List<PlacedFault> faults = [];
     private int unlisted;
 
-    public static List<Fault> Find(ReadOnlyMemory<byte> utf8, ServiceRecordValidator validator)
+    public static List<Fault> Find(ReadOnlyMemory<byte> utf8, ServiceRecordValidator validator, IReadOnlyList<string>? jurisdictions = null)
     {
         if (JsonText.Unreadable(utf8.Span) is { } fault)
         {
@@ -25,11 +25,11 @@ internal sealed class FaultFinder
 
         using var document = JsonDocument.Parse(utf8, new JsonDocumentOptions { MaxDepth = RecordReader.MaxDepth });
         var finder = new FaultFinder();
-        finder.Examine(document.RootElement, validator);
+        finder.Examine(document.RootElement, validator, jurisdictions);
         return PlacedFault.Listed(finder.faults, finder.unlisted);
     }
 
-    private void Examine(JsonElement root, ServiceRecordValidator validator)
+    private void Examine(JsonElement root, ServiceRecordValidator validator, IReadOnlyList<string>? jurisdictions)
     {
         if (root.ValueKind != JsonValueKind.Object)
         {
@@ -42,7 +42,12 @@ internal sealed class FaultFinder
         foreach (var fault in validator.Validate(record).Errors.Select(PlacedFault.Of).Where(f => !places.Contains(f.Place)))
         {
             Note(fault);
+            places.Add(fault.Place);
         }
+
+        const string Place = "/jurisdiction";
+        if (record.Jurisdiction is { } code && jurisdictions?.Contains(code, StringComparer.Ordinal) == false && !places.Contains(Place))
+            Note(new(Place, FaultCodes.UnknownValue, FaultTexts.IsNot(code, "one of " + string.Join(", ", jurisdictions))));
     }
 
     /// <summary>Reflection sets init-only members and asks for no required one, so that a record in pieces can be held.</summary>

@@ -2,7 +2,6 @@ using System.Globalization;
 using FluentValidation.Results;
 using Records.Faults;
 using Records.Members;
-using Records.Metadata;
 using Wire;
 
 namespace Records.Reading;

@@ -10,12 +10,12 @@ internal static class CoAlarmOpinions
 
     public static IEnumerable<(string RuleId, Func<Case, IEnumerable<Opinion>> Say)> All =>
     [
-        ("co-alarm-england-new-boiler", Since(2022, 10, 1, c => Needed(c, And(c.IsIn(Jurisdiction.England), c.IsNewBoiler())))),
-        ("co-alarm-england-rented", Since(2022, 10, 1, c => Needed(c, And(c.IsIn(Jurisdiction.England), And(c.IsLet(), c.Record.Premises?.RoomIsLivingSpace))))),
+        ("co-alarm-england-new-boiler", Since(2022, 10, 1, c => Needed(c, And(c.IsIn(Nations.England), c.IsNewBoiler())))),
+        ("co-alarm-england-rented", Since(2022, 10, 1, c => Needed(c, And(c.IsIn(Nations.England), And(c.IsLet(), c.Record.Premises?.RoomIsLivingSpace))))),
         ("co-alarm-place", c => If(c.Record.CoAlarm?.Present, Alarm, () => Within(c.Limit("co-alarm-distance"), c.Record.CoAlarm!.DistanceMm))),
-        ("co-alarm-scotland", Since(2022, 2, 1, c => Needed(c, And(c.IsIn(Jurisdiction.Scotland), !c.IsWorkplace())))),
+        ("co-alarm-scotland", Since(2022, 2, 1, c => Needed(c, And(c.IsIn(Nations.Scotland), !c.IsWorkplace())))),
         ("co-alarm-sounded", c => If(c.Record.CoAlarm is { ActivatedSinceLastVisit: true } ? true : c.Record.CoAlarm?.Present, Alarm, () => Sounded(c.Record.CoAlarm!))),
-        ("co-alarm-wales-rented", Since(2022, 12, 1, c => Needed(c, And(c.IsIn(Jurisdiction.Wales), c.IsLet())))),
+        ("co-alarm-wales-rented", Since(2022, 12, 1, c => Needed(c, And(c.IsIn(Nations.Wales), c.IsLet())))),
         ("co-alarm-works", c => On(Alarm, Works(c))),
     ];
 

@@ -1,4 +1,3 @@
-using Records;
 using static SecondOpinion.Opinions.Reply;
 
 namespace SecondOpinion.Opinions;
@@ -18,9 +17,9 @@ internal static class NewBoilerOpinions
         ("new-boiler-interlock", Since(2018, 4, 6, c => If(InEngland(c), "/commissioning/interlock", () => Yes(c.Record.Commissioning!.Interlock)))),
     ];
 
-    private static bool? InEngland(Case c) => And(c.IsIn(Jurisdiction.England), c.IsNewBoiler());
+    private static bool? InEngland(Case c) => And(c.IsIn(Nations.England), c.IsNewBoiler());
 
     private static IEnumerable<Opinion> Within30Days(Case c, string subject, DateOnly? done) =>
-        If(And(c.IsIn(Jurisdiction.England, Jurisdiction.Wales), c.IsNewBoiler()), subject, () =>
+        If(And(c.IsIn(Nations.England, Nations.Wales), c.IsNewBoiler()), subject, () =>
             Pass(!(done < c.Day()) && (done ?? c.AsOf) <= c.Day().AddDays((int)c.Limit("building-notice-days")!.Max!)));
 }

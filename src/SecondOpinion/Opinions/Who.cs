@@ -36,7 +36,7 @@ internal static class Who
     public static bool? IsNewBoiler(this Case c) =>
         c.Record.Commissioning is { } section ? section.NewBoiler : c.Record.JobType == JobType.Commissioning ? null : false;
 
-    public static bool IsIn(this Case c, params ReadOnlySpan<Jurisdiction> nations) => nations.Contains(c.Record.Jurisdiction);
+    public static bool IsIn(this Case c, params ReadOnlySpan<string> nations) => nations.Contains(c.Record.Jurisdiction);
 
     /// <summary>What lets products out is immediately dangerous once they are found in the room.</summary>
     public static IEnumerable<Opinion> GravestInRoom(this Case c, IEnumerable<Opinion> answer) => c.ProductsAreInRoom() ? Reply.Immediately(answer) : answer;

@@ -2,8 +2,6 @@ using Calculations;
 using Findings;
 using Records;
 using Visits.Computations;
-using Visits.Facts;
-using Visits.Figures;
 using Wire;
 
 namespace Visits.Facts;

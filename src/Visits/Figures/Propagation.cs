@@ -1,6 +1,5 @@
 using Calculations;
 using Visits.Computations;
-using Visits.Facts;
 
 namespace Visits.Figures;
 

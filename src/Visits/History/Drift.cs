@@ -1,4 +1,3 @@
-using Visits.Computations;
 using Visits.Facts;
 
 namespace Visits.History;

@@ -32,22 +32,23 @@ public sealed class ComplianceEngine
     /// <param name="lookup">What was looked up beside it.</param>
     /// <param name="asOf">Whose law; default the date written in <c>finishedAt</c>.</param>
     /// <param name="lookedAtOn">From which day deadlines are seen; default <paramref name="asOf"/>.</param>
-    public Visit VisitOf(ServiceRecord record, Lookup? lookup = null, DateOnly? asOf = null, DateOnly? lookedAtOn = null) =>
-        new(record, Catalogue.Limits, Law, FigureSheet.Of, lookup, asOf, lookedAtOn);
+    /// <param name="detail">How much of what the rules see is kept.</param>
+    public Visit VisitOf(ServiceRecord record, Lookup? lookup = null, DateOnly? asOf = null, DateOnly? lookedAtOn = null, Detail detail = Detail.Everything) =>
+        new(record, Catalogue.Limits, Law, FigureSheet.Of, lookup, asOf, lookedAtOn, detail);
 
     /// <summary>Judges one record. The answer is complete: every rule in force answers once for each of its subjects.</summary>
     /// <inheritdoc cref="VisitOf" path="/param" />
-    public Evaluation Evaluate(ServiceRecord record, Lookup? lookup = null, DateOnly? asOf = null, DateOnly? lookedAtOn = null) =>
-        _engine.Evaluate(VisitOf(record, lookup, asOf, lookedAtOn));
+    public Evaluation Evaluate(ServiceRecord record, Lookup? lookup = null, DateOnly? asOf = null, DateOnly? lookedAtOn = null, Detail detail = Detail.Everything) =>
+        _engine.Evaluate(VisitOf(record, lookup, asOf, lookedAtOn, detail));
 
     /// <summary>As <see cref="Evaluate"/>, without what does not decide: order, figures, duties and hashes.</summary>
     /// <inheritdoc cref="VisitOf" path="/param" />
     public Answers Answer(ServiceRecord record, Lookup? lookup = null, DateOnly? asOf = null, DateOnly? lookedAtOn = null) =>
-        _engine.Answer(VisitOf(record, lookup, asOf, lookedAtOn));
+        _engine.Answer(VisitOf(record, lookup, asOf, lookedAtOn, Detail.Deciding));
 
     /// <summary>The answers alone, in no order, by other limits if given: for tests that judge by the hundred thousand.</summary>
     internal IReadOnlyList<Finding> AnswersTo(ServiceRecord record, LimitBook? limits = null, Lookup? lookup = null) =>
-        _engine.AnswersTo(new Visit(record, limits ?? Catalogue.Limits, Law, FigureSheet.Of, lookup));
+        _engine.AnswersTo(new Visit(record, limits ?? Catalogue.Limits, Law, FigureSheet.Of, lookup, detail: Detail.Deciding));
 
     /// <summary>What the next known change after <paramref name="evaluation"/>'s law would make of it: judges <paramref name="record"/> once more.</summary>
     /// <param name="evaluation">The whole evaluation of the record.</param>
@@ -57,6 +58,6 @@ public sealed class ComplianceEngine
     {
         ArgumentNullException.ThrowIfNull(evaluation);
         ArgumentNullException.ThrowIfNull(record);
-        return _engine.NextChange(evaluation, WireNames.Of(record.Appliance.Fuel), WireNames.Of(record.Jurisdiction), on => Evaluate(record, lookup, on, evaluation.LookedAtOn));
+        return _engine.NextChange(evaluation, WireNames.Of(record.Appliance.Fuel), record.Jurisdiction, on => Evaluate(record, lookup, on, evaluation.LookedAtOn));
     }
 }

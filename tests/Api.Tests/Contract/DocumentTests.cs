@@ -1,6 +1,8 @@
 using System.Text.Json.Nodes;
 using Records;
+using Records.Members;
 using Records.Metadata;
+using Wire;
 
 namespace Api.Tests.Contract;
 

@@ -4,9 +4,9 @@ using ComplianceApi.Guard;
 using ComplianceApi.Problems;
 using Findings;
 using Jobs.Queue;
+using Kernel;
 using Records.Faults;
 using Records.Many;
-using Records.Reading;
 using Storage;
 using Visits.Judging;
 
@@ -83,7 +83,7 @@ internal sealed class AuditReception(
             return Empty;
 
         spool.Position = 0;
-        var judge = new LineJudge(engine, profiles, evaluations, histories, tenant, clock.GetUtcNow());
+        var judge = new LineJudge(engine, profiles, evaluations, histories, tenant, clock.GetUtcNow()) { Detail = include == Include.All ? Detail.Everything : Detail.Problems };
         return await AuditAnswer.WriteAsync(ManyRecords.ReadAsync(spool, format, cancel), read, replaced, judge, include, cancel) is { } answer
             ? TypedResults.Stream(answer, RowStream.LinesMediaType)
             : AnswerTooLong;

@@ -5,7 +5,6 @@ using Calculations;
 using ComplianceApi.Api.Requests;
 using ComplianceApi.Problems;
 using Records.Faults;
-using Records.Metadata;
 using Records.Reading;
 using Records.Values;
 using Visits.Computations;

@@ -6,9 +6,11 @@ using Kernel;
 using Kernel.Catalogues;
 using Microsoft.OpenApi;
 using Records;
+using Records.Members;
 using Records.Metadata;
 using Records.Values;
 using Storage;
+using Wire;
 
 namespace ComplianceApi.Api.OpenApi;
 

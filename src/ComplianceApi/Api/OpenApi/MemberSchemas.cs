@@ -3,8 +3,10 @@ using System.Reflection;
 using System.Text.Json.Nodes;
 using ComplianceApi.Api.Schemas;
 using Microsoft.OpenApi;
+using Records.Members;
 using Records.Metadata;
 using Swashbuckle.AspNetCore.SwaggerGen;
+using Wire;
 
 namespace ComplianceApi.Api.OpenApi;
 
@@ -22,6 +24,8 @@ internal sealed class MemberSchemas : ISchemaFilter
             return;
 
         own.Type &= ~JsonSchemaType.Null;
+        if (context.MemberInfo is null && own.Properties is { Count: > 0 })
+            ValueSets.Refer(own, context.Type, context.SchemaGenerator, context.SchemaRepository);
         var isRecord = Array.Exists((context.MemberInfo?.DeclaringType ?? context.Type).GetProperties(), member => member.IsDefined(typeof(AskAttribute)));
         if (context.MemberInfo is PropertyInfo property)
             Describe(own, property);

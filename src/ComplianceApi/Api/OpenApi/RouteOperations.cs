@@ -29,7 +29,7 @@ internal sealed class RouteOperations : IOperationFilter
         }
 
         foreach (var parameter in metadata.OfType<QueryParameters>().SelectMany(declared => declared.All))
-            Add(ParameterLocation.Query, parameter.Name, parameter.Description, SchemaOf(parameter, context.SchemaRepository));
+            Add(ParameterLocation.Query, parameter.Name, parameter.Description, SchemaOf(parameter, context));
         if (metadata.OfType<TakesIdempotencyKey>().SingleOrDefault() is { } key)
             Add(ParameterLocation.Header, IdempotencyKey.Header, key.Description, IdempotencyKey.Schema);
         if (metadata.OfType<RevalidatedMetadata>().Any())
@@ -84,8 +84,16 @@ internal sealed class RouteOperations : IOperationFilter
     }
 
     /// <summary>An enumeration is described once, whichever of the body and the queries have it.</summary>
-    private static IOpenApiSchema SchemaOf(QueryParameter parameter, SchemaRepository known)
+    private static IOpenApiSchema SchemaOf(QueryParameter parameter, OperationFilterContext context)
     {
+        var known = context.SchemaRepository;
+        if (parameter.ValueSet is { } set)
+        {
+            var reference = ValueSets.Of(set, context.SchemaGenerator, known);
+            reference.Default = parameter.Schema.Default;
+            return reference;
+        }
+
         if (parameter.Enumeration is not { } type)
             return parameter.Schema;
 

@@ -1,9 +1,11 @@
 using ComplianceApi.Api.Requests;
+using ComplianceApi.Api.Schemas;
 using ComplianceApi.Guard;
 using Findings;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Records;
 using Visits.Judging;
+using Wire;
 
 namespace ComplianceApi.Api.Questions;
 
@@ -12,7 +14,7 @@ public static class QuestionRoutes
 {
     private static readonly QueryParameter<JobType> JobTypeOf = Query.OneOf("jobType", "What the visit is for.", JobType.AnnualService);
 
-    private static readonly QueryParameter<Jurisdiction> JurisdictionOf = Query.OneOf("jurisdiction", "Whose law applies (ISO 3166-2).", Jurisdiction.England);
+    private static readonly QueryParameter<string> JurisdictionOf = Query.Jurisdiction("Whose law applies (ISO 3166-2).", ShippedRules.Header.UsualJurisdiction);
 
     private static readonly QueryParameter<Fuel> FuelOf = Query.OneOf("fuel", "The gas that the appliance burns.", Fuel.NaturalGas);
 
@@ -39,7 +41,8 @@ public sealed class QuestionList
     public required JobType JobType { get; init; }
 
     /// <summary>Whose law.</summary>
-    public required Jurisdiction Jurisdiction { get; init; }
+    [ValuesOf(ValueSets.Jurisdiction)]
+    public required string Jurisdiction { get; init; }
 
     /// <summary>The gas.</summary>
     public required Fuel Fuel { get; init; }
@@ -59,7 +62,7 @@ public sealed class QuestionList
     /// <summary>How many there are.</summary>
     public required int Total { get; init; }
 
-    internal static QuestionList Of(ComplianceEngine engine, JobType jobType, Jurisdiction jurisdiction, Fuel fuel, FlueType flueType, DateTimeOffset now)
+    internal static QuestionList Of(ComplianceEngine engine, JobType jobType, string jurisdiction, Fuel fuel, FlueType flueType, DateTimeOffset now)
     {
         var visit = TypicalVisit.Of(jobType, jurisdiction, fuel, flueType, now);
         var evaluation = engine.Evaluate(visit);

@@ -6,7 +6,7 @@ namespace ComplianceApi.Api.Questions;
 /// <summary>A visit of some kind before anything is recorded: each list holds the elements that a visit usually has, still blank.</summary>
 internal static class TypicalVisit
 {
-    public static ServiceRecord Of(JobType jobType, Jurisdiction jurisdiction, Fuel fuel, FlueType flueType, DateTimeOffset now) => new()
+    public static ServiceRecord Of(JobType jobType, string jurisdiction, Fuel fuel, FlueType flueType, DateTimeOffset now) => new()
     {
         RecordId = "questions",
         JobType = jobType,

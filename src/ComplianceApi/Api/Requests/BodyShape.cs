@@ -3,7 +3,6 @@ using ComplianceApi.Api.Schemas;
 using ComplianceApi.Problems;
 using Microsoft.OpenApi;
 using Records.Faults;
-using Records.Reading;
 using Wire;
 
 namespace ComplianceApi.Api.Requests;

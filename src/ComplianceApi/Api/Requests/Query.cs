@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
+using ComplianceApi.Api.Schemas;
 using Microsoft.OpenApi;
 using Records.Values;
 using Wire;
@@ -20,6 +21,14 @@ public static class Query
     /// <summary>One of some words, or none.</summary>
     public static QueryParameter<string?> Word(string name, string description, IReadOnlyList<string> words) =>
         OneOf(name, description, null, [.. words.Select(word => (word, (string?)word))]);
+
+    /// <summary>One of those whose law the rules hold.</summary>
+    public static QueryParameter<string> Jurisdiction(string description, string absent) =>
+        OneOf("jurisdiction", description, absent, [.. ShippedRules.Jurisdictions.Select(place => (place.Code, place.Code))], ValueSets.Jurisdiction);
+
+    /// <summary>One of those whose law the rules hold, or none.</summary>
+    public static QueryParameter<string?> JurisdictionOrAny(string description) =>
+        OneOf("jurisdiction", description, null, [.. ShippedRules.Jurisdictions.Select(place => (place.Code, (string?)place.Code))], ValueSets.Jurisdiction);
 
     /// <summary>true or false.</summary>
     public static QueryParameter<bool> Flag(string name, string description, bool absent) =>
@@ -125,7 +134,7 @@ public static class Query
 
     private static OpenApiSchema AnyText => new() { Type = JsonSchemaType.String, MinLength = 1, MaxLength = 200 };
 
-    private static QueryParameter<T> OneOf<T>(string name, string description, T absent, IReadOnlyList<(string Name, T Value)> values) =>
+    private static QueryParameter<T> OneOf<T>(string name, string description, T absent, IReadOnlyList<(string Name, T Value)> values, string? valueSet = null) =>
         new(name, description, absent, (string text, out T value) =>
         {
             var found = values.FirstOrDefault(pair => pair.Name == text);
@@ -134,6 +143,7 @@ public static class Query
         })
         {
             Expected = "one of " + string.Join(", ", values.Select(pair => pair.Name)),
+            ValueSet = valueSet,
             Enumeration = (Nullable.GetUnderlyingType(typeof(T)) ?? typeof(T)) is { IsEnum: true } type ? type : null,
             Schema = new OpenApiSchema
             {

@@ -1,3 +1,4 @@
+using ComplianceApi.Api.Schemas;
 using Microsoft.OpenApi;
 
 namespace ComplianceApi.Api.Requests;
@@ -19,6 +20,9 @@ public abstract class QueryParameter(string name, string description)
 
     /// <summary>The enumeration whose values it takes, where it is one: the documents then name it, so that clients have one type for it.</summary>
     public Type? Enumeration { get; init; }
+
+    /// <summary>The set of values that it takes where the rules bring them (see <see cref="ValueSets"/>); the documents then name it.</summary>
+    public string? ValueSet { get; init; }
 
     /// <summary>Whether a value can be read from <paramref name="text"/>.</summary>
     public abstract bool Allows(string text);

@@ -5,7 +5,6 @@ using Jobs.Previews;
 using Kernel;
 using Kernel.Catalogues;
 using Records.Faults;
-using Records.Reading;
 
 namespace ComplianceApi.Api.RuleChanges;
 

@@ -20,7 +20,7 @@ public static class CatalogueRoutes
 
     private static readonly QueryParameter<Fuel?> ForFuel = Query.OneOfOrAny<Fuel>("fuel", "Only limits for this gas.");
 
-    private static readonly QueryParameter<Records.Jurisdiction?> Where = Query.OneOfOrAny<Records.Jurisdiction>("jurisdiction", "Only limits that apply there (ISO 3166-2).");
+    private static readonly QueryParameter<string?> Where = Query.JurisdictionOrAny("Only limits that apply there (ISO 3166-2).");
 
     /// <summary>Maps the routes.</summary>
     public static void MapCatalogue(this IEndpointRouteBuilder v1)
@@ -79,7 +79,7 @@ public static class CatalogueRoutes
         return TypedResults.Ok(engine.Catalogue.Limits.Definitions.Concat(engine.Catalogue.Limits.Overrides)
             .Where(limit => !(limit.InForceFrom > day) && !(limit.InForceTo < day))
             .Where(limit => fuel is null || limit.Fuels?.Contains(WireNames.Of(fuel.Value), StringComparer.Ordinal) != false)
-            .Where(limit => jurisdiction is null || limit.Jurisdictions?.Contains(WireNames.Of(jurisdiction.Value), StringComparer.Ordinal) != false)
+            .Where(limit => jurisdiction is null || limit.Jurisdictions?.Contains(jurisdiction, StringComparer.Ordinal) != false)
             .PageOf(request));
     }
 

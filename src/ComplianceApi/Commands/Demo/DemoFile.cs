@@ -1,7 +1,5 @@
-using Kernel.Catalogues;
+using ComplianceApi.Api.Schemas;
 using Records.Many;
-using Rules;
-using Visits;
 using Wording;
 
 namespace ComplianceApi.Commands.Demo;
@@ -16,7 +14,7 @@ public static class DemoFile
     /// <param name="stop">Cancels the operation.</param>
     public static async Task<int> SaveAsync(FileInfo file, TextWriter output, TextWriter error, CancellationToken stop)
     {
-        var records = DemoMonth.Records(RuleCatalogue.Of(RecordModel.Instance, typeof(RuleIds).Assembly).ExampleRecord).Select(one => one.Json).ToList();
+        var records = DemoMonth.Records(ShippedRules.Read().ExampleRecord).Select(one => one.Json).ToList();
         try
         {
             await using (var stream = file.Create())

@@ -1,10 +1,10 @@
 using Findings;
 using Kernel;
 using NRules.Fluent.Dsl;
-using Records;
+using Rules.Paperwork;
 using Visits;
 
-namespace Rules.Paperwork;
+namespace Rules.Jurisdictions.England;
 
 [Name(RuleIds.NewBoilerEfficiency), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "Part L")]
 [Description("A new gas boiler in an existing dwelling has a seasonal efficiency of at least 92 %")]
@@ -14,7 +14,7 @@ public sealed class NewBoilerEfficiencyRule : NewBoilerRule
 {
     protected override string SubjectPointer => "/commissioning/seasonalEfficiencyPercent";
 
-    protected override bool IsLawHere(Visit visit) => visit.Record.Jurisdiction == Jurisdiction.England;
+    protected override bool IsLawHere(Visit visit) => visit.Record.Jurisdiction == Codes.England;
 
     protected override Verdict Assess(Visit visit, Look look)
     {

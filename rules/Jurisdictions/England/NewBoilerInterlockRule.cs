@@ -1,10 +1,10 @@
 using Findings;
 using Kernel;
 using NRules.Fluent.Dsl;
-using Records;
+using Rules.Paperwork;
 using Visits;
 
-namespace Rules.Paperwork;
+namespace Rules.Jurisdictions.England;
 
 [Name(RuleIds.NewBoilerInterlock), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "Part L")]
 [Description("A new gas boiler in an existing dwelling stops when nothing asks for heat")]
@@ -14,7 +14,7 @@ public sealed class NewBoilerInterlockRule : NewBoilerRule
 {
     protected override string SubjectPointer => "/commissioning/interlock";
 
-    protected override bool IsLawHere(Visit visit) => visit.Record.Jurisdiction == Jurisdiction.England;
+    protected override bool IsLawHere(Visit visit) => visit.Record.Jurisdiction == Codes.England;
 
     protected override Verdict Assess(Visit visit, Look look)
     {

@@ -1,10 +1,10 @@
 using Findings;
 using Kernel;
 using NRules.Fluent.Dsl;
-using Records;
+using Rules.CoAlarm;
 using Visits;
 
-namespace Rules.CoAlarm;
+namespace Rules.Jurisdictions.Scotland;
 
 [Name(RuleIds.CoAlarmScotland), Topic(Topics.CoAlarm), Cites("TOLERABLE-STANDARD"), InForce(From = "2022-02-01")]
 [Description("In Scotland every home with a boiler has a carbon monoxide detector")]
@@ -14,7 +14,7 @@ public sealed class CoAlarmScotlandRule : VisitRule
 {
     protected override string SubjectPointer => "/coAlarm";
 
-    protected override bool? Applies(Visit visit) => visit.IsIn(Jurisdiction.Scotland) & visit.IsAHome;
+    protected override bool? Applies(Visit visit) => visit.IsIn(Codes.Scotland) & visit.IsAHome;
 
     protected override Verdict Assess(Visit visit, Look look) => look.JudgeAlarm(visit, "the tolerable standard asks every home with a boiler for one");
 }

@@ -1,10 +1,10 @@
 using Findings;
 using Kernel;
 using NRules.Fluent.Dsl;
-using Records;
+using Rules.Paperwork;
 using Visits;
 
-namespace Rules.Paperwork;
+namespace Rules.Jurisdictions.England;
 
 [Name(RuleIds.NewBoilerExtraMeasure), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "Part L")]
 [Description("With a new combination boiler in an existing dwelling one further energy measure is fitted")]
@@ -14,7 +14,7 @@ public sealed class NewBoilerExtraMeasureRule : NewBoilerRule
 {
     protected override string SubjectPointer => "/commissioning/extraMeasure";
 
-    protected override bool IsLawHere(Visit visit) => visit.Record.Jurisdiction == Jurisdiction.England;
+    protected override bool IsLawHere(Visit visit) => visit.Record.Jurisdiction == Codes.England;
 
     // The record does not say whether the boiler is a combination boiler, so an absent measure is no gap by itself.
     protected override Verdict Assess(Visit visit, Look look) => look.Note(visit.Record.Commissioning?.ExtraMeasure) is { } measure

@@ -1,10 +1,10 @@
 using Findings;
 using Kernel;
 using NRules.Fluent.Dsl;
-using Records;
+using Rules.Paperwork;
 using Visits;
 
-namespace Rules.Paperwork;
+namespace Rules.Jurisdictions.England;
 
 [Name(RuleIds.NewBoilerDesignFlow), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "Part L")]
 [Description("A new or wholly replaced heating system is designed for a flow of at most 55 degrees where that is feasible")]
@@ -14,7 +14,7 @@ public sealed class NewBoilerDesignFlowRule : NewBoilerRule
 {
     protected override string SubjectPointer => "/commissioning/designFlowC";
 
-    protected override bool IsLawHere(Visit visit) => visit.Record.Jurisdiction == Jurisdiction.England;
+    protected override bool IsLawHere(Visit visit) => visit.Record.Jurisdiction == Codes.England;
 
     // The record does not say whether the whole system is new: never more than advice.
     protected override Verdict Assess(Visit visit, Look look)

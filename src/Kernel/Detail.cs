@@ -1,0 +1,14 @@
+namespace Kernel;
+
+/// <summary>How much of what the rules see is kept.</summary>
+public enum Detail
+{
+    /// <summary>What decides, and nothing else: for whoever reads outcomes alone.</summary>
+    Deciding,
+
+    /// <summary>Sentence and evidence of what is reported, and of what a loosened limit let pass.</summary>
+    Problems,
+
+    /// <summary>Sentence and evidence of every answer: for whatever is stored or shown whole.</summary>
+    Everything,
+}
