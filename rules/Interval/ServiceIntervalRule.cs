@@ -3,6 +3,7 @@ using Kernel;
 using NRules.Fluent.Dsl;
 using Records;
 using Visits;
+using Visits.Facts;
 
 namespace Rules.Interval;
 

@@ -15,6 +15,13 @@ public static class EarlierVisit
         ? stated.FinishedAt?.Date ?? stated.DeemedOn
         : visit.Earlier.FirstOrDefault(counts)?.Date;
 
+    /// <summary>The visit before this one, on another day: what is recorded twice on one day is one visit.</summary>
+    public static PastVisit? DayBefore(this Visit visit)
+    {
+        ArgumentNullException.ThrowIfNull(visit);
+        return visit.Earlier.FirstOrDefault(earlier => earlier.Date != visit.Date);
+    }
+
     /// <summary>
     /// How the dates of the previous visit contradict each other or this visit; null when they do not. A check counts at most two
     /// months after it was made (regulation 36A).

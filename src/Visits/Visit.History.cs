@@ -27,34 +27,3 @@ public sealed partial class Visit
     private bool IsOfThisMaker(PastVisit visit) =>
         string.Equals((visit.Maker ?? "").Trim(), (Appliance.Maker ?? "").Trim(), StringComparison.OrdinalIgnoreCase);
 }
-
-/// <summary>The trade's words for an earlier visit.</summary>
-public static class PastVisitWords
-{
-    /// <summary>A visit of this kind?</summary>
-    public static bool Was(this PastVisit visit, JobType jobType)
-    {
-        ArgumentNullException.ThrowIfNull(visit);
-        return visit.JobType == WireNames.Of(jobType);
-    }
-
-    /// <summary>The visit before this one, on another day: what is recorded twice on one day is one visit.</summary>
-    public static PastVisit? DayBefore(this Visit visit)
-    {
-        ArgumentNullException.ThrowIfNull(visit);
-        return visit.Earlier.FirstOrDefault(earlier => earlier.Date != visit.Date);
-    }
-
-    /// <summary>What was measured then under this name; null where nothing was.</summary>
-    public static PastValue? Value(this PastVisit visit, string name)
-    {
-        ArgumentNullException.ThrowIfNull(visit);
-        foreach (var value in visit.Values)
-        {
-            if (value.Name == name)
-                return value;
-        }
-
-        return null;
-    }
-}

@@ -21,10 +21,10 @@ public sealed partial class ArrowTests
         ["Visits"] = ["Calculations", "Findings", "Kernel", "Records", "Wire"],
         ["Rules"] = ["Calculations", "Findings", "Kernel", "Records", "Visits", "Wire"],
         ["Storage"] = ["Findings", "Records", "Visits", "Wire"],
-        ["Checking"] = ["Findings", "Kernel", "Records", "Storage", "Visits"],
+        ["Checking"] = ["Findings", "Kernel", "Records", "Storage", "Visits", "Wire"],
         ["Jobs"] = ["Calculations", "Checking", "Findings", "Kernel", "Records", "Storage", "Visits", "Wire"],
-        ["Wording"] = ["Findings", "Jobs", "Kernel", "Records", "Wire"],
-        ["SecondOpinion"] = ["Calculations", "Findings", "Records"],
+        ["Wording"] = ["Findings", "Jobs", "Visits", "Wire"],
+        ["SecondOpinion"] = ["Calculations", "Findings", "Records", "Wire"],
         ["ComplianceApi"] = ["Calculations", "Checking", "Findings", "Jobs", "Kernel", "Records", "Rules", "Storage", "Visits", "Wire", "Wording"],
     };
 

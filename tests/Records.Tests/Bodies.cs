@@ -12,12 +12,12 @@ internal static class Bodies
 {
     public static string Example { get; } = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "example-record.json"));
 
+    private static readonly string[] Jurisdictions = ["GB-ENG", "GB-SCT", "GB-WLS"];
+
     /// <summary>A record that has every member once, made from the metadata: the middle of each range, the first of each enumeration.</summary>
     public static string Full { get; } = FullSection(RecordMembers.Root).ToJsonString();
 
     public static ReadResult Read(string json) => RecordReader.Read(Encoding.UTF8.GetBytes(json), Jurisdictions);
-
-    private static readonly string[] Jurisdictions = ["GB-ENG", "GB-SCT", "GB-WLS"];
 
     /// <summary>The example with raw JSON (which may be wrong JSON) at a place; a new member where the place is not there.</summary>
     public static string With(string place, string rawJson) => With(Example, place, rawJson);
@@ -49,6 +49,7 @@ internal static class Bodies
     {
         { IsSection: true } => FullSection(member.Members),
         { Pattern: "/defects/*/subject" or "/work/notDone/*/what" or "/work/withdrawn/*/what" } => "/flue",
+        { Pattern: "/jurisdiction" } => Jurisdictions[0],
         { Pattern: "/previousVisit/finishedAt" } => "2025-09-14T10:25:00Z",
         { AllowedValues: [var first, ..] } => first,
         { Unit: not null } => (member.Minimum + member.Maximum) / 2,

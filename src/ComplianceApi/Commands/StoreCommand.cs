@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Rules;
+using Rules.Law;
 using Storage;
 using Wording;
 

@@ -21,7 +21,7 @@ internal static class OverrideShape
             .. given.Where(member => Members.All(known => known.Name != member.Key)).Select(member => $"has a member '{member.Key}', which no limit has"),
             .. given.Where(member => member.Count() > 1).Select(member => $"has more than one member '{member.Key}'"),
             .. Members.Where(known => known.IsRequired && !given.Contains(known.Name)).Select(known => $"does not say '{known.Name}'"),
-            .. Members.Where(known => given[known.Name].Any(value => !Fits(value, known))).Select(known => $"says '{known.Name}' in a form that it does not have in the items of /v1/limits"),
+            .. Members.Where(known => given[known.Name].Any(value => !Fits(value, known))).Select(known => $"says '{known.Name}' in a form in which no limit has it"),
         ];
     }
 

@@ -38,16 +38,13 @@ internal sealed class FaultFinder
         }
 
         var record = (ServiceRecord)ReadSection(root, RecordMembers.Record, "");
+        if (record.Jurisdiction is { } code && jurisdictions?.Contains(code, StringComparer.Ordinal) == false)
+            Note(new("/jurisdiction", FaultCodes.UnknownValue, FaultTexts.IsNot(code, "one of " + string.Join(", ", jurisdictions))));
         var places = faults.Select(f => f.Place).ToHashSet(StringComparer.Ordinal);
         foreach (var fault in validator.Validate(record).Errors.Select(PlacedFault.Of).Where(f => !places.Contains(f.Place)))
         {
             Note(fault);
-            places.Add(fault.Place);
         }
-
-        const string Place = "/jurisdiction";
-        if (record.Jurisdiction is { } code && jurisdictions?.Contains(code, StringComparer.Ordinal) == false && !places.Contains(Place))
-            Note(new(Place, FaultCodes.UnknownValue, FaultTexts.IsNot(code, "one of " + string.Join(", ", jurisdictions))));
     }
 
     /// <summary>Reflection sets init-only members and asks for no required one, so that a record in pieces can be held.</summary>

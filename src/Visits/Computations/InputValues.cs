@@ -1,7 +1,5 @@
 using Calculations;
 using Findings;
-using Visits.Facts;
-using Visits.Figures;
 
 namespace Visits.Computations;
 

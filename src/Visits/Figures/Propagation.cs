@@ -33,7 +33,7 @@ internal static class Propagation
         var names = measured.ConvertAll(given => given.Name);
         var inputs = measured.Select(given => Inside(computation.Inputs.First(input => input.Name == given.Name), given)).OfType<Measured>().ToArray();
         return inputs.Length == measured.Count && CanMove(computation, values, names, inputs)
-            ? Facts.Digits.Keep(Uncertainty.Combined(x => (double)computation.NumberOf(values.With(names, x))!.Value, inputs), Digits)
+            ? Computations.Digits.Keep(Uncertainty.Combined(x => (double)computation.NumberOf(values.With(names, x))!.Value, inputs), Digits)
             : null;
     }
 

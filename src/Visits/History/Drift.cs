@@ -1,3 +1,4 @@
+using Visits.Computations;
 using Visits.Facts;
 
 namespace Visits.History;

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace Visits.Facts;
+namespace Visits.Computations;
 
 /// <summary>Numbers of scientific functions and decimals, each as the nearest of the other kind.</summary>
 /// <remarks>Most numbers of a record are short and take a quick way; the others go by their text. The two give the same.</remarks>

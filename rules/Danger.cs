@@ -2,7 +2,7 @@ using Findings;
 using Records;
 using Visits;
 
-namespace Rules.UnsafeSituation;
+namespace Rules;
 
 /// <summary>What the inference rules ask of findings and defects, as plain calls: the engine compares conditions and overlooks parts of richer ones.</summary>
 internal static class Danger

@@ -4,7 +4,7 @@ using Rules.Interval;
 using Rules.Tightness;
 using Visits;
 
-namespace Rules;
+namespace Rules.Law;
 
 /// <summary>What figures, history and store ask of the law.</summary>
 public sealed class VisitLaw : IVisitLaw

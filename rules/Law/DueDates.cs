@@ -6,7 +6,7 @@ using Rules.Interval;
 using Visits;
 using Wire;
 
-namespace Rules;
+namespace Rules.Law;
 
 /// <summary>What falls due after a visit, by its record. A day that the record does not give rise to is not guessed.</summary>
 internal static class DueDates

@@ -2,7 +2,7 @@ using Calculations;
 using Findings;
 using Kernel;
 
-namespace Visits.Figures;
+namespace Visits.Computations;
 
 /// <summary>A value that goes into a figure: from the record, from another figure, or a constant.</summary>
 /// <param name="Name">Input of the computation.</param>
@@ -42,7 +42,7 @@ internal sealed record Given(string Name, object? Value)
     public static Given Of(string name, Figure? figure) => new(name, figure?.Value) { Figure = figure, Uncertainty = (double?)figure?.Uncertainty };
 
     /// <summary>The fuel.</summary>
-    public static Given Fuel(Visit visit) => new("fuel", (GasFamily?)visit.GasFamily) { At = FuelPointer, IsExact = true };
+    public static Given Fuel(GasFamily gas) => new("fuel", (GasFamily?)gas) { At = FuelPointer, IsExact = true };
 
     /// <summary>A day.</summary>
     public static Given Day(string name, DateOnly? day, params string[] pointers) => new(name, day) { At = pointers, IsExact = true };
