@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using System.CommandLine.Invocation;
+using ComplianceApi.Api.Schemas;
 using ComplianceApi.Commands;
 using ComplianceApi.Commands.Audit;
 using ComplianceApi.Commands.Demo;
@@ -16,7 +17,7 @@ internal static class CommandLine
     {
         ["check"] = ["check rules/example-record.json", "check monday.ndjson tuesday.ndjson --format json"],
         ["audit"] = ["audit month.ndjson", "audit month.csv --format csv > findings.csv", "audit month.ndjson --format junit > results.xml --report month.html"],
-        ["questions"] = ["questions", "questions --job-type landlordCheck --jurisdiction GB-WLS --fuel propane"],
+        ["questions"] = ["questions", $"questions --job-type landlordCheck --jurisdiction {ShippedRules.Jurisdictions[^1].Code} --fuel propane"],
         ["rules"] = ["rules", "rules --topic combustion", "rules combustion-ratio"],
         [Serve] = ["serve", "serve --urls http://127.0.0.1:5081 --Store:Path=other.db --Store:Create=true"],
         ["demo"] = ["demo --once", "demo --urls http://127.0.0.1:5081", "demo --save month.csv"],

@@ -32,7 +32,7 @@ public static class WireText
     /// <summary>A sentence that is put together piece by piece, as <see cref="Sentence"/> would.</summary>
     internal static DefaultInterpolatedStringHandler Begin(int literalLength, int formattedCount) => new(literalLength, formattedCount, Words.Instance);
 
-    /// <summary>gasValveInlet is said as "gas valve inlet", diaphragmU6 as "diaphragm U6"; codes such as GB-ENG stay.</summary>
+    /// <summary>afterWork is said as "after work", kindU6 as "kind U6"; codes such as XX-ABC stay.</summary>
     private static string Spoken(string wireName) => SpokenNames.GetOrAdd(wireName, static name => Speak(name));
 
     private static string Speak(string wireName) => wireName.Contains('-', StringComparison.Ordinal)

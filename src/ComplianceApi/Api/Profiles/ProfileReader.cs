@@ -21,7 +21,7 @@ public static class ProfileReader
     private const string Section = "#/makerLimits";
     private const string Decision = "#/decisionReference";
 
-    private const string Opening = """{"recordId":"profile","jobType":"annualService","jurisdiction":"GB-ENG","finishedAt":"2000-01-01T00:00:00Z","appliance":{"fuel":"naturalGas"},"makerLimits":""";
+    private const string Opening = """{"recordId":"profile","jobType":"annualService","jurisdiction":"none","finishedAt":"2000-01-01T00:00:00Z","appliance":{"fuel":"naturalGas"},"makerLimits":""";
 
     /// <summary>The limits, or every fault of the body.</summary>
     public static bool TryRead(ReadOnlyMemory<byte> utf8, [NotNullWhen(true)] out MakerLimits? limits, [NotNullWhen(false)] out ProblemResult? problem)
