@@ -4,7 +4,6 @@ using Kernel;
 using NRules.Fluent.Dsl;
 using Records;
 using Rules.AmbientAir;
-using Rules.UnsafeSituation;
 using Visits;
 using Visits.Computations;
 

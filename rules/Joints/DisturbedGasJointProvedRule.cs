@@ -3,7 +3,6 @@ using Kernel;
 using NRules.Fluent.Dsl;
 using Records;
 using Rules.Tightness;
-using Rules.UnsafeSituation;
 using Visits;
 
 namespace Rules.Joints;

@@ -2,7 +2,6 @@ using Findings;
 using Kernel;
 using NRules.Fluent.Dsl;
 using Records;
-using Rules.UnsafeSituation;
 using Visits;
 
 namespace Rules.Tightness;

@@ -1,7 +1,6 @@
 using Findings;
 using Records;
 using Visits.Facts;
-using Wire;
 
 namespace Visits;
 

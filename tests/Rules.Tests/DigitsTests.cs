@@ -1,5 +1,4 @@
 using Visits.Computations;
-using Visits.Facts;
 
 namespace Rules.Tests;
 

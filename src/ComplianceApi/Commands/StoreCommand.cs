@@ -1,5 +1,4 @@
 using System.CommandLine;
-using Rules;
 using Rules.Law;
 using Storage;
 using Wording;

@@ -3,7 +3,6 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Kernel;
 using Records.Faults;
-using Visits.Facts;
 
 namespace Visits.Computations;
 

@@ -3,13 +3,13 @@ using ComplianceApi.Configuration;
 using Findings;
 using Jobs;
 using Kernel;
-using Kernel.Catalogues;
 using Microsoft.OpenApi;
 using Records;
 using Records.Members;
 using Records.Metadata;
 using Records.Values;
 using Storage;
+using Visits.History;
 using Wire;
 
 namespace ComplianceApi.Api.OpenApi;
@@ -38,7 +38,7 @@ public static class Documents
     public const string KeyScheme = "key";
 
     private static readonly Assembly[] Described =
-        [typeof(Documents).Assembly, typeof(ServiceRecord).Assembly, typeof(Evaluation).Assembly, typeof(LimitDefinition).Assembly, typeof(RuleCase).Assembly, typeof(ApplianceProfile).Assembly, typeof(AuditStatus).Assembly];
+        [typeof(Documents).Assembly, typeof(ServiceRecord).Assembly, typeof(Evaluation).Assembly, typeof(LimitDefinition).Assembly, typeof(ReadingTrend).Assembly, typeof(ApplianceProfile).Assembly, typeof(AuditStatus).Assembly];
 
     /// <summary>Adds what makes the documents.</summary>
     public static void AddTo(IServiceCollection services)
