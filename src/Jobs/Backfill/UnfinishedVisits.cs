@@ -1,3 +1,4 @@
+using Checking;
 using Dapper;
 using Jobs.Queue;
 using Storage;
@@ -27,22 +28,20 @@ public sealed class UnfinishedVisits(Database database, ProfileStore profiles, A
         {
             var tenant = new Tenant(ofTenant.Key);
             var stored = await _stored.FindAsync(tenant, ofTenant.Select(row => row.EvaluationId), cancel);
-            var lookups = new StoredLookups(profiles, tenant, cancel);
+            var check = new StoredRecordCheck(profiles, tenant);
             foreach (var row in ofTenant)
-                await FinishAsync(tenant, row.EvaluationId, stored.GetValueOrDefault(row.EvaluationId), lookups, cancel);
+                await FinishAsync(tenant, row.EvaluationId, stored.GetValueOrDefault(row.EvaluationId), check, cancel);
         }
 
         return rows.Count > 0;
     }
 
-    private async Task FinishAsync(Tenant tenant, string evaluationId, StoredVisit? visit, StoredLookups lookups, CancellationToken cancel)
+    private async Task FinishAsync(Tenant tenant, string evaluationId, StoredVisit? visit, StoredRecordCheck check, CancellationToken cancel)
     {
         // What the present reader refuses, or was judged by a profile that is gone, gives no dates: none are guessed.
-        var record = visit?.ReadRecord();
-        var facts = record is null ? null : VisitRows.FactsOf(record, visit!.ReadEvaluation(), visits.Law);
-        var due = record is not null && await lookups.OfAsync(visit!.ReadFrame().Context) is { } beside
-            ? VisitRows.DueRows(tenant.Name, evaluationId, record.FinishedAt.Value, visits.DueOf(record, beside)).ToList()
-            : [];
+        var facts = visit?.ReadRecord() is { } record ? VisitRows.FactsOf(record, visit.ReadEvaluation(), visits.Law) : null;
+        var was = await check.LookUpAsync(visit, cancel);
+        var due = was.IsThere ? VisitRows.DueRows(tenant.Name, evaluationId, was.Record.FinishedAt.Value, visits.DueOf(was.Record, was.Beside)).ToList() : [];
         var asked = new { tenant = tenant.Name, evaluationId, facts };
         await database.WriteAsync(
             async transaction =>

@@ -1,5 +1,6 @@
 using System.Data.Common;
 using System.Text;
+using Checking;
 using Jobs.Queue;
 using Kernel.Catalogues;
 using Storage;
@@ -29,7 +30,7 @@ public sealed class PreviewWork(Database database, CandidateEngines engines, Pro
 
         var ids = chunk.Lines.Select(line => Encoding.UTF8.GetString(line.Utf8.Span)).ToList();
         var stored = await _visits.FindAsync(chunk.Tenant, ids, cancel);
-        var lookups = new StoredLookups(profiles, chunk.Tenant, cancel);
+        var check = new StoredRecordCheck(profiles, chunk.Tenant);
         var (sums, rows) = (new PreviewParts(), new List<object?[]>());
         foreach (var (line, id) in chunk.Lines.Zip(ids))
         {
@@ -48,20 +49,15 @@ public sealed class PreviewWork(Database database, CandidateEngines engines, Pro
         {
             try
             {
-                if (visit is null)
-                    return "It is no longer stored.";
-                if (visit.ReadRecord() is not { } record)
-                    return "Its record is no longer readable.";
+                var was = await check.LookUpAsync(visit, cancel);
+                if (!was.IsThere)
+                    return was.Problem;
 
-                var (asOf, lookedAtOn, context) = visit.ReadFrame();
-                if (await lookups.OfAsync(context) is not { } lookup)
-                    return "The appliance profile by which it was judged is no longer stored.";
-
-                var before = engines.InForce.Answer(record, lookup, asOf, lookedAtOn);
-                var after = engine.Answer(record, lookup, candidate.AsOf ?? asOf, lookedAtOn);
+                var before = engines.InForce.Answer(was.Record, was.Beside, was.AsOf, was.LookedAtOn);
+                var after = engine.Answer(was.Record, was.Beside, candidate.AsOf ?? was.AsOf, was.LookedAtOn);
                 var changes = FindingDiff.Between(before.Findings, after.Findings).ToList();
-                sums.Add(record, before.Outcome, after.Outcome, changes, engines.InForce.Catalogue.Info, engine.Catalogue.Info);
-                rows.AddRange(PreviewRows.Of(chunk, number, id, record, changes));
+                sums.Add(was.Record, before.Outcome, after.Outcome, changes, engines.InForce.Catalogue.Info, engine.Catalogue.Info);
+                rows.AddRange(PreviewRows.Of(chunk, number, id, was.Record, changes));
                 return null;
             }
             catch (Exception fault) when (fault is not (DbException or OperationCanceledException))

@@ -44,7 +44,7 @@ public sealed class ComplianceEngine
     /// <summary>As <see cref="Evaluate"/>, without what does not decide: order, figures, duties and hashes.</summary>
     /// <inheritdoc cref="VisitOf" path="/param" />
     public Answers Answer(ServiceRecord record, Lookup? lookup = null, DateOnly? asOf = null, DateOnly? lookedAtOn = null) =>
-        _engine.Answer(VisitOf(record, lookup, asOf, lookedAtOn, Detail.Deciding));
+        _engine.Answer(VisitOf(record, lookup, asOf, lookedAtOn, Detail.Problems));
 
     /// <summary>The answers alone, in no order, by other limits if given: for tests that judge by the hundred thousand.</summary>
     internal IReadOnlyList<Finding> AnswersTo(ServiceRecord record, LimitBook? limits = null, Lookup? lookup = null) =>
