@@ -18,6 +18,7 @@ public sealed class DoorTests(ServiceInProcess service) : IClassFixture<ServiceI
         { "better, nobody says why", ["#/supersedesBecause reasonNeeded"] },
         { "measured again before", ["#/supersedesBecause/reason outOfOrder"] },
         { "next June", ["#/finishedAt notYet"] },
+        { "a place whose law nobody here holds", ["#/jurisdiction unknownValue"] },
         { "next June, by nobody's profile", ["#/finishedAt notYet", "#/appliance/profileId unknownReference"] },
     };
 
@@ -31,6 +32,8 @@ public sealed class DoorTests(ServiceInProcess service) : IClassFixture<ServiceI
             node["appliance"]!["serialNumber"] = $"D-{what.Length}";
             if (what.Contains("June", StringComparison.Ordinal))
                 (node["startedAt"], node["finishedAt"]) = ("2027-06-01T09:00:00+01:00", "2027-06-01T10:25:00+01:00");
+            if (what.StartsWith("a place", StringComparison.Ordinal))
+                node["jurisdiction"] = "FR-COR";
             if (what.EndsWith("profile", StringComparison.Ordinal))
                 node["appliance"]!["profileId"] = "nobodys";
             if (what is "nobody's evaluation")

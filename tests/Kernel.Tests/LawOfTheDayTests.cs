@@ -39,6 +39,17 @@ public sealed partial class LawOfTheDayTests
         Assert.Contains("law-of-the-day-known", evaluation.Closing.BlockedBy);
     }
 
+    /// <summary>By the limits that are the same everywhere it would be judged as if its own law asked for nothing.</summary>
+    [Theory]
+    [InlineData("GB-NIR")]
+    [InlineData("FR")]
+    public void By_the_law_of_a_place_that_the_rules_do_not_hold_nothing_is_judged(string place)
+    {
+        var record = Samples.Changed(json => json["jurisdiction"] = place);
+        Assert.Throws<InvalidOperationException>(() => Samples.Engine.Evaluate(record));
+        Assert.Throws<InvalidOperationException>(() => Samples.Engine.Answer(record));
+    }
+
     [Fact]
     public void More_than_twelve_months_after_the_review_an_answer_has_a_caution_and_the_same_outcome()
     {

@@ -33,8 +33,14 @@ public sealed class ComplianceEngine
     /// <param name="asOf">Whose law; default the date written in <c>finishedAt</c>.</param>
     /// <param name="lookedAtOn">From which day deadlines are seen; default <paramref name="asOf"/>.</param>
     /// <param name="detail">How much of what the rules see is kept.</param>
-    public Visit VisitOf(ServiceRecord record, Lookup? lookup = null, DateOnly? asOf = null, DateOnly? lookedAtOn = null, Detail detail = Detail.Everything) =>
-        new(record, Catalogue.Limits, Law, FigureSheet.Of, lookup, asOf, lookedAtOn, detail);
+    /// <exception cref="InvalidOperationException">The rules do not hold the law of its jurisdiction: by the limits that are the same everywhere it might pass.</exception>
+    public Visit VisitOf(ServiceRecord record, Lookup? lookup = null, DateOnly? asOf = null, DateOnly? lookedAtOn = null, Detail detail = Detail.Everything)
+    {
+        ArgumentNullException.ThrowIfNull(record);
+        return Catalogue.JurisdictionCodes.Contains(record.Jurisdiction, StringComparer.Ordinal)
+            ? new(record, Catalogue.Limits, Law, FigureSheet.Of, lookup, asOf, lookedAtOn, detail)
+            : throw new InvalidOperationException($"These rules do not hold the law of {record.Jurisdiction}.");
+    }
 
     /// <summary>Judges one record. The answer is complete: every rule in force answers once for each of its subjects.</summary>
     /// <inheritdoc cref="VisitOf" path="/param" />
