@@ -1,0 +1,23 @@
+using Records;
+using SecondOpinion.Opinions;
+
+namespace SecondOpinion.Duties;
+
+/// <summary>An alarm that landlord or owner owes, by nation: never holds a service.</summary>
+internal static class AlarmOwed
+{
+    public static IEnumerable<Owed> Of(Visit visit)
+    {
+        if (visit.IsNothingReached || visit.IsRemoval || visit.IsBesideTheBoiler)
+            yield break;
+        var (day, use) = (visit.One.AsOf, visit.Record.Premises?.Use);
+        var isOwed = visit.Record.Jurisdiction switch
+        {
+            Jurisdiction.Scotland => use != PremisesUse.Workplace && day >= new DateOnly(2022, 2, 1),
+            Jurisdiction.Wales => visit.IsLet && day >= new DateOnly(2022, 12, 1),
+            _ => visit.IsLet && day >= new DateOnly(2022, 10, 1) && visit.Record.Premises?.RoomIsLivingSpace != false,
+        };
+        if (isOwed)
+            yield return visit.Should(DutyKind.AlarmOwed, "/coAlarm/present", visit.Record.CoAlarm?.Present, "by the law of the nation");
+    }
+}

@@ -1,0 +1,34 @@
+using Records;
+using SecondOpinion.Opinions;
+
+namespace SecondOpinion.Duties;
+
+/// <summary>A danger on another appliance or on the supply made known; it does not make this boiler unsafe.</summary>
+internal static class DangerElsewhere
+{
+    private const DutyKind Kind = DutyKind.DangerElsewhere;
+
+    public static IEnumerable<Owed> Of(Visit visit)
+    {
+        foreach (var (place, defect) in visit.Defects.Index())
+        {
+            var at = $"/defects/{place}";
+            if (DefectPlace.IsOfThisBoiler(defect))
+            {
+                if (defect.Concerns is DefectConcern.OtherAppliance or DefectConcern.Supply && !IsItsOwn(defect))
+                    yield return Visit.Contradiction(Kind, $"{at}/concerns", $"{at}/subject");
+                continue;
+            }
+
+            var isTold = defect.Concerns == DefectConcern.Supply
+                ? defect.Told?.Any(one => one is ToldParty.Transporter or ToldParty.Supplier or ToldParty.EmergencyService) == true
+                : MadeKnown.IsTold(visit, defect) == true;
+            yield return visit.Must(Kind, $"{at}/told", isTold ? true : null, "34(3)");
+            if (DefectPlace.IsDangerous(defect))
+                yield return visit.Should(Kind, $"{at}/labelled", defect.Labelled, "34(3)");
+        }
+    }
+
+    /// <summary>The supply may be named by its own section.</summary>
+    private static bool IsItsOwn(Defect defect) => defect.Concerns == DefectConcern.Supply && DefectPlace.SectionOf(defect) is "gasSupply" or "tightnessTests" or "pipework" or "escape" or "electrical";
+}

@@ -1,0 +1,74 @@
+using Records;
+using SecondOpinion.Opinions;
+
+namespace SecondOpinion.Duties;
+
+/// <summary>Regulation 26(9)(a) to (d) after any work on the boiler and at every check; left off: flue and air as far as they can be seen cold.</summary>
+internal static class ExamineAfterWork
+{
+    private const DutyKind Kind = DutyKind.ExamineAfterWork;
+
+    public static IEnumerable<Owed> Of(Visit visit)
+    {
+        if (visit.IsNothingReached)
+            yield break;
+        foreach (var owed in Terminal.Asks(visit))
+            yield return owed;
+        if (!visit.IsExaminationOwed || visit.IsBesideTheBoiler)
+            yield break;
+        foreach (var owed in FlueAndAir(visit).Concat(PressureOrHeatInput(visit)))
+            yield return owed;
+    }
+
+    private static IEnumerable<Owed> FlueAndAir(Visit visit)
+    {
+        const string Why = "26(9)(a) and (b)";
+        var (flue, vents) = (visit.Record.Flue, visit.Record.Ventilation);
+        yield return visit.Must(Kind, "/flue/visualOk", flue?.VisualOk is null ? null : true, Why);
+        yield return visit.Must(Kind, "/flue/effectivenessConfirmed", flue?.EffectivenessConfirmed is null && IsFlueProved(visit) ? true : visit.Recorded("/flue/effectivenessConfirmed"), Why, Seen.Running);
+        yield return visit.Must(Kind, "/ventilation/airInletClear", visit.Recorded("/ventilation/airInletClear"), Why);
+        if (visit.IsOpenFlued)
+        {
+            yield return visit.Must(Kind, "/flue/spillageTestPassed", visit.Recorded("/flue/spillageTestPassed"), Why, Seen.Running);
+            yield return visit.Should(Kind, "/flue/flowTestPassed", visit.Recorded("/flue/flowTestPassed"), Why);
+            yield return visit.Must(Kind, "/ventilation", vents is { FreeAreaCm2: not null } or { HighFreeAreaCm2: not null, LowFreeAreaCm2: not null } ? true : null, Why);
+            if (flue?.SpillageTestPassed == true)
+                yield return visit.Must(Kind, "/flue/fansRunningDuringSpillage", vents?.ExtractFanInRoom == false || flue.FansRunningDuringSpillage == true ? true : null, Why, Seen.Running);
+            if (!visit.Pages.Has("/premises/room") && visit.Record.Premises?.RoomIsSleeping is null)
+                yield return visit.Must(Kind, "/premises/room", null, Why);
+        }
+
+        yield return visit.Should(Kind, "/flue/terminalClearances", visit.Recorded("/flue/terminalClearances"), Why);
+        if (visit.Record.Appliance.Fuel != Fuel.NaturalGas)
+            yield return visit.Must(Kind, "/premises/belowGround", visit.Recorded("/premises/belowGround"), "liquefied gas gathers below ground, 6(8)(b)");
+    }
+
+    private static bool IsFlueProved(Visit visit) => visit.Record.Flue is { SpillageTestPassed: true, FlowTestPassed: true };
+
+    /// <summary>One of both serves; after a gas valve or an injector both; combustion stands in only by the table of reasons.</summary>
+    private static IEnumerable<Owed> PressureOrHeatInput(Visit visit)
+    {
+        const string Why = "26(9)(c)";
+        const string Pressure = "/gasSupply/applianceInletMbar";
+        const string Rate = "/gasSupply/rate";
+        var (hasPressure, hasRate) = (Examination.PressureExamined(visit.One), Gas.IsRateTaken(visit));
+        if (visit.IsInstallation)
+            yield break;
+        if (Gas.AreBothNecessary(visit) ? hasPressure && hasRate : hasPressure || hasRate)
+        {
+            yield return visit.Must(Kind, hasPressure ? Pressure : Rate, true, Why);
+            yield break;
+        }
+
+        var pressure = hasPressure ? true : (bool?)null;
+        var rate = hasRate ? true : (bool?)null;
+        var owed = new[] { visit.Must(Kind, Pressure, pressure, Why, Seen.Running), visit.Must(Kind, Rate, rate, Why, Seen.Running) };
+        foreach (var one in owed)
+            yield return one;
+        if (!visit.IsRunningPutOff && owed.Any(one => one.State == DutyState.Missing) && visit.Record.Work?.NotDone?.Any(said => said.What is Pressure or Rate) == true)
+        {
+            foreach (var lacks in Analysis.Lacks(visit))
+                yield return visit.Must(Kind, lacks, null, "26(9)(ca)");
+        }
+    }
+}

@@ -1,0 +1,37 @@
+using Records;
+using SecondOpinion.Opinions;
+
+namespace SecondOpinion.Duties;
+
+/// <summary>Exchanger and burner inspected, cleaned where there are deposits.</summary>
+internal static class ServiceFireSide
+{
+    private const DutyKind Kind = DutyKind.ServiceFireSide;
+    private const string Why = "an annual service";
+
+    public static IEnumerable<Owed> Of(Visit visit)
+    {
+        if (visit.IsNothingReached || !visit.IsService)
+            yield break;
+        var exchanger = visit.Record.HeatExchanger;
+        yield return visit.Must(Kind, "/heatExchanger/inspected", exchanger?.Inspected == true ? true : null, Why, Seen.InTheJob);
+        yield return visit.Must(Kind, "/burner/condition", visit.Recorded("/burner/condition"), Why, Seen.InTheJob);
+        if (exchanger?.Deposits is Deposits.Light or Deposits.Heavy)
+        {
+            var isCleaned = exchanger.Cleaned ?? (exchanger.Deposits == Deposits.Heavy ? null : false);
+            yield return visit.Must(Kind, "/heatExchanger/cleaned", isCleaned, "there were deposits", Seen.InTheJob, holdsIfBad: exchanger.Deposits == Deposits.Heavy);
+        }
+        else
+        {
+            yield return visit.Should(Kind, "/heatExchanger/deposits", visit.Recorded("/heatExchanger/deposits"), Why, Seen.InTheJob);
+        }
+
+        if (exchanger?.Cleaned == true)
+        {
+            yield return visit.Should(Kind, "/heatExchanger/method", visit.Recorded("/heatExchanger/method"), "it was cleaned");
+            yield return visit.Should(Kind, "/heatExchanger/minutesSpent", visit.Recorded("/heatExchanger/minutesSpent"), "it was cleaned");
+        }
+
+        yield return visit.Should(Kind, "/burner/electrodeGapMm", visit.Recorded("/burner/electrodeGapMm"), Why, Seen.InTheJob);
+    }
+}

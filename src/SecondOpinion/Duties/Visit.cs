@@ -1,0 +1,161 @@
+using Records;
+using SecondOpinion.Opinions;
+
+namespace SecondOpinion.Duties;
+
+/// <summary>When something can be looked at.</summary>
+internal enum Seen
+{
+    /// <summary>On any visit.</summary>
+    Always,
+
+    /// <summary>Only while the boiler runs: put off where it is left off.</summary>
+    Running,
+
+    /// <summary>Part of the job itself: put off where the job was broken off and the boiler is left off.</summary>
+    InTheJob,
+}
+
+/// <summary>One visit, and what its record decides about what it owes.</summary>
+internal sealed class Visit
+{
+    private readonly Excuses _excuses;
+
+    public Visit(Case one)
+    {
+        One = one;
+        Pages = new Pages(Record);
+        Touched = new Touched(Record);
+        _excuses = new Excuses(this);
+    }
+
+    public Case One { get; }
+
+    public ServiceRecord Record => One.Record;
+
+    public Pages Pages { get; }
+
+    public Touched Touched { get; }
+
+    public WorkResult? Result => Record.Work?.Result;
+
+    public IReadOnlyList<Defect> Defects => Record.Defects ?? [];
+
+    public IReadOnlyList<DisturbedJoint> Joints => Record.DisturbedJoints ?? [];
+
+    public IReadOnlyList<FittedPart> Fitted => Record.PartsFitted ?? [];
+
+    public bool IsInUse => Record.Appliance.StateOnLeaving is StateOnLeaving.InUse or null;
+
+    public bool IsLeftOff => !IsInUse;
+
+    /// <summary>The visit says that nothing was reached, and nothing on record speaks against it.</summary>
+    public bool IsNothingReached => SaysNothingReached && !HasTraces;
+
+    public bool SaysNothingReached => Result is WorkResult.NoAccess or WorkResult.NoAccessToAppliance or WorkResult.Refused;
+
+    /// <summary>Something that only somebody at the boiler can have done.</summary>
+    public bool HasTraces => Record.Combustion?.Readings?.Count > 0 || Record.Combustion?.AirInlet is { O2Percent: not null } or { Co2Percent: not null }
+        || Record.GasSupply is { ApplianceInletMbar: not null } or { BurnerMbar: not null } or { Rate: not null }
+        || Fitted.Count > 0 || Joints.Count > 0 || Record.TightnessTests?.Count > 0 || Record.Work?.Touched?.Count > 0
+        || Record.HeatExchanger is { Cleaned: true } or { TopPlateRemoved: true } or { Inspected: true }
+        || Record.SafetyDevices?.Any(device => device.Tested == true) == true
+        || Record.Flue is { SpillageTestPassed: not null } or { FlowTestPassed: not null } or { CaseSealChecked: true };
+
+    /// <summary>The job was not finished, by its own word.</summary>
+    public bool IsBrokenOff => Result is WorkResult.PartlyCarriedOut or WorkResult.GasOff or WorkResult.AwaitingParts or WorkResult.StoppedForDanger;
+
+    /// <summary>Set once the dangers are known: nobody may fire the boiler.</summary>
+    public bool MayNotBeFired { get; set; }
+
+    /// <summary>What has to be seen running waits until the boiler is used again.</summary>
+    public bool IsRunningPutOff => MayNotBeFired || (IsLeftOff && (Record.Appliance.LeftOffBecause is not null || IsBrokenOff));
+
+    /// <summary>What of the job was not begun waits as well.</summary>
+    public bool IsJobPutOff => IsLeftOff && IsBrokenOff;
+
+    public bool IsInstallation => Record.JobType == JobType.Commissioning;
+
+    public bool IsService => Record.JobType == JobType.AnnualService;
+
+    public bool IsRepair => Record.JobType == JobType.Repair;
+
+    /// <summary>Only the meter or the pipes were worked on, not the boiler.</summary>
+    public bool IsBesideTheBoiler => IsRepair && Record.Work?.Kind is WorkKind.Pipework or WorkKind.MeterWork
+        && !Fitted.Any(part => part.Kind is not (PartKind.Pipework or PartKind.Meter or PartKind.Regulator or PartKind.WaterPart));
+
+    public bool IsRemoval => Record.Work?.Kind == WorkKind.Removal;
+
+    /// <summary>Let, or nobody says that it is not.</summary>
+    public bool IsLet => Record.JobType == JobType.LandlordCheck || Record.Premises?.Use is PremisesUse.Rented or null;
+
+    public bool IsLandlords => IsLet && Record.Appliance.OwnedByTenant != true;
+
+    /// <summary>A landlord's check, by itself or with the service of a let boiler.</summary>
+    public bool IsCheck => Record.JobType == JobType.LandlordCheck || (IsService && IsLandlords);
+
+    /// <summary>New, or nobody says that it is not.</summary>
+    public bool IsNew => IsInstallation || Record.Commissioning is not null;
+
+    public bool IsOpenFlued => One.IsOpenFlued() != false;
+
+    public bool IsFanned => Record.Appliance.FlueType is FlueType.RoomSealedFanned or FlueType.OpenFluedFanned or null;
+
+    public bool IsCondensing => Record.Appliance.Condensing != false;
+
+    public bool IsSealedSystem => Record.Water?.SystemType != WaterSystemType.OpenVented;
+
+    public bool HasPart(params ReadOnlySpan<PartKind> kinds)
+    {
+        foreach (var part in Fitted)
+        {
+            if (part.Kind is { } kind && kinds.Contains(kind))
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>The chamber in which the gas burns was opened.</summary>
+    public bool IsChamberOpened => Record.HeatExchanger is { TopPlateRemoved: true } || Record.HeatExchanger?.Cleaned == true
+        || Joints.Any(joint => joint.Place is JointPlace.TopPlate or JointPlace.BurnerDoor)
+        || HasPart(PartKind.Burner, PartKind.HeatExchanger);
+
+    /// <summary>What is set or opened so that only an analysis shows how it burns now.</summary>
+    public bool IsAnalysisNecessary => IsChamberOpened || HasPart(PartKind.Fan, PartKind.GasValve, PartKind.Injector) || IsNew
+        || Touched.Why(TouchedPart.CombustionCircuit).Contains("/combustion/readings", StringComparison.Ordinal);
+
+    /// <summary>Work on the boiler that regulation 26(9) follows.</summary>
+    public bool IsWorkedOn => (IsService || IsInstallation || (IsRepair && !Touched.IsNothing)) && !IsRemoval;
+
+    public bool IsExaminationOwed => IsCheck || IsWorkedOn;
+
+    /// <summary>A known, suspected or shown escape of gas, fumes in the room included.</summary>
+    public bool IsEscape => Record.Escape is { Reported: true } or { GasIsolated: true } || Record.Work?.Kind == WorkKind.Escape;
+
+    public Owed Must(DutyKind kind, string pointer, bool? good, string because, Seen seen = Seen.Always, bool holdsIfBad = true) =>
+        Ask(kind, DutyWeight.Must, pointer, good, because, seen, holdsIfBad);
+
+    public Owed Should(DutyKind kind, string pointer, bool? good, string because, Seen seen = Seen.Always) =>
+        Ask(kind, DutyWeight.Should, pointer, good, because, seen, holdsIfBad: false);
+
+    /// <summary>The same, for a member of which only the presence counts: what it says is judged elsewhere.</summary>
+    public bool? Recorded(string pointer) => Pages.Has(pointer) ? true : null;
+
+    /// <summary>Two things on record that cannot both be true.</summary>
+    public static Owed Contradiction(DutyKind kind, string pointer, string because) => new(kind, DutyWeight.Must, pointer, DutyState.Contradicted, because);
+
+    public DutyState? ByReason(DutyKind kind, DutyWeight weight, string pointer) => _excuses.Of(kind, weight, pointer);
+
+    private Owed Ask(DutyKind kind, DutyWeight weight, string pointer, bool? good, string because, Seen seen, bool holdsIfBad)
+    {
+        var state = good switch
+        {
+            true => DutyState.Met,
+            false => DutyState.Bad,
+            null when (seen == Seen.Running && IsRunningPutOff) || (seen == Seen.InTheJob && IsJobPutOff) => DutyState.Deferred,
+            null => _excuses.Of(kind, weight, pointer) ?? DutyState.Missing,
+        };
+        return new Owed(kind, weight, pointer, state, because, holdsIfBad);
+    }
+}
