@@ -29,7 +29,8 @@ internal static class Commission
     private static IEnumerable<Owed> Supplied(Visit visit)
     {
         yield return visit.Must(Kind, "/gasSupply/applianceInletMbar", Examination.PressureExamined(visit.One) ? true : null, "33(1)(b)", Seen.Running);
-        yield return visit.Must(Kind, "/tightnessTests", Tightness.IsProvedTight(visit.One) switch { true => true, _ => null }, "33(1)(a), 22(1)", Seen.InTheJob);
+        foreach (var owed in TightProof.Asks(visit, Kind, "33(1)(a), 22(1)", Seen.InTheJob))
+            yield return owed;
         yield return visit.Must(Kind, "/work/purged", visit.Record.Work?.Purged, "22", Seen.Running);
         yield return visit.Should(Kind, "/gasSupply/rate", Gas.IsRateTaken(visit) ? true : null, "33(1)(b)", Seen.Running);
         yield return visit.Must(Kind, "/pipework/visualOk", visit.Recorded("/pipework/visualOk"), "22(1)", Seen.InTheJob);

@@ -8,6 +8,14 @@ internal static class DangerElsewhere
 {
     private const DutyKind Kind = DutyKind.DangerElsewhere;
 
+    /// <summary>One that the engineer classed immediately dangerous.</summary>
+    public static Danger Of(Visit visit, int place)
+    {
+        var (defect, at) = (visit.Defects[place], $"/defects/{place}");
+        var isIsolated = defect.Action is DefectAction.Rectified or DefectAction.Disconnected or DefectAction.TurnedOff && defect.IsolatedAt is not (null or IsolationPoint.NotIsolated);
+        return new Danger(at, isIsolated ? DangerState.TakenOutOfUse : DangerState.Standing, [visit.Must(Kind, $"{at}/isolatedAt", isIsolated ? true : null, "34(3)")]);
+    }
+
     public static IEnumerable<Owed> Of(Visit visit)
     {
         foreach (var (place, defect) in visit.Defects.Index())
@@ -21,7 +29,7 @@ internal static class DangerElsewhere
             }
 
             var isTold = defect.Concerns == DefectConcern.Supply
-                ? defect.Told?.Any(one => one is ToldParty.Transporter or ToldParty.Supplier or ToldParty.EmergencyService) == true
+                ? defect.Told?.Any(one => one is ToldParty.Transporter or ToldParty.Supplier or ToldParty.EmergencyService) == true || !string.IsNullOrWhiteSpace(defect.EmergencyReference)
                 : MadeKnown.IsTold(visit, defect) == true;
             yield return visit.Must(Kind, $"{at}/told", isTold ? true : null, "34(3)");
             if (DefectPlace.IsDangerous(defect))

@@ -20,7 +20,12 @@ internal static class DefectPlace
     };
 
     /// <summary>Of this boiler: said so, not said otherwise, or about something of it.</summary>
-    public static bool IsOfThisBoiler(Defect defect) => defect.Concerns is null or DefectConcern.ThisAppliance || !string.IsNullOrEmpty(defect.Subject);
+    public static bool IsOfThisBoiler(Defect defect) => defect.Concerns switch
+    {
+        DefectConcern.OtherAppliance => !string.IsNullOrEmpty(defect.Subject),
+        DefectConcern.Supply => !string.IsNullOrEmpty(defect.Subject) && SectionOf(defect) is not ("gasSupply" or "tightnessTests" or "pipework" or "escape"),
+        _ => true,
+    };
 
     public static bool IsDangerous(Defect defect) => defect.Class is DefectClass.AtRisk or DefectClass.ImmediatelyDangerous;
 
@@ -34,6 +39,10 @@ internal static class DefectPlace
             return true;
         var section = SectionOf(defect);
         if (section == shown.Section && (string.IsNullOrEmpty(defect.Subject) || IsConsequence(shown) || section is "premises" or "electrical" or "tightnessTests" or "ventilation"))
+            return true;
+        if (section == "flue" && shown.Pointer is "/flue/visualOk" or "/flue/supportsOk")
+            return true;
+        if (shown.Pointer == "/flue/caseSealOk" && defect.Mechanism == DefectMechanism.ProductsNotRemoved && section is "ambientCo" or "combustion" or "disturbedJoints")
             return true;
         if (section is "escape" or "tightnessTests" or "disturbedJoints" or "pipework" && shown.Section is "tightnessTests" or "disturbedJoints")
             return true;

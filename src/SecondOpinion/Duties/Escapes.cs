@@ -19,36 +19,61 @@ internal static class Escapes
     {
         if (!visit.IsEscape && !IsShown(visit))
             yield break;
-        var isPutRight = IsPutRight(visit);
+        var isPutRight = visit.Situation.State == DangerState.PutRight;
         if (!isPutRight && visit.Record.Escape?.Reported is not true && !visit.IsEscape)
             yield return visit.Must(DutyKind.EscapeGasLeftOff, "/escape/reported", visit.Record.Escape?.Reported, "gas or fumes were found");
         foreach (var owed in isPutRight ? Restored(visit) : LeftOff(visit))
             yield return owed;
     }
 
-    /// <summary>Found, mended and shown to be gone.</summary>
-    public static bool IsPutRight(Visit visit) => visit.Defects.Any(defect => defect is { Action: DefectAction.Rectified } && DefectPlace.SectionOf(defect) is "tightnessTests" or "disturbedJoints" or "pipework" or "escape" or "gasSupply")
-        && !Tightness.IsLeftLeaking(visit.One) && !IsFumesFound(visit);
+    /// <summary>
+    /// An escape of which no defect speaks: isolated and reported it is out of use, else it stands.
+    /// </summary>
+    public static IEnumerable<Danger> Unclassed(Visit visit)
+    {
+        if (!visit.IsEscape)
+            yield break;
+        var isIsolated = visit.Record.Escape is { GasIsolated: true, IsolatedAt: not (null or IsolationPoint.NotIsolated) };
+        yield return new Danger("/escape", isIsolated ? DangerState.TakenOutOfUse : DangerState.Standing, [.. LeftOff(visit)]);
+    }
 
     private static IEnumerable<Owed> LeftOff(Visit visit)
     {
         const DutyKind Kind = DutyKind.EscapeGasLeftOff;
         const string Why = "37; of mains gas GSMR 7";
         var escape = visit.Record.Escape;
-        yield return visit.Must(Kind, "/escape/gasIsolated", escape?.GasIsolated, Why);
-        yield return visit.Must(Kind, "/escape/isolatedAt", escape?.IsolatedAt switch { null => null, IsolationPoint.NotIsolated => false, _ => true }, Why);
+        // Who was refused may not shut it off; whoever was called in does.
+        if (visit.Situation.State != DangerState.LeftByRefusal)
+        {
+            yield return visit.Must(Kind, "/escape/gasIsolated", escape?.GasIsolated, Why);
+            yield return visit.Must(Kind, "/escape/isolatedAt", IsIsolated(visit), Why);
+        }
+
         yield return visit.Must(Kind, "/escape/told", escape?.Told is { Count: > 0 } ? true : null, Why);
         yield return visit.Must(Kind, "/escape/reference", string.IsNullOrWhiteSpace(escape?.Reference) ? null : true, Why);
+        if (visit.Situation.State == DangerState.LeftByRefusal)
+            yield break;
         var isOpened = visit.Joints.Any(JointsOpinions.CarriesGas) || visit.Touched.Has(TouchedPart.Pipework);
         if (isOpened)
             yield return visit.Must(Kind, "/work/gaswaysSealed", visit.Record.Work?.GaswaysSealed, "a gasway was opened");
     }
 
+    private static bool? IsIsolated(Visit visit) => visit.Record.Escape?.IsolatedAt switch
+    {
+        null => null,
+        IsolationPoint.NotIsolated => false,
+        IsolationPoint.ApplianceValve or IsolationPoint.ElectricalSupply => !visit.Defects.Any(defect => DefectPlace.IsDangerous(defect) && DefectPlace.IsAboveTheBoiler(visit, defect)),
+        _ => true,
+    };
+
     private static IEnumerable<Owed> Restored(Visit visit)
     {
         const DutyKind Kind = DutyKind.EscapeGasRestored;
         const string Why = "22, 33(3), 37(4); of mains gas GSMR 7(9)";
-        yield return visit.Must(Kind, "/tightnessTests", Tightness.IsProvedTight(visit.One) switch { true => true, _ => null }, Why);
+        if (!IsLeakFound(visit) && !visit.Touched.Has(TouchedPart.GasPath) && !visit.Touched.Has(TouchedPart.Pipework))
+            yield break;
+        foreach (var owed in TightProof.Asks(visit, Kind, Why))
+            yield return owed;
         if (visit.IsLeftOff && visit.IsRunningPutOff)
             yield break;
         yield return visit.Must(Kind, "/work/purged", visit.Record.Work?.Purged, Why);

@@ -24,9 +24,11 @@ internal static class ExamineAfterWork
     {
         const string Why = "26(9)(a) and (b)";
         var (flue, vents) = (visit.Record.Flue, visit.Record.Ventilation);
-        yield return visit.Must(Kind, "/flue/visualOk", flue?.VisualOk is null ? null : true, Why);
+        // Of a boiler that is not hung yet nothing can be seen.
+        var cold = visit.IsInstallation ? Seen.InTheJob : Seen.Always;
+        yield return visit.Must(Kind, "/flue/visualOk", visit.Recorded("/flue/visualOk"), Why, cold);
         yield return visit.Must(Kind, "/flue/effectivenessConfirmed", flue?.EffectivenessConfirmed is null && IsFlueProved(visit) ? true : visit.Recorded("/flue/effectivenessConfirmed"), Why, Seen.Running);
-        yield return visit.Must(Kind, "/ventilation/airInletClear", visit.Recorded("/ventilation/airInletClear"), Why);
+        yield return visit.Must(Kind, "/ventilation/airInletClear", visit.Recorded("/ventilation/airInletClear"), Why, cold);
         if (visit.IsOpenFlued)
         {
             yield return visit.Must(Kind, "/flue/spillageTestPassed", visit.Recorded("/flue/spillageTestPassed"), Why, Seen.Running);

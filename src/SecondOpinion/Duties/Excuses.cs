@@ -26,6 +26,9 @@ internal sealed class Excuses(Visit visit)
         return best;
     }
 
+    public bool IsAnyContradicted => (visit.Record.Work?.NotDone ?? []).Any(said => said is { What: { } what, Because: { } because }
+        && ReasonTable.InForce.Rows.Any(row => row.Because == because && row.What.Any(pattern => Pages.Meets(what, pattern)) && row.ContradictedBy.Any(IsOnRecord)));
+
     private bool Fits(Reason row, DutyKind kind, DutyWeight weight, NotDoneReason because, string what, string pointer) =>
         row.Because == because && row.Duty == Name(kind) && (weight == DutyWeight.Should || row.Weight == DutyWeight.Must)
         && row.What.Any(pattern => Pages.Meets(what, pattern) || Pages.Meets(pointer, pattern))

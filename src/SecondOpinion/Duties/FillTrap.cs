@@ -14,13 +14,13 @@ internal static class FillTrap
             yield break;
         var why = visit.IsService ? "an annual service"
             : visit.IsInstallation ? "a new boiler"
-            : visit.Record.HeatExchanger?.TopPlateRemoved == true ? "the top plate was off"
+            : visit.IsTopPlateOff ? "the top plate was off"
             : visit.HasPart(PartKind.HeatExchanger, PartKind.CondensateTrap) ? "a part was fitted"
             : visit.Touched.Has(TouchedPart.CondensatePath) ? visit.Touched.Why(TouchedPart.CondensatePath)
             : null;
         if (visit.Record.Condensate?.TrapRefilled == false || (why is not null && visit.IsCondensing))
         {
-            var isOpened = visit.IsChamberOpened || visit.Touched.Has(TouchedPart.CondensatePath) || visit.HasPart(PartKind.HeatExchanger);
+            var isOpened = visit.IsTopPlateOff || visit.HasPart(PartKind.CondensateTrap);
             yield return visit.Must(Kind, "/condensate/trapRefilled", visit.Record.Condensate?.TrapRefilled, why ?? "it was seen dry", isOpened ? Seen.Always : Seen.InTheJob);
             if (visit.IsService)
                 yield return visit.Should(Kind, "/condensate/trapCleaned", visit.Record.Condensate?.TrapCleaned, why ?? "", Seen.InTheJob);

@@ -22,5 +22,5 @@ internal static class Gas
     public static bool IsNippleOpened(Visit visit) =>
         (Examination.PressureExamined(visit.One) && visit.Record.GasSupply!.PressureBy != PressureReadBy.MakersProcedure)
         || visit.Joints.Any(joint => joint.Place == JointPlace.TestNipple)
-        || visit.Record.TightnessTests?.Count > 0;
+        || ((visit.IsService || visit.Record.JobType == JobType.LandlordCheck) && visit.Record.TightnessTests?.Count > 0);
 }

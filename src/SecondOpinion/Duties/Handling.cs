@@ -61,6 +61,7 @@ internal sealed class Handling
         if (_visit.IsInstallation && _visit.IsInUse && !_visit.IsNothingReached)
         {
             Must($"{_at}/action", false);
+            Must("/appliance/stateOnLeaving", false);
             return DangerState.Standing;
         }
 
@@ -76,6 +77,7 @@ internal sealed class Handling
         if (_defect.Action is null or DefectAction.None)
         {
             Must($"{_at}/action", _defect.Action is null ? null : false);
+            Must($"{_at}/permission", _defect.Permission is null ? null : true);
             return DangerState.Standing;
         }
 
@@ -94,7 +96,7 @@ internal sealed class Handling
         if (IsImmediate && !IsSupplySide)
         {
             if (_defect.Action != DefectAction.Disconnected)
-                Must($"{_at}/action", false);
+                Must(_defect.Class == DefectClass.ImmediatelyDangerous ? $"{_at}/action" : $"{_at}/class", false);
             Must("/work/gaswaysSealed", _visit.Record.Work?.GaswaysSealed);
         }
 
@@ -114,7 +116,7 @@ internal sealed class Handling
         var at when Section == "electrical" => at == IsolationPoint.ElectricalSupply || _visit.Record.Electrical?.SupplyOff == true || IsParted ? true : at is null ? null : false,
         var at when IsOfUnknownSource => at is null ? null : at is IsolationPoint.OtherAppliances or IsolationPoint.EmergencyControl or IsolationPoint.Meter,
         IsolationPoint.ElectricalSupply => IsImmediate ? false : true,
-        IsolationPoint.OtherAppliances => false,
+        IsolationPoint.OtherAppliances => null,
         null when IsParted => true,
         null => null,
         _ => true,
@@ -123,7 +125,9 @@ internal sealed class Handling
     /// <summary>A boiler that was parted from the gas needs no valve that isolates it.</summary>
     private bool IsParted => _defect.Action == DefectAction.Disconnected && _visit.Record.Appliance.StateOnLeaving == StateOnLeaving.Disconnected && Section != "electrical";
 
-    private bool IsOfUnknownSource => Section == "ambientCo" && string.IsNullOrWhiteSpace(_visit.Record.AmbientCo?.Cause);
+    /// <summary>Fumes in the room, and nothing on record that lets them out. What is written of the cause in words decides nothing.</summary>
+    private bool IsOfUnknownSource => Section == "ambientCo" && _visit.Record.Flue is not ({ CaseSealOk: false } or { SpillageTestPassed: false } or { VisualOk: false })
+        && !_visit.Joints.Any(joint => joint.Condition == SealCondition.Damaged);
 
     private DangerState PutRight()
     {
@@ -137,11 +141,13 @@ internal sealed class Handling
         var proof = Section switch
         {
             "combustion" when _visit.Record.Combustion?.Readings is { Count: > 0 } readings && readings.Any(one => CombustionOpinions.RatioOf(one) > 0.008m) => (null, true),
-            "tightnessTests" or "disturbedJoints" or "escape" => ("/tightnessTests", Tightness.IsProvedTight(_visit.One)),
+            "tightnessTests" or "escape" => (TightProof.Lacks(_visit).FirstOrDefault() ?? "/tightnessTests", TightProof.IsProved(_visit) ? true : null),
             _ => ($"{_at}/reexaminedAt", IsReexamined()),
         };
         if (proof.Item1 is { } pointer)
             Must(pointer, proof.Item2);
+        if (proof.Item2 != true && !string.IsNullOrEmpty(_defect.Subject))
+            Must(_defect.Subject, null);
         return proof.Item2 == true ? DangerState.PutRight : DangerState.Standing;
     }
 

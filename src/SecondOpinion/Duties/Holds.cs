@@ -12,6 +12,12 @@ internal static class Holds
     private static IEnumerable<Owed> Contradictions(Visit visit)
     {
         var record = visit.Record;
+        if (visit.HasContradictedReason)
+            yield return Visit.Contradiction(DutyKind.ExamineAfterWork, "/work/notDone", "a reason beside what it says could not be done");
+        if (record.Work?.NoGasJointOpened == true && (visit.Fitted.Any(part => Parts.IsOfGas(part.Kind)) || visit.Joints.Any(JointsOpinions.CarriesGas)))
+            yield return Visit.Contradiction(DutyKind.ProveGasPath, "/work/noGasJointOpened", "a part or a joint that carries gas");
+        if (record.Work?.Touched is [] && visit.Touched.IsOnlyByReadings)
+            yield return Visit.Contradiction(DutyKind.Identify, "/work/touched", "other readings after than before: something was set");
         if (record.Water is { SystemType: WaterSystemType.OpenVented, VesselPrechargeBar: not null })
             yield return Visit.Contradiction(DutyKind.WaterCondensateElectrics, "/water/systemType", "open-vented with a precharge");
         if (visit.One.IsOpenFlued() == false && record.Flue?.SpillageTestPassed is not null)
@@ -23,7 +29,7 @@ internal static class Holds
             yield return Visit.Contradiction(DutyKind.Identify, "/premises/use", "owner-occupied with a landlord named");
         if (visit.Result == WorkResult.GasOff && record.Combustion?.Readings?.Count > 0)
             yield return Visit.Contradiction(DutyKind.Identify, "/work/result", "no gas beside a flue reading");
-        if (visit.IsBrokenOff && visit.IsInUse && !visit.MayNotBeFired)
+        if (visit.IsBrokenOff && visit.IsInUse && visit.Situation.State != DangerState.LeftByRefusal)
         {
             yield return Visit.Contradiction(DutyKind.LeftOff, "/appliance/stateOnLeaving", "broken off and left in use");
             yield return Visit.Contradiction(DutyKind.LeftOff, "/work/result", "broken off and left in use");

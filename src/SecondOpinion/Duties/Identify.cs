@@ -31,7 +31,7 @@ internal static class Identify
         }
 
         if (visit.IsInstallation)
-            yield return visit.Must(DutyKind.Identify, "/commissioning/newBoiler", visit.Recorded("/commissioning/newBoiler"), "a boiler was put into use");
+            yield return visit.Must(DutyKind.Identify, "/commissioning/newBoiler", visit.Recorded("/commissioning/newBoiler"), "a boiler was put into use", Seen.InTheJob);
         if (visit.IsService || visit.IsNew)
             yield return visit.Must(DutyKind.Identify, "/appliance/flueType", visit.Recorded("/appliance/flueType"), "it decides what is examined");
     }

@@ -14,10 +14,11 @@ internal static class LandlordRecord
         if (visit.IsNothingReached || !visit.IsCheck)
             yield break;
         const string Why = "36(3)(c): let, and a check";
+        var isPutOff = visit.IsRunningPutOff;
         foreach (var member in Musts)
         {
-            var answer = visit.Pages.Text($"/paperwork/{member}") switch { "true" => true, "false" => false, _ => (bool?)null };
-            yield return visit.Must(Kind, $"/paperwork/{member}", answer, Why, visit.IsRunningPutOff ? Seen.Running : Seen.Always);
+            var answer = visit.Pages.Text($"/paperwork/{member}") switch { "true" => true, "false" when !isPutOff => false, _ => (bool?)null };
+            yield return visit.Must(Kind, $"/paperwork/{member}", answer, Why, isPutOff ? Seen.Running : Seen.Always);
         }
 
         yield return visit.Should(Kind, "/tightnessTests", visit.Record.TightnessTests is { Count: > 0 } ? true : null, "36(2)");

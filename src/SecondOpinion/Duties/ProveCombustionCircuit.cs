@@ -25,7 +25,7 @@ internal static class ProveCombustionCircuit
         foreach (var (place, seal) in seals)
         {
             yield return visit.Must(Kind, $"/disturbedJoints/{place}/condition", seal.Condition is SealCondition.Good or SealCondition.Damaged ? true : null, $"/disturbedJoints/{place}");
-            yield return visit.Must(Kind, $"/disturbedJoints/{place}/leakChecked", seal.LeakChecked, $"/disturbedJoints/{place}", Seen.Running);
+            yield return visit.Must(Kind, $"/disturbedJoints/{place}/leakChecked", seal.LeakChecked == true ? true : null, $"/disturbedJoints/{place}", Seen.Running);
         }
     }
 
@@ -33,7 +33,7 @@ internal static class ProveCombustionCircuit
     {
         if (visit.One.IsOpenFlued() == true || visit.Record.Appliance.FlueType == FlueType.RoomSealedNatural)
             yield break;
-        yield return visit.Must(Kind, "/flue/caseSealOk", visit.Record.Flue?.CaseSealChecked == true ? visit.Record.Flue.CaseSealOk : null, "the case was off", Seen.Running);
+        yield return visit.Must(Kind, "/flue/caseSealOk", visit.Record.Flue is { CaseSealChecked: true, CaseSealOk: not null } ? true : null, "the case was off", Seen.Running);
     }
 
     private static IEnumerable<Owed> Readings(Visit visit)
@@ -44,7 +44,7 @@ internal static class ProveCombustionCircuit
         {
             yield return visit.Must(Kind, "/combustion/readings", hasReading, why, Seen.Running);
             if (hasReading == true)
-                yield return visit.Must(Kind, "/combustion/testPointClosed", visit.Recorded("/combustion/testPointClosed"), why);
+                yield return visit.Must(Kind, "/combustion/testPointClosed", visit.Record.Combustion?.TestPointClosed, why);
         }
         else
         {

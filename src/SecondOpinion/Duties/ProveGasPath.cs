@@ -21,7 +21,7 @@ internal static class ProveGasPath
         if (!Gas.IsNippleOpened(visit))
             yield break;
         const string Why = "a pressure was read at a nipple";
-        yield return visit.Must(Kind, "/gasSupply/testPointsClosed", visit.Recorded("/gasSupply/testPointsClosed"), Why);
+        yield return visit.Must(Kind, "/gasSupply/testPointsClosed", visit.Record.GasSupply?.TestPointsClosed, Why);
         yield return visit.Must(Kind, "/gasSupply/testPointsLeakChecked", visit.Record.GasSupply?.TestPointsLeakChecked, Why);
     }
 
@@ -31,11 +31,11 @@ internal static class ProveGasPath
             yield return visit.Must(Kind, "/disturbedJoints", null, "work on the boiler", Seen.InTheJob);
         var joints = visit.Joints.Index().Where(one => JointsOpinions.CarriesGas(one.Item)).ToList();
         var isOpened = visit.Touched.Has(TouchedPart.GasPath) || visit.Touched.Has(TouchedPart.Pipework)
-            || (visit.IsChamberOpened && Parts.HasGasInFireSide(visit.Record.Appliance) && !Parts.IsStatedShut(visit.Record));
+            || (visit.IsTopPlateOff && Parts.HasGasInFireSide(visit.Record.Appliance) && !Parts.IsStatedShut(visit.Record));
         if (isOpened && joints.Count == 0)
         {
             yield return visit.Must(Kind, "/disturbedJoints", null, visit.Touched.Why(TouchedPart.GasPath) is { Length: > 0 } why ? why : "the fire side was opened");
-            if (visit.IsChamberOpened)
+            if (visit.IsTopPlateOff)
                 yield return visit.Must(Kind, "/work/noGasJointOpened", null, "the fire side was opened");
         }
 
@@ -46,12 +46,15 @@ internal static class ProveGasPath
         }
 
         if (joints.Exists(one => one.Item.Place != JointPlace.TestNipple))
-            yield return visit.Must(Kind, "/tightnessTests", Tightness.IsProvedTight(visit.One) switch { true => true, _ => null }, "6(6): a gas joint was disturbed");
+        {
+            foreach (var owed in TightProof.Asks(visit, Kind, "6(6): a gas joint was disturbed"))
+                yield return owed;
+        }
     }
 
     private static IEnumerable<Owed> Joint(Visit visit, DisturbedJoint joint, string at)
     {
-        if (joint.CarriesGas == false)
+        if (joint.CarriesGas == false && joint.Place is JointPlace.GasValveInlet or JointPlace.GasValveOutlet)
             yield return Visit.Contradiction(Kind, $"{at}/carriesGas", "a union of a gas valve carries gas");
         if (joint.Seal is not JointSeal.None)
             yield return visit.Must(Kind, $"{at}/condition", joint.Condition == SealCondition.Good || joint.Renewed == true ? true : joint.Condition is null ? null : false, at);
@@ -61,7 +64,7 @@ internal static class ProveGasPath
     }
 
     /// <summary>The tightness test does not see past the gas valve, which is shut.</summary>
-    private static bool IsBelowTheValve(DisturbedJoint joint) => joint.Place is not (JointPlace.GasValveInlet or JointPlace.MeterUnion or JointPlace.IsolationValve or JointPlace.Pipework or JointPlace.TestNipple);
+    public static bool IsBelowTheValve(DisturbedJoint joint) => joint.Place is not (JointPlace.GasValveInlet or JointPlace.MeterUnion or JointPlace.IsolationValve or JointPlace.Pipework or JointPlace.TestNipple);
 
     /// <summary>Regulation 22(1) to (3): gas is let into pipes again by purging, and every appliance on them is lit and examined.</summary>
     private static IEnumerable<Owed> Pipes(Visit visit)

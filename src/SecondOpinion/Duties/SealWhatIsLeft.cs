@@ -14,9 +14,11 @@ internal static class SealWhatIsLeft
         if (why is null)
             yield break;
         yield return visit.Must(Kind, "/work/gaswaysSealed", visit.Record.Work?.GaswaysSealed, why);
-        var isParted = visit.IsRemoval || visit.Touched.Has(TouchedPart.Pipework) || visit.Joints.Any(joint => JointsOpinions.CarriesGas(joint) && joint.Place != JointPlace.TestNipple);
-        if (isParted && !visit.IsNothingReached)
-            yield return visit.Must(Kind, "/tightnessTests", Tightness.IsProvedTight(visit.One) == true ? true : null, why);
+        var isParted = visit.IsRemoval || visit.Record.Appliance.StateOnLeaving == StateOnLeaving.Disconnected || visit.Touched.Has(TouchedPart.Pipework) || visit.Joints.Any(joint => JointsOpinions.CarriesGas(joint) && joint.Place != JointPlace.TestNipple);
+        if (!isParted || visit.IsNothingReached)
+            yield break;
+        foreach (var owed in TightProof.Asks(visit, Kind, why))
+            yield return owed;
     }
 
     private static string? Why(Visit visit)
@@ -25,7 +27,7 @@ internal static class SealWhatIsLeft
             return "the boiler was removed";
         if (visit.Record.Appliance.StateOnLeaving == StateOnLeaving.Disconnected)
             return "the boiler was disconnected";
-        if (visit.IsInstallation && visit.IsLeftOff)
+        if (visit.IsInstallation && visit.IsLeftOff && !visit.IsNothingReached && !visit.Touched.IsNothing)
             return "26(5): a boiler that was installed and cannot be used yet";
         var isOpen = visit.IsLeftOff && visit.Joints.Any(joint => JointsOpinions.CarriesGas(joint) && joint.LeakChecked != true);
         return isOpen ? "a gas joint was opened and not proved" : null;

@@ -26,6 +26,8 @@ internal static class ServiceFireSide
             yield return visit.Should(Kind, "/heatExchanger/deposits", visit.Recorded("/heatExchanger/deposits"), Why, Seen.InTheJob);
         }
 
+        if (visit.LacksMakersSource)
+            yield return visit.Must(Kind, "/makerLimits/source", null, "the maker's word has to stand somewhere");
         if (exchanger?.Cleaned == true)
         {
             yield return visit.Should(Kind, "/heatExchanger/method", visit.Recorded("/heatExchanger/method"), "it was cleaned");

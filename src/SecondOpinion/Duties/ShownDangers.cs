@@ -12,6 +12,7 @@ internal static class ShownDangers
     [
         .. InferenceOpinions.All.Select(one => one.RuleId), .. UnsafeSituationOpinions.All.Select(one => one.RuleId),
         "case-seal", "combustion-ratio", "disturbed-gas-joint-proved", "earth-continuity", "open-flue-room", "terminal-clearance", "trap-refilled", "heat-input",
+        "leak-found-before-work", "plate-fuel", "tightness-result",
     ];
 
     /// <summary>Where an opinion names only the section: the member that it is about.</summary>
@@ -41,7 +42,7 @@ internal static class ShownDangers
         .. OpinionTable.All.Where(one => !JudgedElsewhere.Contains(one.Key)).SelectMany(one => one.Value(visit.One)
             .Where(opinion => opinion.Outcome == Outcome.Unsafe)
             .Select(opinion => new Shown(Members.GetValueOrDefault(one.Key, opinion.Subject), opinion.Class ?? ExpectedClass.AtRisk))),
-        .. Case(visit), .. Readings(visit), .. Earth(visit), .. Rooms(visit), .. Terminals(visit), .. NewPipes(visit),
+        .. Case(visit), .. Readings(visit), .. Earth(visit), .. Rooms(visit), .. Terminals(visit), .. Leaks(visit), .. WrongGas(visit), .. Joints(visit),
     ];
 
     /// <summary>A case that leaks under pressure lets products into the room; one under suction does so only where they are found there.</summary>
@@ -93,16 +94,27 @@ internal static class ShownDangers
         .Where(opinion => opinion.Outcome == Outcome.Unsafe && !Terminal.IsJudgedByEffect(visit, opinion.Subject))
         .Select(opinion => new Shown(opinion.Subject, opinion.Class ?? ExpectedClass.AtRisk));
 
-    /// <summary>New pipework has to be gastight: no drop that one sees is permitted on it (regulation 22(1)).</summary>
-    private static IEnumerable<Shown> NewPipes(Visit visit)
+    private static IEnumerable<Shown> Leaks(Visit visit) => (visit.Record.TightnessTests ?? []).Index()
+        .Where(one => TightProof.IsLeaking(visit, one.Index))
+        .Select(one => new Shown($"/tightnessTests/{one.Index}", ExpectedClass.ImmediatelyDangerous));
+
+    /// <summary>A plate that names another gas than the one burnt: what is fitted next will be for the wrong one (26(7), 5(1)).</summary>
+    private static IEnumerable<Shown> WrongGas(Visit visit)
     {
-        if (visit.Record.Work?.Kind != WorkKind.Pipework && !visit.HasPart(PartKind.Pipework))
-            yield break;
-        foreach (var (place, test) in (visit.Record.TightnessTests ?? []).Index())
+        if (visit.Record.Appliance.PlateFuel is { } plate && plate != visit.Record.Appliance.Fuel)
+            yield return new Shown("/appliance/plateFuel", ExpectedClass.AtRisk);
+    }
+
+    /// <summary>A gas joint that was disturbed and stands unproved: stated so, or neither tested nor checked.</summary>
+    private static IEnumerable<Shown> Joints(Visit visit)
+    {
+        foreach (var (place, joint) in visit.Joints.Index())
         {
-            var isNew = test.Stage != WorkStage.BeforeWork && test.DropMbar > Tightness.Perceptible(test) && !Tightness.IsTestedAgain(visit.One, place);
-            if (isNew)
-                yield return new Shown($"/tightnessTests/{place}", ExpectedClass.ImmediatelyDangerous);
+            var isUnproved = ProveGasPath.IsBelowTheValve(joint) || !TightProof.IsProved(visit)
+                ? joint.LeakChecked == false || (joint.LeakChecked is null && visit.Record.TightnessTests?.Any(test => test.Stage != WorkStage.BeforeWork) != true)
+                : false;
+            if (isUnproved && JointsOpinions.CarriesGas(joint) && joint.CarriesGas != false && !(visit.IsLeftOff && visit.Record.Work?.GaswaysSealed == true))
+                yield return new Shown($"/disturbedJoints/{place}/leakChecked", ExpectedClass.AtRisk);
         }
     }
 }

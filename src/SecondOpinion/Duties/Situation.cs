@@ -18,14 +18,26 @@ internal sealed record Situation(IReadOnlyList<Danger> Dangers)
         var answered = new HashSet<Shown>();
         foreach (var (place, defect) in visit.Defects.Index())
         {
-            if (!DefectPlace.IsDangerous(defect) || !DefectPlace.IsOfThisBoiler(defect))
-                continue;
             var its = shown.Where(one => DefectPlace.Answers(defect, one)).ToList();
+            if (!DefectPlace.IsOfThisBoiler(defect))
+            {
+                // Made known, it is somebody else's; immediately dangerous it never falls below unsafe.
+                answered.UnionWith(its.Where(one => one.Section == "gasSupply"));
+                if (defect.Class == DefectClass.ImmediatelyDangerous)
+                    dangers.Add(DangerElsewhere.Of(visit, place));
+                continue;
+            }
+
+            var isMended = defect is { Action: DefectAction.Rectified, Mechanism: DefectMechanism.GasLeak or DefectMechanism.ProductsNotRemoved };
+            if (!DefectPlace.IsDangerous(defect) && !isMended)
+                continue;
             answered.UnionWith(its);
             dangers.Add(Handling.Of(visit, place, its));
         }
 
         dangers.AddRange(shown.Where(one => !answered.Contains(one)).Select(one => Undocumented(visit, one)));
+        if (dangers.Count == 0)
+            dangers.AddRange(Escapes.Unclassed(visit));
         return new Situation(dangers);
     }
 
@@ -34,6 +46,20 @@ internal sealed record Situation(IReadOnlyList<Danger> Dangers)
     {
         // A defect of a lower class than any danger has is asked for its class.
         var low = visit.Defects.Index().Where(one => one.Item.Class is DefectClass.Other or null && DefectPlace.Answers(one.Item, shown)).Select(one => $"/defects/{one.Index}/class").FirstOrDefault();
-        return new Danger(shown.Pointer, DangerState.Standing, [new Owed(DutyKind.HandleDanger, DutyWeight.Must, low ?? "/defects", DutyState.Missing, shown.Pointer)]);
+        IEnumerable<string> asks = [low ?? "/defects", .. AlsoAsked(visit, shown)];
+        var isUnproved = shown.Pointer.EndsWith("/leakChecked", StringComparison.Ordinal);
+        return new Danger(
+            shown.Pointer, isUnproved ? DangerState.NotExcluded : DangerState.Standing,
+            [.. (isUnproved ? [shown.Pointer] : asks).Select(ask => new Owed(DutyKind.HandleDanger, DutyWeight.Must, ask, DutyState.Missing, shown.Pointer))]);
     }
+
+    /// <summary>What might show that it is no longer so, or who was called.</summary>
+    private static IEnumerable<string> AlsoAsked(Visit visit, Shown shown) => shown.Section switch
+    {
+        "combustion" when shown.Pointer.StartsWith("/combustion/readings/", StringComparison.Ordinal) =>
+            (visit.Record.Combustion?.Readings ?? []).Index().Where(one => one.Item.TakenAt is null).Select(one => $"/combustion/readings/{one.Index}/takenAt"),
+        "gasSupply" => [shown.Pointer, "/gasSupply/reportedTo"],
+        "combustion" => [shown.Pointer],
+        _ => [],
+    };
 }

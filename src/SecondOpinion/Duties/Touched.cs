@@ -26,6 +26,9 @@ internal sealed class Touched
 
     public bool IsNothing => _parts.Count == 0;
 
+    /// <summary>Nothing but readings shows that anything was.</summary>
+    public bool IsOnlyByReadings => _parts.Count == 1 && _parts.Values.All(why => why.SetEquals(["/combustion/readings"]));
+
     /// <summary>What shows it.</summary>
     public string Why(TouchedPart part) => _parts.TryGetValue(part, out var why) ? string.Join(", ", why) : "";
 

@@ -65,14 +65,17 @@ internal sealed class Visit
     /// <summary>The job was not finished, by its own word.</summary>
     public bool IsBrokenOff => Result is WorkResult.PartlyCarriedOut or WorkResult.GasOff or WorkResult.AwaitingParts or WorkResult.StoppedForDanger;
 
-    /// <summary>Set once the dangers are known: nobody may fire the boiler.</summary>
-    public bool MayNotBeFired { get; set; }
+    /// <summary>What is dangerous, known once it was looked at; until then nothing is.</summary>
+    public Situation Situation { get; set; } = new([]);
+
+    /// <summary>There is a danger: nobody may fire the boiler.</summary>
+    public bool MayNotBeFired => Situation.State is DangerState.Standing or DangerState.NotExcluded or DangerState.LeftByRefusal or DangerState.TakenOutOfUse;
 
     /// <summary>What has to be seen running waits until the boiler is used again.</summary>
     public bool IsRunningPutOff => MayNotBeFired || (IsLeftOff && (Record.Appliance.LeftOffBecause is not null || IsBrokenOff));
 
     /// <summary>What of the job was not begun waits as well.</summary>
-    public bool IsJobPutOff => IsLeftOff && IsBrokenOff;
+    public bool IsJobPutOff => IsBrokenOff && (IsLeftOff || MayNotBeFired);
 
     public bool IsInstallation => Record.JobType == JobType.Commissioning;
 
@@ -116,10 +119,12 @@ internal sealed class Visit
         return false;
     }
 
-    /// <summary>The chamber in which the gas burns was opened.</summary>
-    public bool IsChamberOpened => Record.HeatExchanger is { TopPlateRemoved: true } || Record.HeatExchanger?.Cleaned == true
-        || Joints.Any(joint => joint.Place is JointPlace.TopPlate or JointPlace.BurnerDoor)
+    /// <summary>The plate or door that holds the burner was off.</summary>
+    public bool IsTopPlateOff => Record.HeatExchanger is { TopPlateRemoved: true } or { Cleaned: true } || Joints.Any(joint => joint.Place == JointPlace.TopPlate)
         || HasPart(PartKind.Burner, PartKind.HeatExchanger);
+
+    /// <summary>The chamber in which the gas burns was opened.</summary>
+    public bool IsChamberOpened => IsTopPlateOff || Joints.Any(joint => joint.Place == JointPlace.BurnerDoor);
 
     /// <summary>What is set or opened so that only an analysis shows how it burns now.</summary>
     public bool IsAnalysisNecessary => IsChamberOpened || HasPart(PartKind.Fan, PartKind.GasValve, PartKind.Injector) || IsNew
@@ -131,7 +136,8 @@ internal sealed class Visit
     public bool IsExaminationOwed => IsCheck || IsWorkedOn;
 
     /// <summary>A known, suspected or shown escape of gas, fumes in the room included.</summary>
-    public bool IsEscape => Record.Escape is { Reported: true } or { GasIsolated: true } || Record.Work?.Kind == WorkKind.Escape;
+    public bool IsEscape => Record.Escape is { Reported: true } or { GasIsolated: true } || Record.Work?.Kind == WorkKind.Escape
+        || (IsNothingReached && Record.CoAlarm?.ActivatedSinceLastVisit == true);
 
     public Owed Must(DutyKind kind, string pointer, bool? good, string because, Seen seen = Seen.Always, bool holdsIfBad = true) =>
         Ask(kind, DutyWeight.Must, pointer, good, because, seen, holdsIfBad);
@@ -145,7 +151,12 @@ internal sealed class Visit
     /// <summary>Two things on record that cannot both be true.</summary>
     public static Owed Contradiction(DutyKind kind, string pointer, string because) => new(kind, DutyWeight.Must, pointer, DutyState.Contradicted, because);
 
-    public DutyState? ByReason(DutyKind kind, DutyWeight weight, string pointer) => _excuses.Of(kind, weight, pointer);
+    /// <summary>A reason stands beside what it says could not be done.</summary>
+    public bool HasContradictedReason => _excuses.IsAnyContradicted;
+
+    /// <summary>"The maker does not want it" without a word of where the maker says so.</summary>
+    public bool LacksMakersSource => string.IsNullOrWhiteSpace(Record.MakerLimits?.Source)
+        && Record.Work?.NotDone?.Any(said => said.Because == NotDoneReason.MakerSaysNotNeeded) == true;
 
     private Owed Ask(DutyKind kind, DutyWeight weight, string pointer, bool? good, string because, Seen seen, bool holdsIfBad)
     {

@@ -36,8 +36,9 @@ internal static class WaterCondensateElectrics
         if (isElectrics)
         {
             var why = visit.IsInstallation ? "a new boiler" : visit.Touched.Why(TouchedPart.Electrics);
-            yield return visit.Must(Kind, "/electrical/polarityOk", visit.Recorded("/electrical/polarityOk"), why);
-            yield return visit.Must(Kind, "/electrical/earthOk", visit.Recorded("/electrical/earthOk"), why);
+            var seen = visit.Touched.Has(TouchedPart.Electrics) ? Seen.Always : Seen.InTheJob;
+            yield return visit.Must(Kind, "/electrical/polarityOk", visit.Recorded("/electrical/polarityOk"), why, seen);
+            yield return visit.Must(Kind, "/electrical/earthOk", visit.Recorded("/electrical/earthOk"), why, seen);
         }
 
         if (water?.FillingLoopDisconnected == false || (isWater && visit.IsSealedSystem))

@@ -39,8 +39,7 @@ internal sealed record WholeOpinion(Whole Outcome, ClosesAs? ClosesAs, IReadOnly
     public static WholeOpinion Of(Case one)
     {
         var visit = new Visit(one);
-        var situation = Situation.Of(visit);
-        visit.MayNotBeFired = situation.State is DangerState.Standing or DangerState.LeftByRefusal or DangerState.TakenOutOfUse;
+        var situation = visit.Situation = Situation.Of(visit);
         List<Owed> owed = [.. Kinds.SelectMany(duty => duty(visit)), .. situation.Dangers.SelectMany(danger => danger.Handling)];
         var mayClose = !owed.Exists(part => part.Holds);
         List<string> advice = [.. Advice.Of(visit)];
