@@ -60,6 +60,10 @@ internal static class Advice
 
         if (visit.Record.PreviousVisit is { } earlier && visit.IsCheck && (earlier.DeemedOn ?? earlier.FinishedAt?.Date)?.AddMonths(12) < visit.One.AsOf)
             yield return "landlord-deadline /previousVisit";
+        foreach (var clearance in Terminal.JudgedByEffect(visit))
+            yield return $"judged by effect {clearance}";
+        if (visit.IsSleepingRoomExcepted)
+            yield return "slept in since before the Regulations /premises";
         if (Analysis.IsNought(visit))
             yield return "nought at every rate /combustion/readings";
     }

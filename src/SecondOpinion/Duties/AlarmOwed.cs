@@ -17,7 +17,10 @@ internal static class AlarmOwed
             Jurisdiction.Wales => visit.IsLet && day >= new DateOnly(2022, 12, 1),
             _ => visit.IsLet && day >= new DateOnly(2022, 10, 1) && visit.Record.Premises?.RoomIsLivingSpace != false,
         };
+        const string Why = "by the law of the nation";
         if (isOwed)
-            yield return visit.Should(DutyKind.AlarmOwed, "/coAlarm/present", visit.Record.CoAlarm?.Present, "by the law of the nation");
+            yield return visit.Should(DutyKind.AlarmOwed, "/coAlarm/present", visit.Record.CoAlarm?.Present, Why);
+        if ((isOwed || visit.IsInstallation) && visit.Record.CoAlarm?.Present == true)
+            yield return visit.Should(DutyKind.AlarmOwed, "/coAlarm/tested", visit.Record.CoAlarm.Tested, Why);
     }
 }

@@ -21,7 +21,7 @@ internal static class DangerElsewhere
         foreach (var (place, defect) in visit.Defects.Index())
         {
             var at = $"/defects/{place}";
-            if (DefectPlace.IsOfThisBoiler(defect))
+            if (DefectPlace.IsOfThisBoiler(visit, defect))
             {
                 if (defect.Concerns is DefectConcern.OtherAppliance or DefectConcern.Supply && !IsItsOwn(defect))
                     yield return Visit.Contradiction(Kind, $"{at}/concerns", $"{at}/subject");

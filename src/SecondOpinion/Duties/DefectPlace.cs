@@ -6,6 +6,7 @@ namespace SecondOpinion.Duties;
 /// <summary>What a defect is about.</summary>
 internal static class DefectPlace
 {
+    private static readonly HashSet<string> OfSupply = ["gasSupply", "tightnessTests", "pipework", "escape"];
     private static readonly HashSet<string> Products = ["flue", "ventilation", "ambientCo", "combustion", "premises", "burner"];
 
     /// <summary>The section of the record, by the subject or else by the topic.</summary>
@@ -19,13 +20,20 @@ internal static class DefectPlace
         var topic => topic,
     };
 
-    /// <summary>Of this boiler: said so, not said otherwise, or about something of it.</summary>
-    public static bool IsOfThisBoiler(Defect defect) => defect.Concerns switch
+    /// <summary>
+    /// Of this boiler: said so, not said otherwise, or about something of it, be it by a subject or by a danger that the record shows. Meter,
+    /// regulator and pipes are the supply's own.
+    /// </summary>
+    public static bool IsOfThisBoiler(Visit visit, Defect defect)
     {
-        DefectConcern.OtherAppliance => !string.IsNullOrEmpty(defect.Subject),
-        DefectConcern.Supply => !string.IsNullOrEmpty(defect.Subject) && SectionOf(defect) is not ("gasSupply" or "tightnessTests" or "pipework" or "escape"),
-        _ => true,
-    };
+        var hasSubject = !string.IsNullOrEmpty(defect.Subject);
+        return defect.Concerns switch
+        {
+            DefectConcern.OtherAppliance => hasSubject || visit.Shown.Any(one => Answers(defect, one)),
+            DefectConcern.Supply => (hasSubject && !OfSupply.Contains(SectionOf(defect))) || visit.Shown.Any(one => !OfSupply.Contains(one.Section) && Answers(defect, one)),
+            _ => true,
+        };
+    }
 
     public static bool IsDangerous(Defect defect) => defect.Class is DefectClass.AtRisk or DefectClass.ImmediatelyDangerous;
 

@@ -20,18 +20,20 @@ internal static class Escapes
         if (!visit.IsEscape && !IsShown(visit))
             yield break;
         var isPutRight = visit.Situation.State == DangerState.PutRight;
-        if (!isPutRight && visit.Record.Escape?.Reported is not true && !visit.IsEscape)
-            yield return visit.Must(DutyKind.EscapeGasLeftOff, "/escape/reported", visit.Record.Escape?.Reported, "gas or fumes were found");
-        foreach (var owed in isPutRight ? Restored(visit) : LeftOff(visit))
+        var isSearched = visit is { IsInUse: true, IsNothingReached: false, Situation.State: null };
+        if (!isPutRight && !isSearched && visit.Record.Escape is not ({ Reported: true } or { GasIsolated: true }))
+            yield return visit.Must(DutyKind.EscapeGasLeftOff, "/escape/reported", visit.Record.Escape?.Reported, "gas or fumes were found, or an alarm sounded");
+        foreach (var owed in isPutRight || isSearched ? Restored(visit) : LeftOff(visit))
             yield return owed;
     }
 
     /// <summary>
-    /// An escape of which no defect speaks: isolated and reported it is out of use, else it stands.
+    /// An escape of which no defect speaks: isolated and reported it is out of use, else it stands. Where the boiler is in use again, what was
+    /// looked for was not found.
     /// </summary>
     public static IEnumerable<Danger> Unclassed(Visit visit)
     {
-        if (!visit.IsEscape)
+        if (!visit.IsEscape || visit is { IsInUse: true, IsNothingReached: false })
             yield break;
         var isIsolated = visit.Record.Escape is { GasIsolated: true, IsolatedAt: not (null or IsolationPoint.NotIsolated) };
         yield return new Danger("/escape", isIsolated ? DangerState.TakenOutOfUse : DangerState.Standing, [.. LeftOff(visit)]);
@@ -70,7 +72,7 @@ internal static class Escapes
     {
         const DutyKind Kind = DutyKind.EscapeGasRestored;
         const string Why = "22, 33(3), 37(4); of mains gas GSMR 7(9)";
-        if (!IsLeakFound(visit) && !visit.Touched.Has(TouchedPart.GasPath) && !visit.Touched.Has(TouchedPart.Pipework))
+        if (!IsLeakFound(visit) && visit.Record.Escape?.GasIsolated != true && !visit.Touched.Has(TouchedPart.GasPath) && !visit.Touched.Has(TouchedPart.Pipework))
             yield break;
         foreach (var owed in TightProof.Asks(visit, Kind, Why))
             yield return owed;

@@ -32,6 +32,7 @@ internal sealed class Handling
 
     private DangerState State()
     {
+        _owed.Add(_visit.Must(DutyKind.MadeKnown, $"{_at}/told", MadeKnown.IsTold(_visit, _defect), _at));
         if (_defect.Action == DefectAction.Rectified)
             return PutRight();
         var isRefused = _defect.Permission == Consent.Refused && _defect.Action is null or DefectAction.None;
@@ -98,6 +99,8 @@ internal sealed class Handling
             if (_defect.Action != DefectAction.Disconnected)
                 Must(_defect.Class == DefectClass.ImmediatelyDangerous ? $"{_at}/action" : $"{_at}/class", false);
             Must("/work/gaswaysSealed", _visit.Record.Work?.GaswaysSealed);
+            if (Section is "tightnessTests" or "disturbedJoints" or "escape")
+                _owed.AddRange(TightProof.Asks(_visit, DutyKind.SealWhatIsLeft, _at));
         }
 
         return isIsolated == true || _defect.IsolatedAt is null ? DangerState.TakenOutOfUse : DangerState.Standing;
@@ -134,7 +137,12 @@ internal sealed class Handling
         // Gas: a test after, and below the valve the burner alight; a reading: a later one. Else somebody looked again, within the visit.
         if (_shown.Count > 0)
         {
-            Must(_shown[0].Pointer, false);
+            foreach (var shown in _shown)
+            {
+                Must(shown.Pointer, false);
+                _owed.AddRange(Situation.AlsoAsked(_visit, shown).Select(ask => _visit.Must(DutyKind.HandleDanger, ask, null, _at)));
+            }
+
             return DangerState.Standing;
         }
 

@@ -106,7 +106,7 @@ internal static class Holds
     {
         if (defect.Class is null)
             yield return visit.Must(DutyKind.HandleDanger, $"{at}/class", null, at);
-        if (defect.Class == DefectClass.Other && defect.Action != DefectAction.Rectified && defect.Mechanism is DefectMechanism.ProductsNotRemoved or DefectMechanism.GasLeak && DefectPlace.IsOfThisBoiler(defect))
+        if (defect.Class == DefectClass.Other && defect.Action != DefectAction.Rectified && defect.Mechanism is DefectMechanism.ProductsNotRemoved or DefectMechanism.GasLeak && DefectPlace.IsOfThisBoiler(visit, defect))
             yield return Visit.Contradiction(DutyKind.HandleDanger, $"{at}/class", "what comes out is no matter of standards only");
     }
 }

@@ -10,7 +10,7 @@ internal static class MadeKnown
     {
         foreach (var (place, defect) in visit.Defects.Index())
         {
-            if (!DefectPlace.IsOfThisBoiler(defect))
+            if (!DefectPlace.IsOfThisBoiler(visit, defect))
                 continue;
             yield return visit.Must(DutyKind.MadeKnown, $"/defects/{place}/told", IsTold(visit, defect), "26(9), 34(3)");
         }

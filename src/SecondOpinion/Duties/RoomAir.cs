@@ -34,6 +34,6 @@ internal static class RoomAir
         if (isRaised)
             yield return visit.Must(Kind, "/ambientCo/afterAiringPpm", air?.AfterAiringPpm is { } aired ? aired < RoomSweep.Scatter : null, "it was raised before", Seen.Running);
         if (isRaised && air?.BeforePpm <= 30)
-            yield return visit.Must(Kind, "/ambientCo/cause", visit.Recorded("/ambientCo/cause"), "it was raised before");
+            yield return visit.Must(Kind, "/ambientCo/cause", visit.Recorded("/ambientCo/cause") is null ? null : air!.AfterAiringPpm < RoomSweep.Scatter && RoomSweep.IsWithoutRise(air), "it was raised before");
     }
 }

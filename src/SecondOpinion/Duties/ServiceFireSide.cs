@@ -14,8 +14,11 @@ internal static class ServiceFireSide
         if (visit.IsNothingReached || !visit.IsService)
             yield break;
         var exchanger = visit.Record.HeatExchanger;
-        yield return visit.Must(Kind, "/heatExchanger/inspected", exchanger?.Inspected == true ? true : null, Why, Seen.InTheJob);
-        yield return visit.Must(Kind, "/burner/condition", visit.Recorded("/burner/condition"), Why, Seen.InTheJob);
+        var inspected = visit.Must(Kind, "/heatExchanger/inspected", exchanger?.Inspected == true ? true : null, Why, Seen.InTheJob);
+        yield return inspected;
+        var burner = visit.Must(Kind, "/burner/condition", visit.Recorded("/burner/condition"), Why, Seen.InTheJob);
+        // Behind an exchanger that the maker wants left shut the burner is not seen either.
+        yield return burner.State == DutyState.Missing && inspected.State == DutyState.ByReason ? burner with { State = DutyState.ByReason } : burner;
         if (exchanger?.Deposits is Deposits.Light or Deposits.Heavy)
         {
             var isCleaned = exchanger.Cleaned ?? (exchanger.Deposits == Deposits.Heavy ? null : false);

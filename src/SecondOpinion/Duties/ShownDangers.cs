@@ -77,15 +77,12 @@ internal static class ShownDangers
             yield return new Shown(visit.Record.Electrical.EarthOk == false ? "/electrical/earthOk" : "/electrical/earthOhm", ExpectedClass.AtRisk);
     }
 
-    /// <summary>
-    /// An open flue where people wash or sleep. That the room has been slept in since before the Regulations lifts 36(11) for what is let and
-    /// not new, in no bath or shower room, and not where products come into it.
-    /// </summary>
+    /// <summary>An open flue where people wash or sleep.</summary>
     private static IEnumerable<Shown> Rooms(Visit visit)
     {
         if (visit.One.IsOpenFlued() != true || OpinionTable.All["open-flue-room"](visit.One).FirstOrDefault(opinion => opinion.Outcome == Outcome.Unsafe) is not { } said)
             yield break;
-        if (visit.Record.Premises is { SleptInSinceBeforeRegulations: true, Room: not Room.Bathroom } && !visit.IsNew && !visit.One.ProductsAreInRoom())
+        if (visit.IsSleepingRoomExcepted)
             yield break;
         yield return new Shown("/premises/room", said.Class ?? ExpectedClass.AtRisk);
     }

@@ -13,13 +13,13 @@ internal sealed record Situation(IReadOnlyList<Danger> Dangers)
     /// <summary>Dangers by what the record shows and by what the engineer classed.</summary>
     public static Situation Of(Visit visit)
     {
-        var shown = ShownDangers.Of(visit).Distinct().ToList();
+        var shown = visit.Shown;
         var dangers = new List<Danger>();
         var answered = new HashSet<Shown>();
         foreach (var (place, defect) in visit.Defects.Index())
         {
             var its = shown.Where(one => DefectPlace.Answers(defect, one)).ToList();
-            if (!DefectPlace.IsOfThisBoiler(defect))
+            if (!DefectPlace.IsOfThisBoiler(visit, defect))
             {
                 // Made known, it is somebody else's; immediately dangerous it never falls below unsafe.
                 answered.UnionWith(its.Where(one => one.Section == "gasSupply"));
@@ -54,7 +54,7 @@ internal sealed record Situation(IReadOnlyList<Danger> Dangers)
     }
 
     /// <summary>What might show that it is no longer so, or who was called.</summary>
-    private static IEnumerable<string> AlsoAsked(Visit visit, Shown shown) => shown.Section switch
+    public static IEnumerable<string> AlsoAsked(Visit visit, Shown shown) => shown.Section switch
     {
         "combustion" when shown.Pointer.StartsWith("/combustion/readings/", StringComparison.Ordinal) =>
             (visit.Record.Combustion?.Readings ?? []).Index().Where(one => one.Item.TakenAt is null).Select(one => $"/combustion/readings/{one.Index}/takenAt"),

@@ -23,10 +23,13 @@ internal static class Terminal
     {
         if (visit.IsNothingReached)
             yield break;
-        var byEffect = OpinionTable.All["terminal-clearance"](visit.One).Where(opinion => opinion.Outcome == Outcome.Unsafe && IsJudgedByEffect(visit, opinion.Subject)).ToList();
-        foreach (var opinion in byEffect)
-            yield return visit.Must(DutyKind.ExamineAfterWork, "/ambientCo/roomBehindOpeningPpm", visit.Recorded("/ambientCo/roomBehindOpeningPpm"), opinion.Subject, Seen.Running);
+        foreach (var clearance in JudgedByEffect(visit))
+            yield return visit.Must(DutyKind.ExamineAfterWork, "/ambientCo/roomBehindOpeningPpm", visit.Recorded("/ambientCo/roomBehindOpeningPpm"), clearance, Seen.Running);
     }
+
+    /// <summary>Clearances that are short and judged by effect: never better than advisory.</summary>
+    public static IEnumerable<string> JudgedByEffect(Visit visit) => OpinionTable.All["terminal-clearance"](visit.One)
+        .Where(opinion => opinion.Outcome == Outcome.Unsafe && IsJudgedByEffect(visit, opinion.Subject)).Select(opinion => opinion.Subject);
 
     private static bool HasRise(Visit visit) => visit.Record.AmbientCo is { RoomBehindOpeningPpm: { } behind } air && behind - (RoomSweep.Before(air) ?? 0) > RoomSweep.Scatter;
 

@@ -72,7 +72,8 @@ internal sealed class Touched
             Add(TouchedPart.CondensatePath, "/condensate/trapCleaned");
         if (record.Water?.FilterCleaned == true)
             Add(TouchedPart.WaterSide, "/water/filterCleaned");
-        if (record.JobType is JobType.Repair or JobType.Commissioning && record.TightnessTests?.Any(test => test.Stage == WorkStage.AfterWork) == true && !Has(TouchedPart.Pipework))
+        // After an escape the test shows that gas may be let in again; nothing was opened for it.
+        if (record.JobType is JobType.Repair or JobType.Commissioning && record.Escape?.GasIsolated != true && record.TightnessTests?.Any(test => test.Stage == WorkStage.AfterWork) == true && !Has(TouchedPart.Pipework))
             Add(TouchedPart.GasPath, "/tightnessTests");
     }
 

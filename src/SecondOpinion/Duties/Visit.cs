@@ -21,9 +21,12 @@ internal sealed class Visit
 {
     private readonly Excuses _excuses;
 
+    private readonly Lazy<IReadOnlyList<Shown>> _shown;
+
     public Visit(Case one)
     {
         One = one;
+        _shown = new(() => [.. ShownDangers.Of(this).Distinct()]);
         Pages = new Pages(Record);
         Touched = new Touched(Record);
         _excuses = new Excuses(this);
@@ -36,6 +39,9 @@ internal sealed class Visit
     public Pages Pages { get; }
 
     public Touched Touched { get; }
+
+    /// <summary>Dangers that the observations show.</summary>
+    public IReadOnlyList<Shown> Shown => _shown.Value;
 
     public WorkResult? Result => Record.Work?.Result;
 
@@ -101,6 +107,13 @@ internal sealed class Visit
     public bool IsNew => IsInstallation || Record.Commissioning is not null;
 
     public bool IsOpenFlued => One.IsOpenFlued() != false;
+
+    /// <summary>
+    /// Slept in since before the Regulations, which lifts 36(11): not in a bath or shower room, not for a new boiler, not where products come
+    /// into the room.
+    /// </summary>
+    public bool IsSleepingRoomExcepted => IsOpenFlued && !IsNew && !One.ProductsAreInRoom()
+        && Record.Premises is { SleptInSinceBeforeRegulations: true, Room: not Room.Bathroom } and ({ RoomIsSleeping: true } or { Room: Room.Bedroom });
 
     public bool IsFanned => Record.Appliance.FlueType is FlueType.RoomSealedFanned or FlueType.OpenFluedFanned or null;
 

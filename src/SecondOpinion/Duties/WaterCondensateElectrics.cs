@@ -7,7 +7,8 @@ namespace SecondOpinion.Duties;
 internal static class WaterCondensateElectrics
 {
     private const DutyKind Kind = DutyKind.WaterCondensateElectrics;
-    private static readonly string[] Water = ["coldFillBar", "reliefValve", "reliefDischargeSafe"];
+    private static readonly string[] Sealed = ["coldFillBar", "reliefValve", "reliefDischargeSafe"];
+    private static readonly string[] OpenVented = ["ventAndFeedOpen"];
     private static readonly string[] Electrics = ["polarityOk", "earthOk", "fuseAmps"];
 
     public static IEnumerable<Owed> Of(Visit visit)
@@ -21,7 +22,7 @@ internal static class WaterCondensateElectrics
     private static IEnumerable<Owed> OfAService(Visit visit)
     {
         const string Why = "an annual service";
-        foreach (var member in Water)
+        foreach (var member in visit.IsSealedSystem ? Sealed : OpenVented)
             yield return visit.Should(Kind, $"/water/{member}", visit.Recorded($"/water/{member}"), Why, Seen.InTheJob);
         foreach (var member in Electrics)
             yield return visit.Should(Kind, $"/electrical/{member}", visit.Recorded($"/electrical/{member}"), Why, Seen.InTheJob);
