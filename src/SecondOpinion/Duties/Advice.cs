@@ -64,6 +64,8 @@ internal static class Advice
             yield return $"judged by effect {clearance}";
         if (visit.IsSleepingRoomExcepted)
             yield return "slept in since before the Regulations /premises";
+        foreach (var (place, _) in (visit.Record.Work?.Withdrawn ?? []).Index())
+            yield return $"taken back /work/withdrawn/{place}";
         if (Analysis.IsNought(visit))
             yield return "nought at every rate /combustion/readings";
     }

@@ -1,6 +1,3 @@
-using Records;
-using SecondOpinion.Opinions;
-
 namespace SecondOpinion.Duties;
 
 /// <summary>After an alarm that sounded: the cause, a running sweep without a rise, an analysis.</summary>

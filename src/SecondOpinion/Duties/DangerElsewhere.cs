@@ -1,5 +1,4 @@
 using Records;
-using SecondOpinion.Opinions;
 
 namespace SecondOpinion.Duties;
 
@@ -8,10 +7,17 @@ internal static class DangerElsewhere
 {
     private const DutyKind Kind = DutyKind.DangerElsewhere;
 
-    /// <summary>One that the engineer classed immediately dangerous.</summary>
-    public static Danger Of(Visit visit, int place)
+    /// <summary>
+    /// What stays a danger of the visit: one that the engineer classed immediately dangerous, and one that nobody was told of. Made known, one at
+    /// risk is somebody else's.
+    /// </summary>
+    public static Danger? Of(Visit visit, int place)
     {
         var (defect, at) = (visit.Defects[place], $"/defects/{place}");
+        if (defect.Class == DefectClass.AtRisk)
+            return IsTold(visit, defect) ? null : new Danger(at, DangerState.Standing, [visit.Must(Kind, $"{at}/told", null, "34(3)")]);
+        if (defect.Class != DefectClass.ImmediatelyDangerous)
+            return null;
         var isIsolated = defect.Action is DefectAction.Rectified or DefectAction.Disconnected or DefectAction.TurnedOff && defect.IsolatedAt is not (null or IsolationPoint.NotIsolated);
         return new Danger(at, isIsolated ? DangerState.TakenOutOfUse : DangerState.Standing, [visit.Must(Kind, $"{at}/isolatedAt", isIsolated ? true : null, "34(3)")]);
     }
@@ -28,14 +34,16 @@ internal static class DangerElsewhere
                 continue;
             }
 
-            var isTold = defect.Concerns == DefectConcern.Supply
-                ? defect.Told?.Any(one => one is ToldParty.Transporter or ToldParty.Supplier or ToldParty.EmergencyService) == true || !string.IsNullOrWhiteSpace(defect.EmergencyReference)
-                : MadeKnown.IsTold(visit, defect) == true;
-            yield return visit.Must(Kind, $"{at}/told", isTold ? true : null, "34(3)");
+            yield return visit.Must(Kind, $"{at}/told", IsTold(visit, defect) ? true : null, "34(3)");
             if (DefectPlace.IsDangerous(defect))
                 yield return visit.Should(Kind, $"{at}/labelled", defect.Labelled, "34(3)");
         }
     }
+
+    /// <summary>Of the supply: whoever it belongs to, or the emergency service for him.</summary>
+    private static bool IsTold(Visit visit, Defect defect) => defect.Concerns == DefectConcern.Supply
+        ? defect.Told?.Any(one => one is ToldParty.Transporter or ToldParty.Supplier or ToldParty.EmergencyService) == true || !string.IsNullOrWhiteSpace(defect.EmergencyReference)
+        : MadeKnown.IsTold(visit, defect) == true;
 
     /// <summary>The supply may be named by its own section.</summary>
     private static bool IsItsOwn(Defect defect) => defect.Concerns == DefectConcern.Supply && DefectPlace.SectionOf(defect) is "gasSupply" or "tightnessTests" or "pipework" or "escape" or "electrical";

@@ -28,13 +28,21 @@ internal static class Escapes
     }
 
     /// <summary>
-    /// An escape of which no defect speaks: isolated and reported it is out of use, else it stands. Where the boiler is in use again, what was
-    /// looked for was not found.
+    /// An escape of which no defect speaks: isolated and reported it is out of use, else it stands. Where the boiler is in use again it is
+    /// excluded once the pipes are proved tight or, after an alarm, the room was swept without a rise.
     /// </summary>
     public static IEnumerable<Danger> Unclassed(Visit visit)
     {
-        if (!visit.IsEscape || visit is { IsInUse: true, IsNothingReached: false })
+        if (!visit.IsEscape)
             yield break;
+        if (visit is { IsInUse: true, IsNothingReached: false })
+        {
+            var isSwept = visit.Record.CoAlarm?.ActivatedSinceLastVisit == true && RoomSweep.IsWithoutRise(visit.Record.AmbientCo);
+            if (!TightProof.IsProved(visit) && !isSwept)
+                yield return new Danger("/escape", DangerState.NotExcluded, [.. Restored(visit)]);
+            yield break;
+        }
+
         var isIsolated = visit.Record.Escape is { GasIsolated: true, IsolatedAt: not (null or IsolationPoint.NotIsolated) };
         yield return new Danger("/escape", isIsolated ? DangerState.TakenOutOfUse : DangerState.Standing, [.. LeftOff(visit)]);
     }

@@ -1,5 +1,4 @@
 using Records;
-using SecondOpinion.Opinions;
 
 namespace SecondOpinion.Duties;
 
@@ -36,15 +35,35 @@ internal static class ExamineAfterWork
             yield return visit.Must(Kind, "/ventilation", vents is { FreeAreaCm2: not null } or { HighFreeAreaCm2: not null, LowFreeAreaCm2: not null } ? true : null, Why);
             if (flue?.SpillageTestPassed == true)
                 yield return visit.Must(Kind, "/flue/fansRunningDuringSpillage", vents?.ExtractFanInRoom == false || flue.FansRunningDuringSpillage == true ? true : null, Why, Seen.Running);
-            if (!visit.Pages.Has("/premises/room") && visit.Record.Premises?.RoomIsSleeping is null)
-                yield return visit.Must(Kind, "/premises/room", null, Why);
+            // How large a vent has to be, and whether an open flue may be there at all, turns on these; none of them falls away by silence.
+            foreach (var pointer in OfOpenFlue)
+                yield return visit.Must(Kind, pointer, visit.Recorded(pointer), Why);
         }
+
+        foreach (var owed in Clearances(visit))
+            yield return owed;
 
         if (visit.IsSleepingRoomExcepted)
             yield return visit.Must(Kind, "/coAlarm/present", visit.Record.CoAlarm?.Present, "36(12): an open flue where people sleep");
         yield return visit.Should(Kind, "/flue/terminalClearances", visit.Recorded("/flue/terminalClearances"), Why);
         if (visit.Record.Appliance.Fuel != Fuel.NaturalGas)
             yield return visit.Must(Kind, "/premises/belowGround", visit.Recorded("/premises/belowGround"), "liquefied gas gathers below ground, 6(8)(b)");
+    }
+
+    private static readonly string[] OfOpenFlue =
+    [
+        "/premises/room", "/appliance/ratedInputKw", "/appliance/ratedInputBasis",
+        "/ventilation/blocked", "/ventilation/compartment", "/ventilation/otherOpenFluedNetKw", "/ventilation/throughInnerRooms",
+    ];
+
+    /// <summary>A distance of which half is told is none.</summary>
+    private static IEnumerable<Owed> Clearances(Visit visit)
+    {
+        foreach (var (place, clearance) in (visit.Record.Flue?.TerminalClearances ?? []).Index())
+        {
+            if (clearance.To is null || clearance.DistanceMm is null)
+                yield return visit.Must(Kind, $"/flue/terminalClearances/{place}/{(clearance.To is null ? "to" : "distanceMm")}", null, "26(9)(a)");
+        }
     }
 
     private static bool IsFlueProved(Visit visit) => visit.Record.Flue is { SpillageTestPassed: true, FlowTestPassed: true };

@@ -50,7 +50,7 @@ internal sealed class Excuses(Visit visit)
 
     private bool IsBanned(DutyKind kind, DutyWeight weight, NotDoneReason because, string pointer) => ReasonTable.InForce.Never.Any(ban =>
         ban.Because?.Contains(because) != false
-        && ban.Duties?.Contains(Name(kind)) != false
+        && ban.Duties?.Contains(Name(kind), StringComparer.Ordinal) != false
         && ban.What?.Any(pattern => Pages.Meets(pointer, pattern)) != false
         && (ban.Where is null || IsOfItem(ban.Where, pointer))
         && (ban.Weight is null || ban.Weight == weight)
@@ -68,7 +68,7 @@ internal sealed class Excuses(Visit visit)
         if (visit.Pages.Text(member) is not { } value)
             return false;
         const string Other = "other than ";
-        return rest.Length == 0 || (rest.StartsWith(Other, StringComparison.Ordinal) ? rest[Other.Length..] != value : rest.Split(" or ").Contains(value));
+        return rest.Length == 0 || (rest.StartsWith(Other, StringComparison.Ordinal) ? rest[Other.Length..] != value : rest.Split(" or ").Contains(value, StringComparer.Ordinal));
     }
 
     private static string Name<T>(T value) => value is DutyKind or null

@@ -28,7 +28,7 @@ internal sealed class Handling
 
     /// <summary>The engineer's class, or the graver one to expect; a second opinion by somebody named settles it.</summary>
     private bool IsImmediate => _defect.Class == DefectClass.ImmediatelyDangerous
-        || (string.IsNullOrWhiteSpace(_defect.SecondOpinionBy) && _shown.Any(one => one.Class == ExpectedClass.ImmediatelyDangerous));
+        || (string.IsNullOrWhiteSpace(_defect.SecondOpinionBy) && (_defect.Subject == "/flue/spillageTestPassed" || _shown.Any(one => one.Class == ExpectedClass.ImmediatelyDangerous)));
 
     private DangerState State()
     {
@@ -92,6 +92,8 @@ internal sealed class Handling
             Must("/appliance/stateOnLeaving", null);
         var isIsolated = IsIsolated();
         Must($"{_at}/isolatedAt", isIsolated);
+        if (_visit.Record.Appliance.SharedFlue is null && Section is "flue" && !_visit.IsNothingReached)
+            Must("/appliance/sharedFlue", null);
         if (_visit.Record.Appliance.SharedFlue == true && Section is "flue")
             Must($"{_at}/told", _defect.Told?.Any(told => told is ToldParty.OtherOccupiers or ToldParty.BuildingManager) == true ? true : null);
         if (IsImmediate && !IsSupplySide)
@@ -149,7 +151,7 @@ internal sealed class Handling
         var proof = Section switch
         {
             "combustion" when _visit.Record.Combustion?.Readings is { Count: > 0 } readings && readings.Any(one => CombustionOpinions.RatioOf(one) > 0.008m) => (null, true),
-            "tightnessTests" or "escape" => (TightProof.Lacks(_visit).FirstOrDefault() ?? "/tightnessTests", TightProof.IsProved(_visit) ? true : null),
+            "tightnessTests" or "escape" => (TightProof.Lacks(_visit) is [var lack, ..] ? lack : "/tightnessTests", TightProof.IsProved(_visit) ? true : null),
             _ => ($"{_at}/reexaminedAt", IsReexamined()),
         };
         if (proof.Item1 is { } pointer)

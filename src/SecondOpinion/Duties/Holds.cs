@@ -58,14 +58,34 @@ internal static class Holds
         var rise = record.AmbientCo is { RunningPeakPpm: { } peak } air && RoomSweep.Before(air) is { } before ? peak - before : 0;
         if (rise > RoomSweep.Scatter && record.AmbientCo!.RunningPeakPpm < RoomSweep.Raised && !visit.Defects.Any(DefectPlace.IsDangerous))
             yield return visit.Must(DutyKind.RoomAir, "/ambientCo/cause", visit.Recorded("/ambientCo/cause"), "the room's air rose while the boiler ran");
+        foreach (var owed in FoundAndMended(visit))
+            yield return owed;
         foreach (var owed in HeatInput(visit).Concat(FlueTemperature(visit)).Concat(ActionBand(visit)).Concat(Pressure(visit)))
             yield return owed;
     }
 
+    /// <summary>What broke a danger limit and was set right still owes a defect on record, for the owner and the reporting decision.</summary>
+    private static IEnumerable<Owed> FoundAndMended(Visit visit)
+    {
+        var isNoted = visit.Defects.Any(defect => defect.Action == DefectAction.Rectified || DefectPlace.IsDangerous(defect));
+        var isSetRight = (visit.Record.Combustion?.Readings ?? []).Any(one => CombustionOpinions.RatioOf(one) > 0.008m && ShownDangers.IsSetRight(visit, one));
+        var isMended = (visit.Record.TightnessTests ?? []).Index().Any(one => Tightness.WhatTheGaugeShows(visit.One, one.Item) == Tightness.Shown.Leak && !TightProof.IsLeaking(visit, one.Index));
+        if ((isSetRight || isMended) && !isNoted)
+            yield return visit.Must(DutyKind.MadeKnown, "/defects", null, isMended ? "a leak was found and mended" : "a dangerous reading was set right");
+    }
+
     private static IEnumerable<Owed> HeatInput(Visit visit)
     {
+        const string Rate = "/gasSupply/rate";
+        if (visit.Record.GasSupply?.Rate is not { } rate)
+            yield break;
         if (Gas.IsRateTaken(visit) && Examination.DeviationPercent(visit.One) is < -15 or > 15)
-            yield return visit.Must(DutyKind.ExamineAfterWork, "/gasSupply/rate", false, "far from what the boiler is set to");
+            yield return visit.Must(DutyKind.ExamineAfterWork, Rate, false, "far from what the boiler is set to");
+        // A rate that cannot be worked out, or held against nothing, judges nothing.
+        if (Examination.MeasuredKw(visit.One, InputBasis.Gross) is null)
+            yield return visit.Must(DutyKind.ExamineAfterWork, rate.Seconds is null ? $"{Rate}/seconds" : rate.CalorificValueMjPerM3 is null ? $"{Rate}/calorificValueMjPerM3" : Rate, null, Rate);
+        foreach (var plate in new[] { "/appliance/ratedInputKw", "/appliance/ratedInputBasis" })
+            yield return visit.Must(DutyKind.ExamineAfterWork, plate, visit.Recorded(plate), Rate);
     }
 
     private static IEnumerable<Owed> Pressure(Visit visit)

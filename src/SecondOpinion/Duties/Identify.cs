@@ -1,5 +1,4 @@
 using Records;
-using SecondOpinion.Opinions;
 
 namespace SecondOpinion.Duties;
 
@@ -24,8 +23,13 @@ internal static class Identify
             yield return visit.Must(DutyKind.Identify, "/work/touched", null, "a repair says what it touched");
         if (visit is { IsService: true, Result: WorkResult.CarriedOut } && visit.Touched.IsNothing)
             yield return visit.Must(DutyKind.Identify, "/work/touched", null, "a service was carried out");
+        yield return visit.Should(DutyKind.Identify, "/work/result", visit.Recorded("/work/result"), Why);
+        if (visit.HasPart(PartKind.Injector))
+            yield return visit.Must(DutyKind.Identify, "/appliance/plateFuel", visit.Recorded("/appliance/plateFuel"), "an injector is for one gas, 26(7)");
         foreach (var (place, part) in visit.Fitted.Index())
         {
+            if (part.Kind is PartKind.GasValve or PartKind.Injector)
+                yield return visit.Must(DutyKind.Identify, $"/partsFitted/{place}/forFuel", visit.Recorded($"/partsFitted/{place}/forFuel"), "it is made for one gas, 5(1)");
             if (part.Kind is null or PartKind.Other)
                 yield return visit.Must(DutyKind.Identify, $"/partsFitted/{place}/kind", null, "a part was fitted");
         }

@@ -1,6 +1,3 @@
-using Records;
-using SecondOpinion.Opinions;
-
 namespace SecondOpinion.Duties;
 
 /// <summary>Items (i) to (ix) of regulation 36(3)(c) that can be written before leaving.</summary>

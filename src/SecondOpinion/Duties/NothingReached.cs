@@ -1,6 +1,3 @@
-using Records;
-using SecondOpinion.Opinions;
-
 namespace SecondOpinion.Duties;
 
 /// <summary>Nobody in, the boiler out of reach, or the work refused: when, where, what was tried, what was left.</summary>

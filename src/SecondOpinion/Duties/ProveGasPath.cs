@@ -39,6 +39,15 @@ internal static class ProveGasPath
                 yield return visit.Must(Kind, "/work/noGasJointOpened", null, "the fire side was opened");
         }
 
+        if (visit.HasPart(PartKind.GasValve) && joints.Count > 0)
+        {
+            foreach (var union in new[] { JointPlace.GasValveInlet, JointPlace.GasValveOutlet })
+            {
+                if (!joints.Exists(one => one.Item.Place == union))
+                    yield return visit.Must(Kind, "/disturbedJoints", null, "a gas valve has a union on either side");
+            }
+        }
+
         foreach (var (place, joint) in joints)
         {
             foreach (var owed in Joint(visit, joint, $"/disturbedJoints/{place}"))

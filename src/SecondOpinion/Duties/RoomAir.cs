@@ -1,6 +1,3 @@
-using Records;
-using SecondOpinion.Opinions;
-
 namespace SecondOpinion.Duties;
 
 /// <summary>Room air swept before, aired where it is raised, and while the boiler runs.</summary>

@@ -1,5 +1,4 @@
 using Records;
-using SecondOpinion.Opinions;
 
 namespace SecondOpinion.Duties;
 
@@ -26,7 +25,10 @@ internal static class ServiceFireSide
         }
         else
         {
-            yield return visit.Should(Kind, "/heatExchanger/deposits", visit.Recorded("/heatExchanger/deposits"), Why, Seen.InTheJob);
+            // Whether it had to be cleaned turns on what was found: of one that was looked at and not cleaned it is asked.
+            yield return exchanger is { Inspected: true, Deposits: null, Cleaned: not true }
+                ? visit.Must(Kind, "/heatExchanger/deposits", null, Why, Seen.InTheJob)
+                : visit.Should(Kind, "/heatExchanger/deposits", visit.Recorded("/heatExchanger/deposits"), Why, Seen.InTheJob);
         }
 
         if (visit.LacksMakersSource)

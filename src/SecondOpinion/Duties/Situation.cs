@@ -21,10 +21,9 @@ internal sealed record Situation(IReadOnlyList<Danger> Dangers)
             var its = shown.Where(one => DefectPlace.Answers(defect, one)).ToList();
             if (!DefectPlace.IsOfThisBoiler(visit, defect))
             {
-                // Made known, it is somebody else's; immediately dangerous it never falls below unsafe.
                 answered.UnionWith(its.Where(one => one.Section == "gasSupply"));
-                if (defect.Class == DefectClass.ImmediatelyDangerous)
-                    dangers.Add(DangerElsewhere.Of(visit, place));
+                if (DangerElsewhere.Of(visit, place) is { } elsewhere)
+                    dangers.Add(elsewhere);
                 continue;
             }
 

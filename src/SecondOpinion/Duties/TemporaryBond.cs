@@ -1,5 +1,4 @@
 using Records;
-using SecondOpinion.Opinions;
 
 namespace SecondOpinion.Duties;
 

@@ -34,7 +34,7 @@ internal static class TightProof
         if (!Found(visit, tests[place]))
             return false;
         return !tests.Index().Any(again => again.Index != place && again.Item.Stage == WorkStage.AfterWork && (tests[place].Stage != WorkStage.AfterWork || again.Index > place)
-            && Covers(again.Item, tests[place]) && Lacks(visit, again.Item, "").Count() == 0);
+            && Covers(again.Item, tests[place]) && !Lacks(visit, again.Item, "").Any());
     }
 
     /// <summary>Movement that one sees, smell, or pipework that moves by itself; on new pipework any of it, whatever drop is permitted.</summary>

@@ -1,5 +1,4 @@
 using Records;
-using SecondOpinion.Opinions;
 
 namespace SecondOpinion.Duties;
 
@@ -141,7 +140,12 @@ internal sealed class Visit
 
     /// <summary>What is set or opened so that only an analysis shows how it burns now.</summary>
     public bool IsAnalysisNecessary => IsChamberOpened || HasPart(PartKind.Fan, PartKind.GasValve, PartKind.Injector) || IsNew
-        || Touched.Why(TouchedPart.CombustionCircuit).Contains("/combustion/readings", StringComparison.Ordinal);
+        || Touched.Why(TouchedPart.CombustionCircuit).Contains("/combustion/readings", StringComparison.Ordinal)
+        || (Touched.Has(TouchedPart.CombustionCircuit) && !IsOutsideTheChamber);
+
+    /// <summary>An electrode or a seal outside the chamber, and nothing else of the fire side, is what the record shows.</summary>
+    private bool IsOutsideTheChamber => HasPart(PartKind.Electrode, PartKind.CombustionSeal)
+        || Joints.Any(joint => joint.Place is JointPlace.Electrode or JointPlace.Fan or JointPlace.FlueCollector);
 
     /// <summary>Work on the boiler that regulation 26(9) follows.</summary>
     public bool IsWorkedOn => (IsService || IsInstallation || (IsRepair && !Touched.IsNothing)) && !IsRemoval;

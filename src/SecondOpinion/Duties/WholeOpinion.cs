@@ -1,5 +1,3 @@
-using Records;
-
 namespace SecondOpinion.Duties;
 
 /// <summary>As what a job closes.</summary>
