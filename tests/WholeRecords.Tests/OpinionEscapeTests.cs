@@ -8,7 +8,7 @@ namespace WholeRecords.Tests;
 public sealed class OpinionEscapeTests(ITestOutputHelper output)
 {
     /// <summary>Pairs of changes tried on each record, drawn by a fixed seed.</summary>
-    private const int PairsOfEach = 40;
+    private const int PairsOfEach = 20;
 
     /// <summary>
     /// An alarm that sounded is a danger to whoever could not go in; on a visit that was carried out it holds until CO was looked for, as

@@ -1,3 +1,6 @@
+using SecondOpinion;
+using SecondOpinion.Duties;
+
 namespace WholeRecords.Tests;
 
 /// <summary>Two people who have not read the rules say the same of the whole records, or the page names the record. With REWRITE_OPINION=1 it is written anew.</summary>
@@ -26,6 +29,15 @@ public sealed class OpinionTests
         Assert.True(await File.ReadAllTextAsync(file) == page, "tests/records/whole/OPINION.md is stale: run tests/rewrite and look at the difference.");
     }
 
+    /// <summary>A need that the table of reasons names and nobody here knows would stop the judgement of whoever uses that reason.</summary>
+    [Fact]
+    public void Every_need_of_the_table_of_reasons_is_known()
+    {
+        var visit = new Visit(new Case(SecondlyJudged.Read(SecondlyJudged.JsonOf(WholeRecord.All[0]))!, [], []));
+        Assert.NotEmpty(ReasonTable.InForce.Needs);
+        Assert.All(ReasonTable.InForce.Needs.Keys, need => Needs.IsMet(visit, need));
+    }
+
     /// <summary>Whatever is not done is some kind of not done: no duty is silent, and what holds names what is asked for.</summary>
     [Fact]
     public void What_is_held_says_what_is_asked_and_every_duty_has_a_state()
@@ -34,7 +46,7 @@ public sealed class OpinionTests
         {
             Assert.Equal(one.Said!.MayClose, !one.Said.Asks.Any());
             Assert.All(one.Said.Duties, duty => Assert.NotEmpty(duty.Because));
-            Assert.All(one.Said.Duties.Where(duty => duty.State > SecondOpinion.Duties.DutyState.ByReason), duty => Assert.NotEmpty(duty.Asks));
+            Assert.All(one.Said.Duties.Where(duty => duty.State > DutyState.ByReason), duty => Assert.NotEmpty(duty.Asks));
         }
     }
 }

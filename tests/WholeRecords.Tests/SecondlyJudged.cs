@@ -47,6 +47,9 @@ internal sealed record SecondlyJudged(WholeRecord Whole, WholeOpinion? Said)
         var state = said.Situation.State is { } worst ? Name(worst) : null;
         if (!Whole.AcceptedStates.Contains(state))
             yield return $"{Whole.State} wanted, {state ?? "no danger"} said";
+        var open = said.Owed.Where(one => one.Holds).Select(one => Name(one.Kind)).ToHashSet();
+        foreach (var kind in Whole.Open.Where(kind => !open.Contains(kind)))
+            yield return $"{kind} is not open";
         if (Whole.IsHandled != said.Situation.IsHandled)
             yield return Whole.IsHandled == true ? "said to be unhandled" : "said to be handled";
     }

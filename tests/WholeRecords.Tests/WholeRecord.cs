@@ -40,6 +40,7 @@ internal sealed class WholeRecord
         {
             State = wanted.GetProperty("state").GetString();
             IsHandled = wanted.GetProperty("handled").GetBoolean();
+            Open = [.. wanted.GetProperty("open").EnumerateArray().Select(one => one.GetString()!)];
         }
 
         AcceptedStates = [State, .. Others(others, "state").Select(one => one.GetString())];
@@ -88,6 +89,9 @@ internal sealed class WholeRecord
 
     /// <summary>Whether every duty of every danger is met; null where the record makes no demand on it.</summary>
     public bool? IsHandled { get; }
+
+    /// <summary>Kinds of duty that are not met, at least these.</summary>
+    public IReadOnlyList<string> Open { get; } = [];
 
     private static IEnumerable<JsonElement> Others(JsonElement also, string member) => also.ValueKind == JsonValueKind.Object && also.TryGetProperty(member, out var values)
         ? values.EnumerateArray().ToList()

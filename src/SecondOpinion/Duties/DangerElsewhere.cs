@@ -19,7 +19,7 @@ internal static class DangerElsewhere
         if (defect.Class != DefectClass.ImmediatelyDangerous)
             return null;
         var isIsolated = defect.Action is DefectAction.Rectified or DefectAction.Disconnected or DefectAction.TurnedOff && defect.IsolatedAt is not (null or IsolationPoint.NotIsolated);
-        return new Danger(at, isIsolated ? DangerState.TakenOutOfUse : DangerState.Standing, [visit.Must(Kind, $"{at}/isolatedAt", isIsolated ? true : null, "34(3)")]);
+        return new Danger(at, isIsolated ? DangerState.TakenOutOfUse : DangerState.Standing, [visit.Must(DutyKind.HandleDanger, $"{at}/isolatedAt", isIsolated ? true : null, "34(3)")]);
     }
 
     public static IEnumerable<Owed> Of(Visit visit)
@@ -41,7 +41,7 @@ internal static class DangerElsewhere
     }
 
     /// <summary>Of the supply: whoever it belongs to, or the emergency service for him.</summary>
-    private static bool IsTold(Visit visit, Defect defect) => defect.Concerns == DefectConcern.Supply
+    public static bool IsTold(Visit visit, Defect defect) => defect.Concerns == DefectConcern.Supply
         ? defect.Told?.Any(one => one is ToldParty.Transporter or ToldParty.Supplier or ToldParty.EmergencyService) == true || !string.IsNullOrWhiteSpace(defect.EmergencyReference)
         : MadeKnown.IsTold(visit, defect) == true;
 

@@ -59,7 +59,8 @@ internal static class Escapes
             yield return visit.Must(Kind, "/escape/isolatedAt", IsIsolated(visit), Why);
         }
 
-        yield return visit.Must(Kind, "/escape/told", escape?.Told is { Count: > 0 } ? true : null, Why);
+        foreach (var kind in new[] { Kind, DutyKind.MadeKnown })
+            yield return visit.Must(kind, "/escape/told", escape?.Told is { Count: > 0 } ? true : null, Why);
         yield return visit.Must(Kind, "/escape/reference", string.IsNullOrWhiteSpace(escape?.Reference) ? null : true, Why);
         if (visit.Situation.State == DangerState.LeftByRefusal)
             yield break;

@@ -45,6 +45,8 @@ internal static class ExamineAfterWork
 
         if (visit.IsSleepingRoomExcepted)
             yield return visit.Must(Kind, "/coAlarm/present", visit.Record.CoAlarm?.Present, "36(12): an open flue where people sleep");
+        if (visit.IsService && visit.One.IsOpenFlued() == false && visit.IsFanned)
+            yield return visit.Should(Kind, "/combustion/airInlet", visit.Recorded("/combustion/airInlet"), "an annual service", Seen.Running);
         yield return visit.Should(Kind, "/flue/terminalClearances", visit.Recorded("/flue/terminalClearances"), Why);
         if (visit.Record.Appliance.Fuel != Fuel.NaturalGas)
             yield return visit.Must(Kind, "/premises/belowGround", visit.Recorded("/premises/belowGround"), "liquefied gas gathers below ground, 6(8)(b)");

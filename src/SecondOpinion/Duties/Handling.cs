@@ -61,7 +61,7 @@ internal sealed class Handling
     {
         if (_visit.IsInstallation && _visit.IsInUse && !_visit.IsNothingReached)
         {
-            Must($"{_at}/action", false);
+            _owed.Add(_visit.Must(DutyKind.Commission, $"{_at}/action", false, _at));
             Must("/appliance/stateOnLeaving", false);
             return DangerState.Standing;
         }
@@ -95,12 +95,18 @@ internal sealed class Handling
         if (_visit.Record.Appliance.SharedFlue is null && Section is "flue" && !_visit.IsNothingReached)
             Must("/appliance/sharedFlue", null);
         if (_visit.Record.Appliance.SharedFlue == true && Section is "flue")
-            Must($"{_at}/told", _defect.Told?.Any(told => told is ToldParty.OtherOccupiers or ToldParty.BuildingManager) == true ? true : null);
+        {
+            var isOthersTold = _defect.Told?.Any(told => told is ToldParty.OtherOccupiers or ToldParty.BuildingManager) == true ? true : (bool?)null;
+            foreach (var kind in new[] { DutyKind.HandleDanger, DutyKind.MadeKnown })
+                _owed.Add(_visit.Must(kind, $"{_at}/told", isOthersTold, _at));
+        }
+
         if (IsImmediate && !IsSupplySide)
         {
             if (_defect.Action != DefectAction.Disconnected)
                 Must(_defect.Class == DefectClass.ImmediatelyDangerous ? $"{_at}/action" : $"{_at}/class", false);
-            Must("/work/gaswaysSealed", _visit.Record.Work?.GaswaysSealed);
+            foreach (var kind in new[] { DutyKind.HandleDanger, DutyKind.SealWhatIsLeft })
+                _owed.Add(_visit.Must(kind, "/work/gaswaysSealed", _visit.Record.Work?.GaswaysSealed, _at));
             if (Section is "tightnessTests" or "disturbedJoints" or "escape")
                 _owed.AddRange(TightProof.Asks(_visit, DutyKind.SealWhatIsLeft, _at));
         }

@@ -21,6 +21,8 @@ internal static class Identify
             yield return visit.Should(DutyKind.Identify, $"/appliance/{member}", visit.Recorded($"/appliance/{member}"), Why);
         if (visit.IsRepair && record.Work?.Touched is null)
             yield return visit.Must(DutyKind.Identify, "/work/touched", null, "a repair says what it touched");
+        if (visit.IsRepair && record.PartsFitted is null)
+            yield return visit.Must(DutyKind.Identify, "/partsFitted", null, "a repair says what it fitted", Seen.InTheJob);
         if (visit is { IsService: true, Result: WorkResult.CarriedOut } && visit.Touched.IsNothing)
             yield return visit.Must(DutyKind.Identify, "/work/touched", null, "a service was carried out");
         yield return visit.Should(DutyKind.Identify, "/work/result", visit.Recorded("/work/result"), Why);

@@ -9,9 +9,8 @@ internal static class MadeKnown
     {
         foreach (var (place, defect) in visit.Defects.Index())
         {
-            if (!DefectPlace.IsOfThisBoiler(visit, defect))
-                continue;
-            yield return visit.Must(DutyKind.MadeKnown, $"/defects/{place}/told", IsTold(visit, defect), "26(9), 34(3)");
+            var isTold = DefectPlace.IsOfThisBoiler(visit, defect) ? IsTold(visit, defect) : DangerElsewhere.IsTold(visit, defect) ? true : null;
+            yield return visit.Must(DutyKind.MadeKnown, $"/defects/{place}/told", isTold, "26(9), 34(3)");
         }
     }
 

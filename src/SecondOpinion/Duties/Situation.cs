@@ -8,6 +8,9 @@ internal sealed record Situation(IReadOnlyList<Danger> Dangers)
     /// <summary>The worst state; null without a danger.</summary>
     public DangerState? State => Dangers.Count == 0 ? null : Dangers.Min(danger => danger.State);
 
+    /// <summary>Kinds of duties that are not met about some danger.</summary>
+    public IEnumerable<DutyKind> Open => Dangers.SelectMany(danger => danger.Handling).Where(one => one.Holds).Select(one => one.Kind).Distinct();
+
     public bool IsHandled => Dangers.All(danger => danger.IsHandled);
 
     /// <summary>Dangers by what the record shows and by what the engineer classed.</summary>
@@ -49,7 +52,18 @@ internal sealed record Situation(IReadOnlyList<Danger> Dangers)
         var isUnproved = shown.Pointer.EndsWith("/leakChecked", StringComparison.Ordinal);
         return new Danger(
             shown.Pointer, isUnproved ? DangerState.NotExcluded : DangerState.Standing,
-            [.. (isUnproved ? [shown.Pointer] : asks).Select(ask => new Owed(DutyKind.HandleDanger, DutyWeight.Must, ask, DutyState.Missing, shown.Pointer))]);
+            isUnproved ? [Asked(DutyKind.ProveGasPath, shown.Pointer), Asked(DutyKind.HandleDanger, shown.Pointer)] : [.. asks.Select(ask => Asked(DutyKind.HandleDanger, ask)), Asked(DutyKind.MadeKnown, "/defects"), .. OfItsDuty().Select(kind => Asked(kind, "/defects"))]);
+
+        // The duty that looked at it is as little met as if nobody had.
+        IEnumerable<DutyKind> OfItsDuty() => shown.Section switch
+        {
+            "safetyDevices" => [DutyKind.SafetyDevices],
+            "disturbedJoints" => [DutyKind.ProveCombustionCircuit],
+            _ => [],
+        };
+
+
+        Owed Asked(DutyKind kind, string pointer) => new(kind, DutyWeight.Must, pointer, DutyState.Missing, shown.Pointer);
     }
 
     /// <summary>What might show that it is no longer so, or who was called.</summary>

@@ -40,7 +40,8 @@ internal sealed record WholeOpinion(Whole Outcome, ClosesAs? ClosesAs, IReadOnly
         var situation = visit.Situation = Situation.Of(visit);
         List<Owed> owed = [.. Kinds.SelectMany(duty => duty(visit)), .. situation.Dangers.SelectMany(danger => danger.Handling)];
         var mayClose = !owed.Exists(part => part.Holds);
-        List<string> advice = [.. Advice.Of(visit)];
+        // What advises matters only where nothing graver is said, and costs the most.
+        List<string> advice = mayClose && situation.State is null or DangerState.PutRight ? [.. Advice.Of(visit)] : [];
         return new WholeOpinion(
             OutcomeOf(visit, situation, owed, advice), mayClose ? Closing.Of(visit, situation, owed) : null, Duty.Of(owed), situation, owed, advice);
     }
