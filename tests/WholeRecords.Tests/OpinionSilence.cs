@@ -1,5 +1,6 @@
 using System.Collections.Concurrent;
 using System.Text.RegularExpressions;
+using Records.Members;
 using Records.Metadata;
 
 namespace WholeRecords.Tests;

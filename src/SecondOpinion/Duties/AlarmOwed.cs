@@ -12,8 +12,8 @@ internal static class AlarmOwed
         var (day, use) = (visit.One.AsOf, visit.Record.Premises?.Use);
         var isOwed = visit.Record.Jurisdiction switch
         {
-            Jurisdiction.Scotland => use != PremisesUse.Workplace && day >= new DateOnly(2022, 2, 1),
-            Jurisdiction.Wales => visit.IsLet && day >= new DateOnly(2022, 12, 1),
+            Nations.Scotland => use != PremisesUse.Workplace && day >= new DateOnly(2022, 2, 1),
+            Nations.Wales => visit.IsLet && day >= new DateOnly(2022, 12, 1),
             _ => visit.IsLet && day >= new DateOnly(2022, 10, 1) && visit.Record.Premises?.RoomIsLivingSpace != false,
         };
         const string Why = "by the law of the nation";

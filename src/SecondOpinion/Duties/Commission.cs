@@ -47,7 +47,7 @@ internal static class Commission
     private static IEnumerable<Owed> Building(Visit visit)
     {
         var (record, day) = (visit.Record, visit.One.AsOf);
-        if (record.Jurisdiction != Jurisdiction.England || record.Premises?.Use == PremisesUse.Workplace)
+        if (record.Jurisdiction != Nations.England || record.Premises?.Use == PremisesUse.Workplace)
             yield break;
         if (day >= AlarmInEngland)
             yield return visit.Must(Kind, "/coAlarm/present", record.CoAlarm?.Present, "AD J 3.43: a new or replaced boiler", Seen.InTheJob);

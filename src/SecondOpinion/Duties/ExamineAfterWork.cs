@@ -1,4 +1,5 @@
 using Records;
+using SecondOpinion.Opinions;
 
 namespace SecondOpinion.Duties;
 
