@@ -41,7 +41,7 @@ internal static class OpinionPage
             """);
         foreach (var (member, its, records) in OpinionSilence.ClosesWithout)
             page.Append(CultureInfo.InvariantCulture, $"| `{member}` | {its} | {string.Join(", ", records)} |\n");
-        page.Append("\n## Not read: the types do not know GB-NIR yet\n\n");
+        page.Append("\n## Not read\n\n");
         page.Append(string.Join(", ", all.Where(one => one.Said is null).Select(one => one.Whole.Name).DefaultIfEmpty("None."))).Append('\n');
         return page.ToString();
     }

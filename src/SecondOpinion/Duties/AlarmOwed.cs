@@ -14,7 +14,8 @@ internal static class AlarmOwed
         {
             Nations.Scotland => use != PremisesUse.Workplace && day >= new DateOnly(2022, 2, 1),
             Nations.Wales => visit.IsLet && day >= new DateOnly(2022, 12, 1),
-            _ => visit.IsLet && day >= new DateOnly(2022, 10, 1) && visit.Record.Premises?.RoomIsLivingSpace != false,
+            Nations.England => visit.IsLet && day >= new DateOnly(2022, 10, 1) && visit.Record.Premises?.RoomIsLivingSpace != false,
+            _ => false,
         };
         const string Why = "by the law of the nation";
         if (isOwed)

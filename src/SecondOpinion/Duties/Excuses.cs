@@ -6,8 +6,6 @@ namespace SecondOpinion.Duties;
 /// <summary>What the reasons of a record excuse, by the table of reasons.</summary>
 internal sealed class Excuses(Visit visit)
 {
-    private static readonly DateOnly AnalysisMayStandIn = new(2018, 4, 6);
-
     /// <summary>By reason, contradicted, or null where nothing on record excuses the member.</summary>
     public DutyState? Of(DutyKind kind, DutyWeight weight, string pointer)
     {
@@ -37,7 +35,10 @@ internal sealed class Excuses(Visit visit)
         && row.Fuels?.Contains(visit.Record.Appliance.Fuel) != false
         && row.Jobs?.Contains(visit.Record.JobType) != false
         && !row.NotJobs.Contains(visit.Record.JobType)
-        && !(row.Source.Contains("(ca)", StringComparison.Ordinal) && visit.One.AsOf < AnalysisMayStandIn);
+        && !(row.Source.Contains("(ca)", StringComparison.Ordinal) && MayAnalysisNotStandIn);
+
+    /// <summary>The law of the day or of the place knows no 26(9)(ca).</summary>
+    private bool MayAnalysisNotStandIn => ReasonTable.InForce.Never.Any(ban => ban.Jurisdiction == visit.Record.Jurisdiction || visit.One.AsOf < ban.Before);
 
     /// <summary>Is the item meant one of the kind that the row names? Of a list that lacks the item nothing more is known.</summary>
     private bool IsOfItem(IReadOnlyDictionary<string, string>? where, string what)
