@@ -33,6 +33,17 @@ internal sealed class WholeRecord
         var others = expects.TryGetProperty("alsoAccepted", out var also) ? also : default;
         AcceptedOutcomes = [Outcome, .. Others(others, "outcome").Select(one => one.GetString()!)];
         AcceptedClosings = [MayClose, .. Others(others, "closing").Select(one => one.GetBoolean())];
+        AcceptedClosesAs = [expects.GetProperty("closesAs").GetString(), .. Others(others, "closesAs").Select(one => one.GetString())];
+        Asks = [.. expects.GetProperty("asks").EnumerateArray().Select(one => one.GetString()!)];
+        DoesNotAsk = [.. expects.GetProperty("doesNotAsk").EnumerateArray().Select(one => one.GetString()!)];
+        if (expects.GetProperty("situation") is { ValueKind: JsonValueKind.Object } wanted)
+        {
+            State = wanted.GetProperty("state").GetString();
+            IsHandled = wanted.GetProperty("handled").GetBoolean();
+            Open = [.. wanted.GetProperty("open").EnumerateArray().Select(one => one.GetString()!)];
+        }
+
+        AcceptedStates = [State, .. Others(others, "state").Select(one => one.GetString())];
     }
 
     /// <summary>Folder and file, such as <c>repair/pump-renewed</c>.</summary>
@@ -61,6 +72,26 @@ internal sealed class WholeRecord
     public bool MayClose { get; }
 
     public IReadOnlyList<bool> AcceptedClosings { get; }
+
+    /// <summary>As what it closes, first the word wanted; null where it does not.</summary>
+    public IReadOnlyList<string?> AcceptedClosesAs { get; }
+
+    /// <summary>Pointers that must be asked for, <c>#</c> before them.</summary>
+    public IReadOnlyList<string> Asks { get; }
+
+    /// <summary>Pointers or sections of which nothing may be asked as must.</summary>
+    public IReadOnlyList<string> DoesNotAsk { get; }
+
+    /// <summary>State of the worst danger; null where the record makes no demand on it.</summary>
+    public string? State { get; }
+
+    public IReadOnlyList<string?> AcceptedStates { get; }
+
+    /// <summary>Whether every duty of every danger is met; null where the record makes no demand on it.</summary>
+    public bool? IsHandled { get; }
+
+    /// <summary>Kinds of duty that are not met, at least these.</summary>
+    public IReadOnlyList<string> Open { get; } = [];
 
     private static IEnumerable<JsonElement> Others(JsonElement also, string member) => also.ValueKind == JsonValueKind.Object && also.TryGetProperty(member, out var values)
         ? values.EnumerateArray().ToList()

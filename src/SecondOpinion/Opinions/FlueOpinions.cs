@@ -138,7 +138,7 @@ internal static class FlueOpinions
     }
 
     /// <summary>The table of clearances in mm; null where it turns on an input that the record does not give.</summary>
-    private static decimal? Needed(Case one, ClearanceTo to)
+    public static decimal? Needed(Case one, ClearanceTo to)
     {
         var net = one.NetInputKw();
         return one.Record.Appliance.FlueType == FlueType.RoomSealedFanned
