@@ -30,8 +30,13 @@ internal sealed class WholeRecord
         HasFuel = record.GetProperty("appliance").TryGetProperty("fuel", out _);
         Outcome = expects.GetProperty("outcome").GetString()!;
         MayClose = expects.GetProperty("closing").GetBoolean();
+        MayCloseAs = expects.GetProperty("closesAs").GetString();
+        IsHandled = expects.GetProperty("situation") is { ValueKind: JsonValueKind.Object } dealt && dealt.TryGetProperty("handled", out var handled) && handled.ValueKind is JsonValueKind.True or JsonValueKind.False ? handled.GetBoolean() : null;
+        Open = expects.GetProperty("situation") is { ValueKind: JsonValueKind.Object } left && left.TryGetProperty("open", out var open) ? [.. open.EnumerateArray().Select(kind => kind.GetString()!)] : [];
+        Asks = [.. expects.GetProperty("asks").EnumerateArray().Select(pointer => pointer.GetString()!)];
         var others = expects.TryGetProperty("alsoAccepted", out var also) ? also : default;
         AcceptedOutcomes = [Outcome, .. Others(others, "outcome").Select(one => one.GetString()!)];
+        AcceptedClosesAs = [.. new[] { MayCloseAs }.OfType<string>(), .. Others(others, "closesAs").Select(one => one.GetString()).OfType<string>()];
         AcceptedClosings = [MayClose, .. Others(others, "closing").Select(one => one.GetBoolean())];
     }
 
@@ -61,6 +66,20 @@ internal sealed class WholeRecord
     public bool MayClose { get; }
 
     public IReadOnlyList<bool> AcceptedClosings { get; }
+
+    /// <summary>As what it may be closed; null where it may not.</summary>
+    public string? MayCloseAs { get; }
+
+    public IReadOnlyList<string> AcceptedClosesAs { get; }
+
+    /// <summary>Whether everything owed for its dangers was done; null without a danger.</summary>
+    public bool? IsHandled { get; }
+
+    /// <summary>Kinds of duty at least among those not met.</summary>
+    public IReadOnlyList<string> Open { get; }
+
+    /// <summary>Pointers that must be asked for as must.</summary>
+    public IReadOnlyList<string> Asks { get; }
 
     private static IEnumerable<JsonElement> Others(JsonElement also, string member) => also.ValueKind == JsonValueKind.Object && also.TryGetProperty(member, out var values)
         ? values.EnumerateArray().ToList()

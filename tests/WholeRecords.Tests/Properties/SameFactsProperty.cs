@@ -1,0 +1,94 @@
+using System.Globalization;
+using System.Text.Json.Nodes;
+using RuleModel;
+using Visits.Generator;
+
+namespace WholeRecords.Tests.Properties;
+
+/// <summary>6. The same facts, said in another order or at another place, are the same.</summary>
+internal sealed class SameFactsProperty : IProperty
+{
+    public static readonly Claim OrderOfMembers = new("6a", "Members in another order: the same outcome, closing, rows and missing.");
+    public static readonly Claim OrderOfItems = new("6b", "Items of lists in another order: the same, at their new places.");
+    public static readonly Claim Profile = new("6c", "The maker's limits by a stored profile, not by the record: the same.");
+    public static readonly Claim Member = new("6d", "The gas volume in cubic feet, not in cubic metres: the same.");
+
+    /// <summary>Cubic metres in a cubic foot, exactly: 0.3048 m to the third (the international foot of 1959).</summary>
+    private const decimal CubicFoot = 0.028316846592m;
+
+    public IReadOnlyList<Claim> Claims { get; } = [OrderOfMembers, OrderOfItems, Profile, Member];
+
+    public IEnumerable<Counterexample> Ask(Base one, Action<Claim> asked)
+    {
+        foreach (var (claim, json, lookup) in Forms(one))
+        {
+            asked(claim);
+            var said = one.Judge(json, lookup);
+            if (said is null || Differs(one, said, claim == OrderOfItems) is not { } what)
+                continue;
+            yield return Counterexample.Of(claim, what, one, new Variant(claim.Says.Split(':')[0]) { Words = claim.Says.Split(':')[0] }, said);
+        }
+    }
+
+    private static IEnumerable<(Claim Claim, JsonObject Json, Lookup Lookup)> Forms(Base one)
+    {
+        yield return (OrderOfMembers, Turned(one.Json, members: true), Lookup.None);
+        yield return (OrderOfItems, Turned(one.Json, members: false), Lookup.None);
+        if (one.Record.MakerLimits is { } limits)
+            yield return (Profile, Without(one.Json, "/makerLimits"), new Lookup { ProfileId = "SAME", ProfileVersion = 1, ProfileLimits = limits });
+        if (one.Record.GasSupply?.Rate is { VolumeM3: { } volume, VolumeFt3: null })
+            yield return (Member, Without(one.Json, "/gasSupply/rate/volumeM3").Put("/gasSupply/rate/volumeFt3", decimal.Round(volume / CubicFoot, 12)), Lookup.None);
+    }
+
+    private static JsonObject Without(JsonObject json, string pointer) => json.DeepClone().AsObject().Drop(pointer);
+
+    /// <summary>Every object, or every list, back to front.</summary>
+    private static JsonObject Turned(JsonObject json, bool members)
+    {
+        return (JsonObject)Turn(json)!;
+
+        JsonNode? Turn(JsonNode? node) => node switch
+        {
+            JsonObject section => new JsonObject(members ? section.Reverse().Select(Pair) : section.Select(Pair)),
+            JsonArray items => new JsonArray([.. members ? items.Select(Turn) : items.Reverse().Select(Turn)]),
+            _ => node?.DeepClone(),
+        };
+
+        KeyValuePair<string, JsonNode?> Pair(KeyValuePair<string, JsonNode?> pair) => KeyValuePair.Create(pair.Key, Turn(pair.Value));
+    }
+
+    private static string? Differs(Base one, Answer said, bool isTurned)
+    {
+        var before = one.Said;
+        if (said.Outcome != before.Outcome || said.MayClose != before.MayClose || said.ClosesAs != before.ClosesAs)
+            return "another outcome or closing";
+        var rows = before.Rows.Select(row => row with { Subject = Turned(row.Subject) });
+        if (Different(rows, said.Rows) is { Count: > 0 } other)
+            return $"another row: {string.Join(", ", other.Select(row => row.RuleId).Distinct().Order(StringComparer.Ordinal).Take(3))}";
+        return Different(before.Missing.Select(item => item with { Pointer = Turned(item.Pointer) }), said.Missing) is { Count: > 0 } ? "another question" : null;
+
+        string Turned(string pointer) => isTurned ? AtNewPlace(one.Json, pointer) : pointer;
+    }
+
+    private static List<T> Different<T>(IEnumerable<T> before, IEnumerable<T> after)
+    {
+        var left = after.ToList();
+        var gone = before.Where(item => !left.Remove(item)).ToList();
+        return [.. gone, .. left];
+    }
+
+    /// <summary>Where the item stands once every list is back to front. An item behind the end of its list keeps its place: it is not there.</summary>
+    private static string AtNewPlace(JsonObject json, string pointer)
+    {
+        var mark = pointer.StartsWith('#') ? "#" : "";
+        var (from, to) = ("", "");
+        foreach (var part in pointer[mark.Length..].Split('/').Skip(1))
+        {
+            var place = json.At(from) is JsonArray items && int.TryParse(part, CultureInfo.InvariantCulture, out var index) && index < items.Count ? items.Count - 1 - index : (int?)null;
+            from = $"{from}/{part}";
+            to = place is { } at ? JsonPlaces.Item(to, at) : $"{to}/{part}";
+        }
+
+        return mark + to;
+    }
+}
