@@ -33,7 +33,7 @@ internal sealed class Base
     public static Base? Of(IEngine engine, WholeRecord whole) =>
         RecordReader.Read(whole.Utf8).Record is { } record ? new Base(engine, whole, JsonNode.Parse(whole.Utf8)!.AsObject(), record) : null;
 
-    /// <summary>What the engine says once a variant is made; null where the reader refuses it.</summary>
+    /// <summary>What the engine says once a variant is made; null where it changes nothing or the reader refuses it.</summary>
     public Answer? With(Variant variant) => Copy(variant) is { } copy ? Judge(copy, variant.Lookup) : null;
 
     /// <summary>What the engine says of another form of the record; null where the reader refuses it.</summary>
@@ -42,10 +42,12 @@ internal sealed class Base
 
     private JsonObject? Copy(Variant variant)
     {
+        if (variant.Lookup == Lookup.None && variant.Changes.All(change => !change.Pointer.EndsWith('-') && JsonNode.DeepEquals(Json.At(change.Pointer), change.Value)))
+            return null;
         var copy = Json.DeepClone().AsObject();
         foreach (var (pointer, value) in variant.Changes)
             copy.Put(pointer, value?.DeepClone());
-        return JsonNode.DeepEquals(copy, Json) && variant.Lookup == Lookup.None ? null : copy;
+        return copy;
     }
 }
 

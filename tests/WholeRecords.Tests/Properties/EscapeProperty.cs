@@ -85,8 +85,9 @@ internal sealed class EscapeProperty(EscapeLength length) : IProperty
 /// <param name="Pairs">How many pairs for each record, drawn by its name; null: every pair but those of two reasons.</param>
 internal sealed record EscapeLength(bool EveryPlace, int? Pairs)
 {
-    /// <summary>The ordinary length, or everything where the environment says ESCAPES=every.</summary>
-    public static EscapeLength Wanted { get; } = Environment.GetEnvironmentVariable("ESCAPES") == "every"
-        ? new(EveryPlace: true, Pairs: null)
-        : new(EveryPlace: false, Pairs: 60);
+    /// <summary>What a plain run tries.</summary>
+    public static EscapeLength Ordinary { get; } = new(EveryPlace: false, Pairs: 60);
+
+    /// <summary>Everything: hours.</summary>
+    public static EscapeLength Every { get; } = new(EveryPlace: true, Pairs: null);
 }

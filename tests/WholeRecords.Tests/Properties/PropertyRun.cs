@@ -8,6 +8,14 @@ internal sealed class PropertyRun
     private readonly ConcurrentBag<Counterexample> _found = [];
     private readonly ConcurrentDictionary<string, int> _asked = new(StringComparer.Ordinal);
 
+    /// <summary>All seven.</summary>
+    public static IReadOnlyList<IProperty> AllProperties(EscapeLength escapes) =>
+        [new AdditionProperty(), new RemovalProperty(), new DangerwardProperty(), new DangerProperty(), new DutyProperty(), new SameFactsProperty(), new EscapeProperty(escapes)];
+
+    /// <summary>Asks.</summary>
+    /// <param name="engine">Any.</param>
+    /// <param name="records">Those that can be read are asked about.</param>
+    /// <param name="properties">Which.</param>
     public PropertyRun(IEngine engine, IEnumerable<WholeRecord> records, params IReadOnlyList<IProperty> properties)
     {
         Properties = properties;

@@ -22,7 +22,7 @@ internal sealed class RemovalProperty : IProperty
         foreach (var pointer in JsonPlaces.Pointers(one.Json).Where(pointer => RecordMembers.Find(pointer) is not null))
         {
             var member = RecordMembers.At(pointer);
-            if (ClaimOf(member, pointer, traces) is not { } claim)
+            if (ClaimOf(one.Json, member, pointer, traces) is not { } claim)
                 continue;
             var variant = new Variant($"{member.Pattern} removed", new Change(pointer, null));
             if (one.With(variant) is not { } said)
@@ -47,9 +47,9 @@ internal sealed class RemovalProperty : IProperty
     }
 
     /// <summary>Null where the property says nothing: the last trace of a piece of work.</summary>
-    private static Claim? ClaimOf(RecordMember member, string pointer, IReadOnlyList<(string Pointer, string Work)> traces)
+    private static Claim? ClaimOf(JsonObject record, RecordMember member, string pointer, IReadOnlyList<(string Pointer, string Work)> traces)
     {
-        if (HoldsVolunteered(member))
+        if (HoldsVolunteered(record, member, pointer))
             return Volunteered;
         var mine = traces.Where(trace => IsIn(trace.Pointer, pointer)).Select(trace => trace.Work).ToHashSet(StringComparer.Ordinal);
         if (mine.Count == 0 && member.Class != MemberClass.WorkDone)
@@ -58,7 +58,8 @@ internal sealed class RemovalProperty : IProperty
     }
 
     /// <summary>A section goes with what was volunteered in it.</summary>
-    private static bool HoldsVolunteered(RecordMember member) => member.Class == MemberClass.Volunteered || member.Members.Any(HoldsVolunteered);
+    private static bool HoldsVolunteered(JsonObject record, RecordMember member, string pointer) =>
+        member.Class == MemberClass.Volunteered || JsonPlaces.Pointers(record.At(pointer), pointer).Any(inside => RecordMembers.Find(inside)?.Class == MemberClass.Volunteered);
 
     private static bool IsIn(string pointer, string place) => pointer == place || pointer.StartsWith(place + "/", StringComparison.Ordinal);
 }
