@@ -16,7 +16,7 @@ public sealed class BrokenEngineTests
             or "annualService/ratio-over-the-ceiling-turned-off-and-labelled" or "annualService/a-service-that-touched-nothing" or "repair/pump-renewed" or "landlordCheck/record-not-signed"),
     ];
 
-    private static readonly IReadOnlyList<IProperty> Few = PropertyRun.AllProperties(new(EveryPlace: false, Pairs: 5));
+    private static readonly IReadOnlyList<IProperty> Few = PropertyRun.AllProperties(new(EveryPlace: false, Pairs: 5, OneIn: 1));
 
     public static TheoryData<string> ClaimsOfAll => [.. Few.SelectMany(property => property.Claims).Select(claim => claim.Id)];
 

@@ -6,7 +6,8 @@ using Visits.Generator;
 namespace WholeRecords.Tests.Properties;
 
 /// <summary>3. A value that moves towards danger betters nothing.</summary>
-internal sealed class DangerwardProperty : IProperty
+/// <param name="length">How much of it.</param>
+internal sealed class DangerwardProperty(RunLength length) : IProperty
 {
     public static readonly Claim Measured = new("3a", "A measured value that moves towards danger, other members fixed, never betters.");
     public static readonly Claim Seen = new("3b", "A check that turns from good to bad, or a state to a worse one, never betters.");
@@ -69,7 +70,7 @@ internal sealed class DangerwardProperty : IProperty
     public IEnumerable<Counterexample> Ask(Base one, Action<Claim> asked)
     {
         var places = JsonPlaces.Pointers(one.Json).Where(pointer => one.Json.At(pointer) is JsonValue).ToLookup(pointer => RecordMembers.Find(pointer)?.Pattern ?? "", StringComparer.Ordinal);
-        foreach (var (claim, variant) in Moves(one, places))
+        foreach (var (claim, variant) in Moves(one, places).Where(move => length.Takes(one, move.Variant.Words)))
         {
             if (one.With(variant) is not { } said)
                 continue;

@@ -5,7 +5,7 @@ namespace WholeRecords.Tests.Properties;
 
 /// <summary>7. No word, and no two words, get a dangerous record closed or rid of its danger.</summary>
 /// <param name="length">How much of it.</param>
-internal sealed class EscapeProperty(EscapeLength length) : IProperty
+internal sealed class EscapeProperty(RunLength length) : IProperty
 {
     public static readonly Claim Job = new("7a", "No word makes a dangerous record closable as a repair, a check, a service or an installation.");
     public static readonly Claim Visit = new("7b", "No word makes a record with an unhandled danger closable at all.");
@@ -38,7 +38,7 @@ internal sealed class EscapeProperty(EscapeLength length) : IProperty
     /// <summary>By the record's name alone, so that each run takes the same.</summary>
     private static IEnumerable<Variant> Sampled(Base one, List<Variant> singles, int number)
     {
-        var random = new Random(one.Whole.Name.Aggregate(17, (seed, letter) => unchecked((seed * 31) + letter)));
+        var random = new Random(RunLength.NumberOf(one.Whole.Name));
         for (var left = number; left > 0; left--)
             yield return singles[random.Next(singles.Count)] + singles[random.Next(singles.Count)];
     }
@@ -78,16 +78,4 @@ internal sealed class EscapeProperty(EscapeLength length) : IProperty
         one.Whole.Open is ["handleDanger"]
         && variant.Changes.Any(change => change.Pointer == "/appliance/stateOnLeaving" && change.Value is JsonValue value && value.GetValue<string>() != "inUse")
         && one.Record.Defects?.Any(defect => defect.Action is Records.DefectAction.TurnedOff or Records.DefectAction.Disconnected) == true;
-}
-
-/// <summary>How much of the escapes is tried.</summary>
-/// <param name="EveryPlace">Reasons at every place of the record, or only where the engine asks, found something bad, or the table of reasons has a row.</param>
-/// <param name="Pairs">How many pairs for each record, drawn by its name; null: every pair but those of two reasons.</param>
-internal sealed record EscapeLength(bool EveryPlace, int? Pairs)
-{
-    /// <summary>What a plain run tries.</summary>
-    public static EscapeLength Ordinary { get; } = new(EveryPlace: false, Pairs: 60);
-
-    /// <summary>Everything: hours.</summary>
-    public static EscapeLength Every { get; } = new(EveryPlace: true, Pairs: null);
 }

@@ -1,12 +1,13 @@
 using System.Globalization;
 using System.Text;
+using WholeRecords.Tests.Visits;
 
 namespace WholeRecords.Tests.Properties;
 
 /// <summary>The page that says where an engine does not keep the seven properties.</summary>
 internal static class PropertiesPage
 {
-    public static string Of(PropertyRun run)
+    public static string Of(PropertyRun run, VisitFigures visits)
     {
         var page = new StringBuilder();
         page.Append(CultureInfo.InvariantCulture, $"""
@@ -14,7 +15,7 @@ internal static class PropertiesPage
 
             Made by `tests/rewrite`. The properties are those of section 6 of the page of duties; `tests/WholeRecords.Tests/Properties` asks them of any engine. Here they are asked of the rules of today, over every whole record that can be read, judged with nothing looked up. The rules of today know no duties, no weights, no situation and not as what a job closes: what is asked of those is not asked of them. Counterexamples are told here and not mended; `properties.json` holds their numbers, which may only fall.
 
-            Asked: how many variants of records the engine was asked about. Escapes: every word, every reason where the engine asks, where it found something bad or where `rules/reasons.json` has a row, and {EscapeLength.Ordinary.Pairs} pairs for each dangerous record, drawn by its name; `tests/long/escapes` tries every reason at every place and every pair but those of two reasons. That an unsafe record becomes incomplete and stays held when its bad value is taken away is no counterexample of 2a to 2c: no single record can show what it no longer says, which is why values that were sent are watched.
+            Asked: how many variants of records the engine was asked about. Of removals and of moves towards danger one in {RunLength.Ordinary.OneIn} is tried; of escapes every word, every reason where the engine asks, where it found something bad or where `rules/reasons.json` has a row, and {RunLength.Ordinary.Pairs} pairs for each dangerous record; what is drawn is drawn by the names of record and place, so always the same. `tests/long/properties` tries all removals and moves, every reason at every place and every pair but those of two reasons. That an unsafe record becomes incomplete and stays held when its bad value is taken away is no counterexample of 2a to 2c: no single record can show what it no longer says, which is why values that were sent are watched.
 
             | claim | | asked | counterexamples |
             |---|---|---|---|
@@ -28,7 +29,7 @@ internal static class PropertiesPage
                 page.Append(CultureInfo.InvariantCulture, $"| {kind.Key} | {kind.Count()} | {Example(kind.First())} |\n");
         }
 
-        return page.ToString();
+        return page.Append(visits.Section()).ToString();
     }
 
     private static string Row(PropertyRun run, Claim claim) =>

@@ -9,8 +9,8 @@ internal sealed class PropertyRun
     private readonly ConcurrentDictionary<string, int> _asked = new(StringComparer.Ordinal);
 
     /// <summary>All seven.</summary>
-    public static IReadOnlyList<IProperty> AllProperties(EscapeLength escapes) =>
-        [new AdditionProperty(), new RemovalProperty(), new DangerwardProperty(), new DangerProperty(), new DutyProperty(), new SameFactsProperty(), new EscapeProperty(escapes)];
+    public static IReadOnlyList<IProperty> AllProperties(RunLength length) =>
+        [new AdditionProperty(), new RemovalProperty(length), new DangerwardProperty(length), new DangerProperty(), new DutyProperty(), new SameFactsProperty(), new EscapeProperty(length)];
 
     /// <summary>Asks.</summary>
     /// <param name="engine">Any.</param>

@@ -6,7 +6,8 @@ using Visits.Generator;
 namespace WholeRecords.Tests.Properties;
 
 /// <summary>2. What a record leaves out betters nothing.</summary>
-internal sealed class RemovalProperty : IProperty
+/// <param name="length">How much of it.</param>
+internal sealed class RemovalProperty(RunLength length) : IProperty
 {
     public static readonly Claim Answer = new("2a", "Removing an answer (evidence, a deciding fact, identity, time) never betters.");
     public static readonly Claim Trace = new("2b", "Removing one trace of work never betters while another remains.");
@@ -19,7 +20,7 @@ internal sealed class RemovalProperty : IProperty
     public IEnumerable<Counterexample> Ask(Base one, Action<Claim> asked)
     {
         var traces = WorkTraces.Of(one.Json);
-        foreach (var pointer in JsonPlaces.Pointers(one.Json).Where(pointer => RecordMembers.Find(pointer) is not null))
+        foreach (var pointer in JsonPlaces.Pointers(one.Json).Where(pointer => length.Takes(one, pointer) && RecordMembers.Find(pointer) is not null))
         {
             var member = RecordMembers.At(pointer);
             if (ClaimOf(one.Json, member, pointer, traces) is not { } claim)

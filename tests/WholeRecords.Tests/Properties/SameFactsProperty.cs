@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
+using Records.Metadata;
 using RuleModel;
 using Visits.Generator;
 
@@ -18,6 +19,9 @@ internal sealed class SameFactsProperty : IProperty
     /// <summary>Cubic metres in a cubic foot, exactly: 0.3048 m to the third (the international foot of 1959).</summary>
     private const decimal CubicFoot = 0.028316846592m;
 
+    /// <summary>Members whose value is a pointer into the record.</summary>
+    private static readonly HashSet<string?> PointsTo = ["/defects/*/subject", "/work/notDone/*/what", "/work/withdrawn/*/what"];
+
     public IReadOnlyList<Claim> Claims { get; } = [OrderOfItems, Profile, Member];
 
     public IEnumerable<Counterexample> Ask(Base one, Action<Claim> asked)
@@ -34,7 +38,7 @@ internal sealed class SameFactsProperty : IProperty
 
     private static IEnumerable<(Claim Claim, JsonObject Json, Lookup Lookup)> Forms(Base one)
     {
-        yield return (OrderOfItems, (JsonObject)BackToFront(one.Json)!, Lookup.None);
+        yield return (OrderOfItems, Turned(one.Json), Lookup.None);
         if (one.Record.MakerLimits is { } limits)
             yield return (Profile, Without(one.Json, "/makerLimits"), new Lookup { ProfileId = "SAME", ProfileVersion = 1, ProfileLimits = limits });
         if (one.Record.GasSupply?.Rate is { VolumeM3: { } volume, VolumeFt3: null })
@@ -42,6 +46,15 @@ internal sealed class SameFactsProperty : IProperty
     }
 
     private static JsonObject Without(JsonObject json, string pointer) => json.DeepClone().AsObject().Drop(pointer);
+
+    /// <summary>Every list back to front; what points to an item points to its new place.</summary>
+    private static JsonObject Turned(JsonObject json)
+    {
+        var turned = (JsonObject)BackToFront(json)!;
+        foreach (var pointer in JsonPlaces.Pointers(turned).Where(pointer => PointsTo.Contains(RecordMembers.Find(pointer)?.Pattern)).ToList())
+            turned.Put(pointer, AtNewPlace(json, turned.At(pointer)!.GetValue<string>()));
+        return turned;
+    }
 
     private static JsonNode? BackToFront(JsonNode? node) => node switch
     {
@@ -55,12 +68,12 @@ internal sealed class SameFactsProperty : IProperty
         var before = one.Said;
         if (said.Outcome != before.Outcome || said.MayClose != before.MayClose || said.ClosesAs != before.ClosesAs)
             return "another outcome or closing";
-        var rows = before.Rows.Select(row => row with { Subject = Turned(row.Subject) });
+        var rows = before.Rows.Select(row => row with { Subject = Now(row.Subject) });
         if (Different(rows, said.Rows) is { Count: > 0 } other)
             return $"another row: {string.Join(", ", other.Select(row => row.RuleId).Distinct().Order(StringComparer.Ordinal).Take(3))}";
-        return Different(before.Missing.Select(item => item with { Pointer = Turned(item.Pointer) }), said.Missing) is { Count: > 0 } ? "another question" : null;
+        return Different(before.Missing.Select(item => item with { Pointer = Now(item.Pointer) }), said.Missing) is { Count: > 0 } ? "another question" : null;
 
-        string Turned(string pointer) => isTurned ? AtNewPlace(one.Json, pointer) : pointer;
+        string Now(string pointer) => isTurned ? AtNewPlace(one.Json, pointer) : pointer;
     }
 
     private static List<T> Different<T>(IEnumerable<T> before, IEnumerable<T> after)

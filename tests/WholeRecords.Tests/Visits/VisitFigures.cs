@@ -7,6 +7,7 @@ using Records.Reading;
 using RuleModel;
 using Visits.Generator;
 using WholeRecords.Tests.Properties;
+using Answer = WholeRecords.Tests.Properties.Answer;
 
 namespace WholeRecords.Tests.Visits;
 
