@@ -1,6 +1,9 @@
 namespace Visits.Generator;
 
-/// <summary>What can be dangerous about a boiler and its installation.</summary>
+/// <summary>
+/// What can be dangerous about a boiler and its installation. Each is so bad that no limit leaves it open: a case leaks products only where it is under positive
+/// pressure, and gas leaks faster than any meter's permitted drop, with a smell.
+/// </summary>
 public enum DangerKind
 {
     BurnsBadly,
@@ -56,11 +59,11 @@ internal sealed record Danger(
         new(DangerKind.TerminalTooNear, "atRisk", "flue", "/flue/terminalClearances/0", "productsNotRemoved", Aspect.Terminal, "applianceValve", "Terminal right beside an opening", 8,
             boiler => boiler.FlueType != "openFlued", (good, dice) => good with { TerminalMm = dice.Between(30, 90) }),
         new(DangerKind.CaseLeaks, "atRisk", "flue", "/flue/caseSealOk", "productsNotRemoved", Aspect.Case, "applianceValve", "Seal of the case perished", 8,
-            boiler => boiler.IsRoomSealed, (good, _) => good with { IsCaseTight = false }),
+            boiler => boiler.CasePressure == "positive", (good, _) => good with { IsCaseTight = false }),
         new(DangerKind.GasLeaksAtTheBoiler, "immediatelyDangerous", "tightness", "/tightnessTests/0", "gasLeak", Aspect.Tightness, "applianceValve", "Weep at the inlet union of the gas valve", 10,
-            boiler => boiler.Fuel == "naturalGas", (good, dice) => good with { DropMbar = dice.Between(2, 9) }),
+            boiler => boiler.Fuel == "naturalGas", (good, dice) => good with { DropMbar = dice.Between(8.5m, 14) }),
         new(DangerKind.GasLeaksAboveTheValve, "immediatelyDangerous", "tightness", "/tightnessTests/0", "gasLeak", Aspect.Tightness, "emergencyControl", "Leak on the pipe before the boiler's valve", 6,
-            boiler => boiler.Fuel == "naturalGas", (good, dice) => good with { DropMbar = dice.Between(2, 9), LeaksAboveValve = true }),
+            boiler => boiler.Fuel == "naturalGas", (good, dice) => good with { DropMbar = dice.Between(8.5m, 14), LeaksAboveValve = true }),
         new(DangerKind.FlameSupervisionFails, "immediatelyDangerous", "safetyDevices", "/safetyDevices/0", "other", Aspect.SafetyDevices, "applianceValve", "Gas stays on after the flame is out", 4,
             _ => true, (good, _) => good with { FlameSupervisionWorks = false }),
         new(DangerKind.NoEarth, "atRisk", "electrical", "/electrical/earthOhm", "other", Aspect.Electrics, "electricalSupply", "No earth at the boiler", 7,

@@ -88,7 +88,7 @@ internal sealed class RecordWriter(int seed, DateOnly day, World world, string j
             ["fuel"] = Boiler.Fuel,
             ["plateFuel"] = Boiler.Fuel,
             ["flueType"] = Boiler.FlueType,
-            ["casePressure"] = Boiler.FlueType == "roomSealedFanned" ? "negative" : null,
+            ["casePressure"] = Boiler.CasePressure,
             ["condensing"] = Boiler.IsCondensing,
             ["burnerKind"] = Boiler.BurnerKind,
             ["ratedInputKw"] = Boiler.NetInputKw,

@@ -89,6 +89,9 @@ public sealed record Boiler
 
     public required string FlueType { get; init; }
 
+    /// <summary>Of the case against the room, where a fan makes one; null elsewhere.</summary>
+    public string? CasePressure { get; init; }
+
     public required string BurnerKind { get; init; }
 
     public required bool IsCondensing { get; init; }

@@ -27,9 +27,9 @@ internal sealed class EscapeProperty(RunLength length) : IProperty
     private IEnumerable<Variant> Variants(Base one)
     {
         var words = Escapes.Words(one).ToList();
-        var reasons = (length.EveryPlace ? Escapes.EveryReason(one) : Escapes.ReasonsThatMatter(one)).ToList();
+        var reasons = Escapes.ReasonsThatMatter(one).ToList();
         List<Variant> singles = [.. words, .. reasons];
-        return singles.Concat(length.Pairs is { } number ? Sampled(one, singles, number) : AllPairs(words, reasons));
+        return words.Concat(length.EveryPlace ? Escapes.EveryReason(one) : reasons).Concat(length.Pairs is { } number ? Sampled(one, singles, number) : AllPairs(words, reasons));
     }
 
     private static IEnumerable<Variant> AllPairs(List<Variant> words, List<Variant> reasons) =>

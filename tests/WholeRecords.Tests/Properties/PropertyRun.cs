@@ -7,6 +7,8 @@ internal sealed class PropertyRun
 {
     private readonly ConcurrentBag<Counterexample> _found = [];
     private readonly ConcurrentDictionary<string, int> _asked = new(StringComparer.Ordinal);
+    private int _records;
+    private int _closed;
 
     /// <summary>All seven.</summary>
     public static IReadOnlyList<IProperty> AllProperties(RunLength length) =>
@@ -23,6 +25,9 @@ internal sealed class PropertyRun
         {
             if (Base.Of(engine, whole) is not { } one)
                 return;
+            Interlocked.Increment(ref _records);
+            if (one.Said.MayClose)
+                Interlocked.Increment(ref _closed);
             foreach (var found in properties.SelectMany(property => property.Ask(one, claim => _asked.AddOrUpdate(claim.Id, 1, (_, count) => count + 1))))
                 _found.Add(found);
         });
@@ -30,6 +35,9 @@ internal sealed class PropertyRun
     }
 
     public IReadOnlyList<IProperty> Properties { get; }
+
+    /// <summary>Records that could be read, and how many of them the engine lets close as they are: where few do, claims about closing are easily kept.</summary>
+    public (int Records, int Closed) Bases => (_records, _closed);
 
     public IEnumerable<Claim> Claims => Properties.SelectMany(property => property.Claims);
 

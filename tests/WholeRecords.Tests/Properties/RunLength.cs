@@ -2,7 +2,7 @@ namespace WholeRecords.Tests.Properties;
 
 /// <summary>How much is asked.</summary>
 /// <param name="EveryPlace">Reasons at every place of the record, or only where the engine asks, found something bad, or the table of reasons has a row.</param>
-/// <param name="Pairs">How many pairs of escapes for each record, drawn by its name; null: every pair but those of two reasons.</param>
+/// <param name="Pairs">How many pairs of escapes for each record, drawn by its name; null: every pair of words, and of a word and such a reason.</param>
 /// <param name="OneIn">Of removals and of moves towards danger one in so many, drawn by record and place.</param>
 internal sealed record RunLength(bool EveryPlace, int? Pairs, int OneIn)
 {
