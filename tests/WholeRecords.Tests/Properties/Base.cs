@@ -3,7 +3,7 @@ using System.Text.Json.Nodes;
 using Records;
 using Records.Reading;
 using RuleModel;
-using Visits.Generator;
+using MadeVisits;
 
 namespace WholeRecords.Tests.Properties;
 

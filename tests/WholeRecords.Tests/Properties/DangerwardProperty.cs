@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using Records.Metadata;
-using Visits.Generator;
+using MadeVisits;
 
 namespace WholeRecords.Tests.Properties;
 

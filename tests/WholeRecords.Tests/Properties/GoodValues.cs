@@ -1,6 +1,6 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
-using Visits.Generator;
+using MadeVisits;
 
 namespace WholeRecords.Tests.Properties;
 

@@ -1,13 +1,13 @@
 using System.Globalization;
 using System.Text;
-using WholeRecords.Tests.Visits;
+using WholeRecords.Tests.Made;
 
 namespace WholeRecords.Tests.Properties;
 
 /// <summary>The page that says where an engine does not keep the seven properties.</summary>
 internal static class PropertiesPage
 {
-    public static string Of(PropertyRun run, VisitFigures visits)
+    public static string Of(PropertyRun run, MadeVisitFigures visits)
     {
         var page = new StringBuilder();
         page.Append(CultureInfo.InvariantCulture, $"""

@@ -1,6 +1,6 @@
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using WholeRecords.Tests.Visits;
+using WholeRecords.Tests.Made;
 using Xunit.Abstractions;
 
 namespace WholeRecords.Tests.Properties;
@@ -14,7 +14,7 @@ public sealed class TodaysProperties
 
     internal PropertyRun Run { get; } = new(Engine, WholeRecord.All, PropertyRun.AllProperties(IsLong ? RunLength.Every : RunLength.Ordinary));
 
-    internal VisitFigures Visits { get; } = new(Engine);
+    internal MadeVisitFigures Visits { get; } = new(Engine);
 }
 
 /// <summary>

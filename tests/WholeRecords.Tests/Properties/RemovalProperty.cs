@@ -1,7 +1,7 @@
 using System.Text.Json.Nodes;
 using Findings;
 using Records.Metadata;
-using Visits.Generator;
+using MadeVisits;
 
 namespace WholeRecords.Tests.Properties;
 

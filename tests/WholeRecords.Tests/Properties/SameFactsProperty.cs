@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using Records.Metadata;
 using RuleModel;
-using Visits.Generator;
+using MadeVisits;
 
 namespace WholeRecords.Tests.Properties;
 

@@ -1,5 +1,5 @@
 using System.Text.Json.Nodes;
-using Visits.Generator;
+using MadeVisits;
 
 namespace WholeRecords.Tests.Properties;
 

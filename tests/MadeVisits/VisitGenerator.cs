@@ -1,4 +1,4 @@
-namespace Visits.Generator;
+namespace MadeVisits;
 
 /// <summary>Makes visits: a boiler with a true condition, somebody who comes, what he does, what he writes, and what he might write instead.</summary>
 public static class VisitGenerator
@@ -9,7 +9,7 @@ public static class VisitGenerator
     private static readonly Aspect[] Owed = [Aspect.Flue, Aspect.FlueFlow, Aspect.Pressure, Aspect.SafetyDevices, Aspect.Terminal, Aspect.Ventilation, Aspect.RoomAir];
 
     /// <summary>The visit of a seed. Four in five land on a weekday of 2023 to 2026.</summary>
-    public static Visit Make(int seed)
+    public static MadeVisit Make(int seed)
     {
         var dice = new Dice(seed);
         var day = FirstDay.AddDays(dice.UpTo(1400));
@@ -18,7 +18,7 @@ public static class VisitGenerator
         return On(seed, day, world, sound, WorldMaker.Dangers(world.Boiler, dice), dice);
     }
 
-    internal static Visit On(int seed, DateOnly day, World world, Condition sound, IReadOnlyList<Danger> dangers, Dice dice)
+    internal static MadeVisit On(int seed, DateOnly day, World world, Condition sound, IReadOnlyList<Danger> dangers, Dice dice)
     {
         var job = world.Premises.IsLet
             ? dice.Weighted(("landlordCheck", 50), ("annualService", 25), ("repair", 20), ("commissioning", 5))
@@ -38,7 +38,7 @@ public static class VisitGenerator
         var truth = new Truth { Dangers = [.. dealt.Select(one => one.Truth)], Examined = examined, Written = written };
         var writer = new RecordWriter(seed, day, world, job, result, part);
         var truthful = new Written(writer.Write(asFound, asLeft, written, dealt), truth);
-        return new Visit(seed, world, job, result, asFound, asLeft, truthful, [.. new Lies(seed, writer, sound, truth, dealt).All()]);
+        return new MadeVisit(seed, world, job, result, asFound, asLeft, truthful, [.. new Lies(seed, writer, sound, truth, dealt).All()]);
     }
 
     /// <summary>A condition with dangers; each is as bad as its seed and kind say, whatever else there is.</summary>

@@ -1,4 +1,4 @@
-namespace Visits.Generator;
+namespace MadeVisits;
 
 /// <summary>
 /// What can be dangerous about a boiler and its installation. Each is so bad that no limit leaves it open: a case leaks products only where it is under positive

@@ -1,6 +1,6 @@
 using System.Globalization;
 
-namespace Visits.Generator;
+namespace MadeVisits;
 
 /// <summary>Draws boilers, premises, engineers and conditions. How often each is drawn is common practice, no source.</summary>
 internal static class WorldMaker

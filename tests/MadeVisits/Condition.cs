@@ -1,4 +1,4 @@
-namespace Visits.Generator;
+namespace MadeVisits;
 
 /// <summary>The true condition of a boiler and its installation at one moment.</summary>
 public sealed record Condition

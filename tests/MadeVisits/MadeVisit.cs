@@ -1,6 +1,6 @@
 using System.Text.Json.Nodes;
 
-namespace Visits.Generator;
+namespace MadeVisits;
 
 /// <summary>What became of a danger.</summary>
 public enum DangerState
@@ -95,4 +95,4 @@ public sealed record Written(JsonObject Record, Truth Truth);
 /// <param name="AsLeft">The true condition as left.</param>
 /// <param name="Truthful">The record that this engineer would write if nothing but the truth came into it.</param>
 /// <param name="Untruthful">The records by which he might get rid of the job.</param>
-public sealed record Visit(int Seed, World World, string Job, string Result, Condition AsFound, Condition AsLeft, Written Truthful, IReadOnlyList<Written> Untruthful);
+public sealed record MadeVisit(int Seed, World World, string Job, string Result, Condition AsFound, Condition AsLeft, Written Truthful, IReadOnlyList<Written> Untruthful);

@@ -1,6 +1,6 @@
 using System.Text.Json.Nodes;
 
-namespace Visits.Generator;
+namespace MadeVisits;
 
 /// <summary>The records by which a job might be got rid of. In each the boiler was left as it was found and in use, whatever is written.</summary>
 internal sealed class Lies(int seed, RecordWriter writer, Condition sound, Truth truth, IReadOnlyList<Dealt> dealt)

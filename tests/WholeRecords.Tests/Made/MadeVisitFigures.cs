@@ -5,20 +5,20 @@ using System.Text.Json;
 using Findings;
 using Records.Reading;
 using RuleModel;
-using Visits.Generator;
+using MadeVisits;
 using WholeRecords.Tests.Properties;
 using Answer = WholeRecords.Tests.Properties.Answer;
 
-namespace WholeRecords.Tests.Visits;
+namespace WholeRecords.Tests.Made;
 
 /// <summary>What an engine makes of made visits: was a real danger closed?</summary>
-internal sealed class VisitFigures
+internal sealed class MadeVisitFigures
 {
     private const int Visits = 1500;
 
     private readonly List<Judged> _judged;
 
-    public VisitFigures(IEngine engine)
+    public MadeVisitFigures(IEngine engine)
     {
         var judged = new ConcurrentBag<Judged>();
         Parallel.For(0, Visits, seed =>
@@ -47,7 +47,7 @@ internal sealed class VisitFigures
 
             ## Made visits: was a real danger closed?
 
-            {Visits} visits by seed (`tests/Visits.Generator`): a boiler with a true condition, somebody who comes, the record that he would write, and {_judged.Count - Visits} records by which he might get rid of the job. What is true of each is known. A danger that nobody saw, or that a record hides without a contradiction, no engine can know; the table says how many there are.
+            {Visits} visits by seed (`tests/MadeVisits`): a boiler with a true condition, somebody who comes, the record that he would write, and {_judged.Count - Visits} records by which he might get rid of the job. What is true of each is known. A danger that nobody saw, or that a record hides without a contradiction, no engine can know; the table says how many there are.
 
             | record | number | closed | with an unhandled danger | of these closed | of these unsafe |
             |---|---|---|---|---|---|

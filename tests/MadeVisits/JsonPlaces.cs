@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 
-namespace Visits.Generator;
+namespace MadeVisits;
 
 /// <summary>Places of a record in the making, by JSON Pointer such as <c>/combustion/readings/0/coPpm</c>. No name in a record needs escaping.</summary>
 public static class JsonPlaces

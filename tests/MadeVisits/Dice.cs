@@ -1,4 +1,4 @@
-namespace Visits.Generator;
+namespace MadeVisits;
 
 /// <summary>Draws that a number alone decides.</summary>
 internal sealed class Dice(int seed)

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 
-namespace Visits.Generator;
+namespace MadeVisits;
 
 /// <summary>Writes the record of one visit, with what the instruments show in place of what is so. The same writer always reads its instruments alike.</summary>
 internal sealed class RecordWriter(int seed, DateOnly day, World world, string job, string result, string? part)

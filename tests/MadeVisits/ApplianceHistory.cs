@@ -1,4 +1,4 @@
-namespace Visits.Generator;
+namespace MadeVisits;
 
 /// <summary>One appliance over years: deposits and carbon monoxide creep up, the vessel goes soft, and one year something breaks.</summary>
 public static class ApplianceHistory
@@ -6,7 +6,7 @@ public static class ApplianceHistory
     /// <summary>The visits of a seed, the earliest first. Somebody else may come each year.</summary>
     /// <param name="seed">The same seed, the same years.</param>
     /// <param name="years">At least one.</param>
-    public static IReadOnlyList<Visit> Make(int seed, int years)
+    public static IReadOnlyList<MadeVisit> Make(int seed, int years)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(years, 1);
         var dice = new Dice(unchecked((seed * 13) + 5));
@@ -15,7 +15,7 @@ public static class ApplianceHistory
         var sound = WorldMaker.Sound(world.Boiler, dice);
         // What is not put right is found again.
         IReadOnlyList<Danger> left = [];
-        var visits = new List<Visit>();
+        var visits = new List<MadeVisit>();
         for (var year = 0; year < years; year++)
         {
             var number = unchecked((seed * 100) + year);
