@@ -3,9 +3,9 @@ using System.Globalization;
 using System.Text;
 using System.Text.Json;
 using Findings;
-using Records.Reading;
-using RuleModel;
 using MadeVisits;
+using Records.Reading;
+using Visits;
 using WholeRecords.Tests.Properties;
 using Answer = WholeRecords.Tests.Properties.Answer;
 

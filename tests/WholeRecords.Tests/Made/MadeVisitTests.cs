@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using Records.Reading;
 using MadeVisits;
+using Records.Reading;
 using Xunit.Abstractions;
 
 namespace WholeRecords.Tests.Made;

@@ -1,9 +1,9 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using MadeVisits;
 using Records;
 using Records.Reading;
-using RuleModel;
-using MadeVisits;
+using Visits;
 
 namespace WholeRecords.Tests.Properties;
 

@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
-using Records.Metadata;
 using MadeVisits;
+using Records.Members;
 
 namespace WholeRecords.Tests.Properties;
 

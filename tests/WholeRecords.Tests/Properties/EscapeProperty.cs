@@ -63,7 +63,7 @@ internal sealed class EscapeProperty(RunLength length) : IProperty
         {
             asked(Lost);
             if (said.Outcome != OverallOutcome.Unsafe)
-                yield return Counterexample.Of(Lost, $"{Records.Metadata.WireNames.Of(said.Outcome)}", one, variant, said);
+                yield return Counterexample.Of(Lost, $"{Wire.WireNames.Of(said.Outcome)}", one, variant, said);
             asked(OneLost);
             if (one.Said.Dangers.Except(said.Dangers).Order(StringComparer.Ordinal).FirstOrDefault() is { } gone)
                 yield return Counterexample.Of(OneLost, $"{gone.Split(' ')[0]} gone", one, variant, said);

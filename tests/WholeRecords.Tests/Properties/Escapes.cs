@@ -1,8 +1,9 @@
 using System.Text.Json.Nodes;
-using Records;
-using Records.Metadata;
-using RuleModel;
 using MadeVisits;
+using Records;
+using Records.Members;
+using Visits;
+using Wire;
 
 namespace WholeRecords.Tests.Properties;
 

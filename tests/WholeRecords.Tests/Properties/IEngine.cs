@@ -1,6 +1,6 @@
 using Findings;
 using Records;
-using RuleModel;
+using Visits;
 
 namespace WholeRecords.Tests.Properties;
 

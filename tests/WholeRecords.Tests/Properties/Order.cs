@@ -23,7 +23,7 @@ internal static class Order
 
     private static string Closed(Answer answer) => !answer.MayClose ? "held" : answer.ClosesAs is { } what ? $"closed as {what}" : "closed";
 
-    private static string Said(OverallOutcome outcome) => Records.Metadata.WireNames.Of(outcome);
+    private static string Said(OverallOutcome outcome) => Wire.WireNames.Of(outcome);
 
     // Without a word on what it closes as, closed is closed as the job.
     private static int Closing(Answer answer) => !answer.MayClose ? 0 : answer.ClosesAsTheJob == false ? 1 : 2;

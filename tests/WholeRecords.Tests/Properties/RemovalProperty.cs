@@ -1,7 +1,9 @@
 using System.Text.Json.Nodes;
 using Findings;
-using Records.Metadata;
 using MadeVisits;
+using Records.Members;
+using Records.Metadata;
+using Wire;
 
 namespace WholeRecords.Tests.Properties;
 

@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
-using Records.Metadata;
-using RuleModel;
 using MadeVisits;
+using Records.Members;
+using Visits;
 
 namespace WholeRecords.Tests.Properties;
 

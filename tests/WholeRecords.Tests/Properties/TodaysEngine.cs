@@ -1,8 +1,10 @@
 using Findings;
+using Kernel;
+using Kernel.Catalogues;
 using Records;
-using RuleEngine;
-using RuleModel;
 using Rules;
+using Visits;
+using Visits.Judging;
 
 namespace WholeRecords.Tests.Properties;
 
@@ -12,11 +14,11 @@ internal sealed class TodaysEngine : IEngine
     /// <summary>Rules of this topic judge what was done about a danger, and are none themselves.</summary>
     private const string Handling = "unsafeSituation";
 
-    private readonly ComplianceEngine _engine = ComplianceEngine.Start(RuleCatalogue.Of(typeof(RuleIds).Assembly));
+    private readonly ComplianceEngine _engine = ComplianceEngine.Start(RuleCatalogue.Of(RecordModel.Instance, typeof(RuleIds).Assembly));
 
     public Answer Judge(ServiceRecord record, Lookup lookup)
     {
-        var said = _engine.Evaluate(record, lookup);
+        var said = _engine.Evaluate(record, lookup, detail: Detail.Deciding);
         var dangers = said.Findings.Where(finding => finding.Outcome == Outcome.Unsafe && finding.Topic != Handling).ToList();
         return new Answer
         {

@@ -1,6 +1,6 @@
-using Records.Metadata;
 using Records.Reading;
-using RuleModel;
+using Visits;
+using Wire;
 
 namespace WholeRecords.Tests.Properties;
 
