@@ -1,6 +1,5 @@
 using Checking;
 using Kernel.Catalogues;
-using Records.Reading;
 using Rules;
 using Storage;
 using Visits;
@@ -35,7 +34,7 @@ internal sealed record Judged(WholeRecord Whole, string? Outcome, bool? MayClose
 
             async Task<Judged> OneAsync(WholeRecord whole)
             {
-                if (RecordReader.Read(whole.Utf8).Record is not { } record)
+                if (Held.Read(whole.Utf8).Record is not { } record)
                     return new Judged(whole, null, null);
                 var said = await check.CheckAsync(record, (await histories.FindAsync(Tenant.Local, [record], ReceivedAt, cancel))[0], cancel);
                 return said.Evaluation is { } evaluation

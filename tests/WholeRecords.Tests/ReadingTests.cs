@@ -29,14 +29,14 @@ public sealed class ReadingTests
             .. whole.NeedsNorthernIreland ? ["#/jurisdiction unknownValue"] : (string[])[],
             .. whole.HasFuel ? [] : (string[])["#/appliance/fuel requiredMember"],
         ];
-        Assert.Equal(expected, RecordReader.Read(whole.Utf8).Faults.Select(fault => $"{fault.Pointer} {fault.Code}"));
+        Assert.Equal(expected, Held.Read(whole.Utf8).Faults.Select(fault => $"{fault.Pointer} {fault.Code}"));
     }
 
     /// <summary>But for a defect of the whole visit, whose subject is an empty text: a cell cannot tell that from "not recorded".</summary>
     [Fact]
     public async Task As_rows_of_one_file_they_are_the_same_records()
     {
-        var whole = WholeRecord.All.Where(one => RecordReader.Read(one.Utf8).Record is { } record && record.Defects?.Any(defect => defect.Subject == "") != true).ToList();
+        var whole = WholeRecord.All.Where(one => Held.Read(one.Utf8).Record is { } record && record.Defects?.Any(defect => defect.Subject == "") != true).ToList();
         Assert.True(whole.Count > 350);
         using var file = new MemoryStream();
         await CsvRecordWriter.WriteAsync(file, whole.Select(one => one.Utf8), CancellationToken.None);
@@ -46,7 +46,7 @@ public sealed class ReadingTests
         await foreach (var row in ManyRecords.ReadAsync(file, RecordFormat.Csv, CancellationToken.None))
             rows.Add(Canonical(row.Read()));
 
-        Assert.Equal(whole.Select(one => Canonical(RecordReader.Read(one.Utf8))), rows);
+        Assert.Equal(whole.Select(one => Canonical(Held.Read(one.Utf8))), rows);
     }
 
     private static string Canonical(ReadResult read) =>
