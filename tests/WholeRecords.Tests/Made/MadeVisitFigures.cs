@@ -24,7 +24,7 @@ internal sealed class MadeVisitFigures
         {
             var visit = VisitGenerator.Make(seed);
             foreach (var written in visit.Untruthful.Prepend(visit.Truthful))
-                judged.Add(new Judged(seed, written.Truth, engine.Judge(Held.Read(JsonSerializer.SerializeToUtf8Bytes(written.Record)).Record!, Lookup.None)));
+                judged.Add(new Judged(seed, written.Truth, engine.Judge(WholeRecords.Tests.Held.Read(JsonSerializer.SerializeToUtf8Bytes(written.Record)).Record!, Lookup.None)));
         });
         _judged = [.. judged.OrderBy(one => one.Seed).ThenBy(one => one.Truth.Lie)];
     }
