@@ -1,7 +1,4 @@
-using System.Data.Common;
 using System.Net;
-using Microsoft.Data.Sqlite;
-using Npgsql;
 
 namespace Api.Tests;
 
@@ -11,15 +8,13 @@ public sealed class TwoInstancesTests(ServiceInProcess service) : IClassFixture<
 {
     private const int Tries = 20;
 
-    private readonly DirectoryInfo _folder = Directory.CreateTempSubdirectory("two-");
     private readonly List<RunningService> _running = [];
-    private string _connectionString = "";
+    private StoreOfKind? _store;
 
     public void Dispose()
     {
         _running.ForEach(running => running.Dispose());
-        SqliteConnection.ClearAllPools();
-        _folder.Delete(recursive: true);
+        _store?.Dispose();
     }
 
     [Theory]
@@ -124,19 +119,10 @@ public sealed class TwoInstancesTests(ServiceInProcess service) : IClassFixture<
 
     private async Task<HttpClient> Start(string kind, int seconds)
     {
-        if (_connectionString.Length == 0)
-            _connectionString = kind == "sqlite" ? $"Data Source={Path.Combine(_folder.FullName, "two.db")}" : PrivatePostgreSql.NewDatabase();
-        var store = kind == "sqlite" ? $"--Store:Path={Path.Combine(_folder.FullName, "two.db")}" : $"--Store:ConnectionString={_connectionString}";
-        _running.Add(new RunningService("--urls=http://127.0.0.1:0", $"--Requests:Seconds={seconds}", "--Limits:AuditsAtOnce=100", "--Store:Create=true", store));
+        _store ??= new StoreOfKind(kind);
+        _running.Add(new RunningService("--urls=http://127.0.0.1:0", $"--Requests:Seconds={seconds}", "--Limits:AuditsAtOnce=100", "--Store:Create=true", _store.Setting));
         return await _running[^1].Listening();
     }
 
-    private async Task<long> Count(string table)
-    {
-        await using DbConnection connection = _connectionString.StartsWith("Data Source", StringComparison.Ordinal) ? new SqliteConnection(_connectionString) : new NpgsqlConnection(_connectionString);
-        await connection.OpenAsync();
-        await using var command = connection.CreateCommand();
-        command.CommandText = $"SELECT COUNT(*) FROM {table}";
-        return Convert.ToInt64(await command.ExecuteScalarAsync(), System.Globalization.CultureInfo.InvariantCulture);
-    }
+    private Task<long> Count(string table) => _store!.Count(table);
 }
