@@ -197,7 +197,7 @@ internal sealed class SqliteKind(string path) : DatabaseKind
 internal sealed class PostgreSqlKind(string connectionString) : DatabaseKind
 {
     /// <summary>Whoever holds this lock alone brings the tables up to date, and who writes shares it; the number only has to be the same everywhere.</summary>
-    private const long UpgradeLock = 0x6761732D626F696C;
+    internal const long UpgradeLock = 0x6761732D626F696C;
 
     private NpgsqlDataSource? _source;
     private StoreIdentity? _identity;
