@@ -43,13 +43,14 @@ public sealed class Database : IDisposable
     /// <exception cref="StoreException">It cannot be reached or brought up to date, or a newer version has changed it.</exception>
     public static Database OpenPostgreSql(string connectionString, StoreOpening opening = StoreOpening.ToUse) => Open(new PostgreSqlKind(connectionString), opening);
 
-    /// <summary>Is it still the store that was opened, does it answer, and does it take what is written to it?</summary>
+    /// <summary>Is it still the store that was opened, of this version, does it answer, and does it take what is written to it?</summary>
     /// <exception cref="DbException">One of it is not so.</exception>
     public async Task DemandWellAsync(CancellationToken cancel)
     {
         await PingAsync(cancel);
         if (await ReadAsync(connection => StoreIdentity.ReadFromAsync(connection, cancel), cancel) != Identity)
             throw new StoreLostException(Name);
+        await ReadAsync(connection => ScriptsOfStore.DemandKnownAsync(connection, transaction: null, cancel), cancel);
         await _probe.RunAsync(cancel);
     }
 
@@ -89,6 +90,7 @@ public sealed class Database : IDisposable
 
     /// <summary>All of <paramref name="write"/>, or, where it throws or answers false, nothing of it.</summary>
     /// <exception cref="StoreLostException">The store is no longer the one that was opened.</exception>
+    /// <exception cref="StoreUpgradedException">A newer version has upgraded it.</exception>
     internal async Task<bool> WriteAsync(Func<DbTransaction, Task<bool>> write, CancellationToken cancel)
     {
         await (_writer?.WaitAsync(cancel) ?? Task.CompletedTask);
@@ -98,6 +100,7 @@ public sealed class Database : IDisposable
                 async connection =>
                 {
                     await using var transaction = await connection.BeginTransactionAsync(cancel);
+                    await _kind.DemandKnownAsync(transaction, cancel);
                     var isWritten = await write(transaction);
                     if (isWritten)
                     {

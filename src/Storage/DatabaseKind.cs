@@ -29,6 +29,10 @@ internal abstract class DatabaseKind : IDisposable
     /// <exception cref="StoreLostException">What a connection leads to is not the store that was opened.</exception>
     public abstract void DemandSame(DbConnection connection);
 
+    /// <summary>Begins what a transaction writes: no newer version has upgraded the store by then, nor does before the transaction ends.</summary>
+    /// <exception cref="StoreUpgradedException">One has.</exception>
+    public abstract Task DemandKnownAsync(DbTransaction transaction, CancellationToken cancel);
+
     public abstract Task<bool> BackupAsync(DbConnection connection, string file, CancellationToken cancel);
 
     public abstract void Dispose();
@@ -129,6 +133,9 @@ internal sealed class SqliteKind(string path) : DatabaseKind
             throw new StoreLostException(_file);
     }
 
+    /// <summary>A transaction that is to write holds the file's one lock from its first moment, for which an upgrade has to wait.</summary>
+    public override Task DemandKnownAsync(DbTransaction transaction, CancellationToken cancel) => ScriptsOfStore.DemandKnownAsync(transaction.Connection!, transaction, cancel);
+
     public override async Task<bool> BackupAsync(DbConnection connection, string file, CancellationToken cancel)
     {
         // Under its name only once it is whole.
@@ -189,8 +196,8 @@ internal sealed class SqliteKind(string path) : DatabaseKind
 /// <summary>A PostgreSQL database.</summary>
 internal sealed class PostgreSqlKind(string connectionString) : DatabaseKind
 {
-    /// <summary>Whoever holds this lock brings the tables up to date; the number only has to be the same everywhere.</summary>
-    private const long UpgradeLock = 0x6761732D626F696C;
+    /// <summary>Whoever holds this lock alone brings the tables up to date, and who writes shares it; the number only has to be the same everywhere.</summary>
+    internal const long UpgradeLock = 0x6761732D626F696C;
 
     private NpgsqlDataSource? _source;
     private StoreIdentity? _identity;
@@ -223,6 +230,19 @@ internal sealed class PostgreSqlKind(string connectionString) : DatabaseKind
     /// <summary>A connection never leads to another store than the one to which it was opened, which was asked then.</summary>
     public override void DemandSame(DbConnection connection)
     {
+    }
+
+    /// <summary>
+    /// Many may share the lock for which an upgrade has to wait, and who waits for an upgrade holds nothing yet. In one trip; the second statement
+    /// sees what was committed while the first one waited.
+    /// </summary>
+    public override async Task DemandKnownAsync(DbTransaction transaction, CancellationToken cancel)
+    {
+        var sql = $"SELECT pg_advisory_xact_lock_shared(@UpgradeLock); {ScriptsOfStore.SelectNewer}";
+        await using var reader = await transaction.Connection!.ExecuteReaderAsync(new CommandDefinition(sql, new { UpgradeLock }, transaction, cancellationToken: cancel));
+        await reader.NextResultAsync(cancel);
+        if (await reader.ReadAsync(cancel))
+            throw new StoreUpgradedException();
     }
 
     public override OpenedStore Open(StoreOpening opening)

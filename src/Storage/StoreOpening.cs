@@ -33,6 +33,14 @@ public sealed class NoStoreException : StoreException
     }
 }
 
+/// <summary>A newer version has upgraded the store since it was opened: what this program writes may lack what is demanded now.</summary>
+public sealed class StoreUpgradedException : System.Data.Common.DbException
+{
+    internal StoreUpgradedException() : base("The store was upgraded by a newer version of this service, so this instance writes nothing to it any more and has to be replaced.")
+    {
+    }
+}
+
 /// <summary>The store that was opened is gone or another: nothing may be written to what is left of it.</summary>
 public sealed class StoreLostException : System.Data.Common.DbException
 {

@@ -119,11 +119,4 @@ internal sealed class AuditBench : IDisposable
     public static AuditVisits VisitsBy(TimeProvider clock) => new(Scratch.Rules, clock);
 
     private AuditWorker WorkerOn(Database database) => WorkerOn(database, Clock);
-
-    internal sealed class ManualClock : TimeProvider
-    {
-        public DateTimeOffset Now { get; set; } = new(2026, 9, 30, 8, 0, 0, TimeSpan.Zero);
-
-        public override DateTimeOffset GetUtcNow() => Now;
-    }
 }

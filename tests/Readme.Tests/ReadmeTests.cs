@@ -1,7 +1,7 @@
 using System.Text;
 using System.Text.RegularExpressions;
 using Clients.Tests;
-using Jobs.Tests;
+using Storage.Tests.Shared;
 
 namespace Readme.Tests;
 

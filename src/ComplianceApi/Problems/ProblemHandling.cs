@@ -1,5 +1,6 @@
 using System.Data.Common;
 using Microsoft.AspNetCore.Diagnostics;
+using Storage;
 
 namespace ComplianceApi.Problems;
 
@@ -26,6 +27,7 @@ public static class ProblemHandling
     {
         BadHttpRequestException bad => new ProblemResult(ProblemKind.Of(bad.StatusCode)).WriteAsync(context, bad.StatusCode),
         { } fault when IsChunkBeyondNumbers(fault) => new ProblemResult(ProblemKind.BadRequest).ExecuteAsync(context),
+        StoreUpgradedException upgraded => new ProblemResult(ProblemKind.StoreUnavailable, upgraded.Message).ExecuteAsync(context),
         DbException => new ProblemResult(ProblemKind.StoreUnavailable).ExecuteAsync(context),
         _ => new ProblemResult(ProblemKind.InternalError).ExecuteAsync(context),
     };

@@ -102,8 +102,8 @@ public sealed record ProblemKind(string Name, int Status, string Title, string E
         "The service met a fault of its own. Nothing can be concluded about the record: this is no pass. Give the traceId to whoever runs the service.");
 
     /// <summary>503.</summary>
-    public static readonly ProblemKind StoreUnavailable = new("store-unavailable", 503, "The store does not answer",
-        "The service cannot read or write its store at the moment; nothing was stored. Try again after the time in Retry-After.");
+    public static readonly ProblemKind StoreUnavailable = new("store-unavailable", 503, "The store cannot be used",
+        "The service cannot read or write its store at the moment, or a newer version has upgraded the store and this instance has to be replaced, as detail then says. Nothing was stored. Try again after the time in Retry-After.");
 
     /// <summary>All kinds by name.</summary>
     public static FrozenDictionary<string, ProblemKind> ByName { get; } = new[]

@@ -1,11 +1,14 @@
 using Checking;
-using Jobs.Queue;
-using Storage;
 using Dapper;
 using Hangfire;
+using Jobs.Queue;
+using Jobs.Summary;
 using Jobs.Workers;
-using RuleEngine;
+using Kernel.Catalogues;
 using Rules;
+using Storage;
+using Visits;
+using Visits.Judging;
 
 namespace QueueComparison;
 
@@ -30,6 +33,8 @@ public sealed class ChunkJob(Database database, ComplianceEngine engine)
 
     public static ComplianceEngine Rules() => ComplianceEngine.Start(RuleCatalogue.Of(RecordModel.Instance, typeof(RuleIds).Assembly));
 
+    public ComplianceEngine Engine => engine;
+
     /// <summary>Called by the queue; an exception makes it try again.</summary>
     public async Task RunAsync(string auditId, long number)
     {
@@ -50,13 +55,13 @@ public sealed class ChunkJob(Database database, ComplianceEngine engine)
         // Handed out again after all was written: nothing is left to do.
         if (row is not null)
             await JudgeAsync(new Chunk(Tenant.Local, auditId, number, asked.claim, row.Attempts, Database.MomentOf(created!), ChunkPayload.Read(row.Payload)));
-        await new AuditFinish(database, TimeProvider.System).RunAsync(default);
+        await new AuditFinish(database, engine, TimeProvider.System).RunAsync(default);
     }
 
     /// <summary>As the product's own worker does.</summary>
     public async Task JudgeAsync(Chunk chunk)
     {
-        var judge = new LineJudge(engine, new ProfileStore(database), new EvaluationStore(database), new HistoryStore(database), chunk.Tenant, chunk.AuditStartedAt);
+        var judge = new LineJudge(engine, new ProfileStore(database), new EvaluationStore(database, engine.Law), new HistoryStore(database, engine.Law), chunk.Tenant, chunk.AuditStartedAt);
         var judged = IsEmpty ? [] : await judge.JudgeAsync(chunk.Lines, default);
         var sums = new SummaryBuilder(judge.LookedAtOn);
         foreach (var line in judged)

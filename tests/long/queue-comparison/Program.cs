@@ -1,15 +1,13 @@
 using System.Globalization;
 using System.Text;
-using Checking;
-using Jobs.Queue;
-using Storage;
 using Dapper;
 using Hangfire;
 using Hangfire.PostgreSql;
+using Jobs.Queue;
 using Jobs.Workers;
 using QueueComparison;
 using Records.Many;
-using Records.Reading;
+using Storage;
 
 // What ../queue puts together. CONNECTION is the first argument everywhere; the store is made when it is not there.
 const int Workers = 2;
@@ -51,7 +49,7 @@ switch (args)
                     await own.JudgeAsync(chunk);
                 else
                     await Task.Delay(200);
-                await new AuditFinish(database, TimeProvider.System).RunAsync(default);
+                await new AuditFinish(database, own.Engine, TimeProvider.System).RunAsync(default);
             }
         })));
         break;

@@ -72,10 +72,17 @@ internal sealed class AuditService(AuditWorker worker, IConfiguration configurat
             catch (Exception fault)
             {
                 if (isWell)
-                    log.LogError(fault, "Audits wait: {Kind}", fault is DbException ? "the store does not answer" : "a worker failed");
+                    log.LogError(fault, "Audits wait: {Kind}", KindOf(fault));
                 isWell = false;
                 await Task.Delay(AfterFailure, CancellationToken.None);
             }
         }
     }
+
+    private static string KindOf(Exception fault) => fault switch
+    {
+        StoreUpgradedException => "a newer version has upgraded the store, and this instance has to be replaced",
+        DbException => "the store does not answer",
+        _ => "a worker failed",
+    };
 }

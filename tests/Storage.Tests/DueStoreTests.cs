@@ -1,7 +1,7 @@
 using Findings;
-using Storage;
+using Storage.Tests.Shared;
 
-namespace Jobs.Tests;
+namespace Storage.Tests;
 
 /// <summary>What falls due, read back page by page.</summary>
 public sealed class DueStoreTests : IDisposable

@@ -1,7 +1,7 @@
 using Records;
-using Storage;
+using Storage.Tests.Shared;
 
-namespace Jobs.Tests;
+namespace Storage.Tests;
 
 public sealed class ProfileStoreTests : IDisposable
 {

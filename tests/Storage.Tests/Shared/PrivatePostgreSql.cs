@@ -5,7 +5,7 @@ using System.Reflection;
 using Npgsql;
 using Xunit.Sdk;
 
-namespace Jobs.Tests;
+namespace Storage.Tests.Shared;
 
 /// <summary>A PostgreSQL of these tests alone: started from the system's package on first use, in a folder of its own, ended with the process.</summary>
 internal static class PrivatePostgreSql

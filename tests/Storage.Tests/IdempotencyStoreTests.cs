@@ -1,7 +1,7 @@
 using Dapper;
-using Storage;
+using Storage.Tests.Shared;
 
-namespace Jobs.Tests;
+namespace Storage.Tests;
 
 /// <summary>The row of a key is its lock, seen from two instances on one store.</summary>
 public sealed class IdempotencyStoreTests : IDisposable

@@ -1,8 +1,7 @@
-using Checking;
 using Records;
 using Records.Values;
 
-namespace Jobs.Tests;
+namespace Checking.Tests;
 
 public sealed class SameApplianceTests
 {

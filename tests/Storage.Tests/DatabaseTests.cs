@@ -1,6 +1,6 @@
-using Storage;
+using Storage.Tests.Shared;
 
-namespace Jobs.Tests;
+namespace Storage.Tests;
 
 public sealed class DatabaseTests : IDisposable
 {

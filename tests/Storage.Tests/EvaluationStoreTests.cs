@@ -1,8 +1,8 @@
 using System.Text.Json;
 using Findings;
-using Storage;
+using Storage.Tests.Shared;
 
-namespace Jobs.Tests;
+namespace Storage.Tests;
 
 public sealed class EvaluationStoreTests : IDisposable
 {

@@ -3,11 +3,10 @@ using Kernel.Catalogues;
 using Records;
 using Records.Values;
 using Rules;
-using Storage;
 using Visits;
 using Visits.Judging;
 
-namespace Jobs.Tests;
+namespace Storage.Tests.Shared;
 
 /// <summary>A store in a folder of its own, thrown away afterwards, and records to put into it.</summary>
 internal sealed class Scratch : IDisposable

@@ -1,0 +1,42 @@
+using Findings;
+using Records;
+using Records.Values;
+
+namespace Storage.Tests.Shared;
+
+/// <summary>A store of evaluations and what it gives of them.</summary>
+internal sealed class Shelf(Database database)
+{
+    /// <summary>When it is asked, and when all was said that is not dated otherwise.</summary>
+    public static readonly DateTimeOffset Now = new(2026, 9, 14, 12, 0, 0, TimeSpan.Zero);
+
+    private readonly EvaluationStore _evaluations = new(database, Scratch.Rules.Law);
+    private readonly HistoryStore _histories = new(database, Scratch.Rules.Law);
+
+    public async Task<string> Save(
+        string recordId, string finishedAt, string? supersedes = null, DateTimeOffset? saidAt = null, string? maker = "Quillback", Tenant? tenant = null)
+    {
+        var record = Record(recordId, finishedAt, supersedes, maker);
+        var evaluation = Scratch.Rules.Evaluate(record) with { EvaluationId = Guid.CreateVersion7().ToString(), EvaluatedAt = saidAt ?? Now };
+        Assert.True(await _evaluations.SaveAsync(tenant ?? Scratch.A, record, Scratch.Posted, evaluation, Include.Default, default));
+        return evaluation.EvaluationId;
+    }
+
+    public Task<IReadOnlyList<IReadOnlyList<PastVisit>>> Find(IReadOnlyList<ServiceRecord> records, DateTimeOffset? knownAt = null) =>
+        _histories.FindAsync(Scratch.A, records, knownAt ?? Now, default);
+
+    public async Task<IEnumerable<string?>> EarlierThan(ServiceRecord record, DateTimeOffset? knownAt = null) =>
+        (await Find([record], knownAt))[0].Select(visit => visit.EvaluationId);
+
+    public static ServiceRecord Record(
+        string recordId, string finishedAt, string? supersedes = null, string? maker = "Quillback", string serial = "QB-1", PreviousVisit? previous = null) => new()
+        {
+            RecordId = recordId,
+            Supersedes = supersedes,
+            JobType = JobType.AnnualService,
+            Jurisdiction = "GB-ENG",
+            FinishedAt = Timestamp.Parse(finishedAt),
+            Appliance = new Appliance { Fuel = Fuel.NaturalGas, Maker = maker, SerialNumber = serial },
+            PreviousVisit = previous,
+        };
+}
