@@ -3,9 +3,6 @@ namespace Kernel;
 /// <summary>How much of what the rules see is kept.</summary>
 public enum Detail
 {
-    /// <summary>What decides, and nothing else: for whoever reads outcomes alone.</summary>
-    Deciding,
-
     /// <summary>Sentence and evidence of what is reported, and of what a loosened limit let pass.</summary>
     Problems,
 

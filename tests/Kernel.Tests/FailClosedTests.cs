@@ -23,6 +23,32 @@ public sealed class FailClosedTests
         Assert.Equal(Answers.Of(Samples.Engine.Evaluate(record)), Answers.Of(evaluation, finding => finding.RuleId != ruleId));
     }
 
+    /// <summary>Where only problems are shown whole, a rule is asked twice; what it says the second time does not make a pass of a problem.</summary>
+    [Theory]
+    [InlineData("says-two-things")]
+    [InlineData("throws-when-asked-again")]
+    public void A_rule_that_does_not_stand_by_its_word_is_an_error(string ruleId)
+    {
+        var evaluation = Samples.EngineWith(ruleId == "says-two-things" ? new SaysTwoThingsRule() : new ThrowsWhenAskedAgainRule()).Evaluate(Samples.Example, detail: Detail.Problems);
+
+        Assert.Equal(Outcome.Error, Assert.Single(evaluation.Findings, finding => finding.RuleId == ruleId).Outcome);
+        Assert.Equal((OverallOutcome.Incomplete, false), (evaluation.Outcome, evaluation.Closing.Allowed));
+    }
+
+    /// <summary>How much is kept changes nothing of what is said.</summary>
+    [Fact]
+    public void Problems_are_the_same_however_much_is_kept()
+    {
+        var record = Samples.Changed(json => json["combustion"]!["readings"]![0]!["coPpm"] = 900);
+        var (whole, problems) = (Samples.Engine.Evaluate(record), Samples.Engine.Evaluate(record, detail: Detail.Problems));
+
+        Assert.Equal(whole.ResultHash, problems.ResultHash);
+        Assert.Equal(Shown(whole), Shown(problems));
+
+        static string Shown(Evaluation evaluation) =>
+            System.Text.Json.JsonSerializer.Serialize(evaluation.Show(Include.Problems), EvaluationJson.Wire.Evaluation);
+    }
+
     [Fact]
     public void A_clean_record_is_incomplete_while_a_rule_throws()
     {

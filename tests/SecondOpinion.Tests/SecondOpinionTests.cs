@@ -50,7 +50,7 @@ public sealed class SecondOpinionTests(JudgedRecords judged, ITestOutputHelper o
         foreach (var (json, number) in Comparison.RecordsOfCases.Index().Select(one => (one.Item, one.Index)))
         {
             var change = new Change("the whole record", JsonValue.Create(Encoding.UTF8.GetString(json)));
-            comparison.Judge(new GeneratedRecord(number, [change], [], RecordReader.Read(json).Record!));
+            comparison.Judge(new GeneratedRecord(number, [change], [], RecordReader.Read(json, KnownValues.Jurisdictions).Record!));
         }
 
         Assert.True(comparison.Disagreements.Count == 0, comparison.Report());

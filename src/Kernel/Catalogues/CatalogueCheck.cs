@@ -13,6 +13,11 @@ internal static class CatalogueCheck
         if (hidden.Count > 0)
             throw new CatalogueException(hidden);
 
+        var unasked = rules.Where(type => !typeof(FirstPassRule).IsAssignableFrom(type) && !typeof(InferenceRule).IsAssignableFrom(type))
+            .Select(type => $"{type.FullName} is a rule of no kind that the engine asks").ToList();
+        if (unasked.Count > 0)
+            throw new CatalogueException(unasked);
+
         return [.. rules.Select(type => (IComplianceRule)Activator.CreateInstance(type)!)];
     }
 
@@ -33,6 +38,12 @@ internal static class CatalogueCheck
             yield return "rule-set.json gives no id or no version, or one with a blank in it";
         if (!catalogue.JurisdictionCodes.Contains(catalogue.Header.UsualJurisdiction, StringComparer.Ordinal))
             yield return $"rule-set.json names the jurisdiction '{catalogue.Header.UsualJurisdiction}', whose law the rules do not hold";
+        if (catalogue.Header.Cautions.Count == 0 || catalogue.Header.Cautions.Any(string.IsNullOrWhiteSpace))
+            yield return "rule-set.json gives no cautions, or an empty one: every answer carries them";
+        foreach (var twins in catalogue.JurisdictionCodes.GroupBy(code => code, StringComparer.Ordinal).Where(group => group.Skip(1).Any()))
+            yield return $"two folders are of the jurisdiction '{twins.Key}'";
+        foreach (var code in catalogue.JurisdictionCodes.Where(code => !catalogue.References.Documents.Any(document => document.Jurisdictions.Contains(code, StringComparer.Ordinal))))
+            yield return $"no document of references.json is of the jurisdiction '{code}': its law is not held";
         if (catalogue.Limits.Definitions.Count == 0)
             yield return "limits.json holds no limit";
 

@@ -38,7 +38,7 @@ internal sealed class CompletenessPass
             else if (judgement.Concerns && !judgement.Reported)
                 Add(rule, Failed("its findings were not reported"));
             else
-                AddAll(rule, IsReadInFull(rule, judgement) ? _visit.Judgements.InFull((FirstPassRule)rule).Answers : judgement.Answers);
+                AddAll(rule, IsReadInFull(rule, judgement) ? InFull((FirstPassRule)rule, judgement) : judgement.Answers);
         }
     }
 
@@ -83,6 +83,23 @@ internal sealed class CompletenessPass
     /// <summary>What is reported is shown with its evidence, and so is what a loosened limit let pass.</summary>
     private bool IsReadInFull(IComplianceRule rule, Judgement judgement) =>
         _visit.Detail == Detail.Problems && (judgement.Concerns || _visit.Judgements.LoosenedFor(rule) is not null);
+
+    /// <summary>The same answers with sentence and evidence. A rule that says something else when it is asked once more is not to be believed.</summary>
+    private ImmutableArray<Answer> InFull(FirstPassRule rule, Judgement said)
+    {
+        try
+        {
+            var again = _visit.Judgements.InFull(rule).Answers;
+            return again.Select(Decides).SequenceEqual(said.Answers.Select(Decides)) ? again : [Failed("it says two things of one record")];
+        }
+        catch (Exception exception)
+        {
+            return [Failed(exception.GetType().Name)];
+        }
+
+        static (string, Outcome, decimal?, ExpectedClass?) Decides(Answer answer) =>
+            (answer.Subject, answer.Verdict.Outcome, answer.Verdict.Margin, answer.Verdict.ExpectedClass);
+    }
 
     private void AddAll(IComplianceRule rule, ImmutableArray<Answer> answers)
     {

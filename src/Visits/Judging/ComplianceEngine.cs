@@ -54,7 +54,7 @@ public sealed class ComplianceEngine
 
     /// <summary>The answers alone, in no order, by other limits if given: for tests that judge by the hundred thousand.</summary>
     internal IReadOnlyList<Finding> AnswersTo(ServiceRecord record, LimitBook? limits = null, Lookup? lookup = null) =>
-        _engine.AnswersTo(new Visit(record, limits ?? Catalogue.Limits, Law, FigureSheet.Of, lookup, detail: Detail.Deciding));
+        _engine.AnswersTo(new Visit(record, limits ?? Catalogue.Limits, Law, FigureSheet.Of, lookup));
 
     /// <summary>What the next known change after <paramref name="evaluation"/>'s law would make of it: judges <paramref name="record"/> once more.</summary>
     /// <param name="evaluation">The whole evaluation of the record.</param>

@@ -49,3 +49,21 @@ public sealed class RuleWithoutMetadata : VisitRule
 {
     protected override Verdict Assess(Visit visit, Look look) => look.Pass($"never asked");
 }
+
+/// <summary>Finds fault when it is asked first, and nothing when it is asked for its evidence.</summary>
+[Name("says-two-things"), Topic(Topics.Water), Description("says two things of one record"), CommonPractice, Coverage(Coverage.Full, "made up")]
+public sealed class SaysTwoThingsRule : VisitRule
+{
+    private int _asked;
+
+    protected override Verdict Assess(Visit visit, Look look) => _asked++ == 0 ? look.Unsafe($"made to say so") : look.Pass($"made to say so");
+}
+
+/// <summary>Finds fault when it is asked first, and throws when it is asked for its evidence.</summary>
+[Name("throws-when-asked-again"), Topic(Topics.Water), Description("throws when it is asked again"), CommonPractice, Coverage(Coverage.Full, "made up")]
+public sealed class ThrowsWhenAskedAgainRule : VisitRule
+{
+    private int _asked;
+
+    protected override Verdict Assess(Visit visit, Look look) => _asked++ == 0 ? look.Advisory($"made to say so") : throw new InvalidOperationException("made to throw");
+}

@@ -36,7 +36,7 @@ public sealed class SpoiltRecordTests(ITestOutputHelper output)
             var bytes = Mutator.Spoil(RecordGenerator.Make(Seed + number).Json, new Dice(Seed + number));
             try
             {
-                var read = RecordReader.Read(bytes);
+                var read = RecordReader.Read(bytes, KnownValues.Jurisdictions);
                 if (read.Record is { } record)
                 {
                     Interlocked.Increment(ref taken);
@@ -80,7 +80,7 @@ public sealed class SpoiltRecordTests(ITestOutputHelper output)
                 if (before?.GetValueKind() != JsonValueKind.Number)
                     continue;
                 Put(parent, key, JsonNode.Parse(small));
-                if (RecordReader.Read(JsonSerializer.SerializeToUtf8Bytes(json)).Record is { } record)
+                if (RecordReader.Read(JsonSerializer.SerializeToUtf8Bytes(json), KnownValues.Jurisdictions).Record is { } record)
                     comparison.Judge(new GeneratedRecord(number, [new Change($"{key}", JsonNode.Parse(small))], [], record));
                 Put(parent, key, before.DeepClone());
             }

@@ -3,6 +3,9 @@ namespace SecondOpinion.Tests.Records;
 /// <summary>Values that matter to a member beyond the limits in its unit, because a rule works with something derived from it.</summary>
 internal static class KnownValues
 {
+    /// <summary>Whose law the rules hold.</summary>
+    public static IReadOnlyList<string> Jurisdictions { get; } = ["GB-ENG", "GB-WLS", "GB-SCT"];
+
     public static IReadOnlyDictionary<string, decimal[]> Numbers { get; } = new Dictionary<string, decimal[]>(StringComparer.Ordinal)
     {
         ["/appliance/ratedInputKw"] = [5, 5.1m, 5.55m, 7, 7.1m, 12.7m, 13, 14, 14.1m, 15.54m, 26, 28.86m, 30, 32, 32.1m, 70, 70.1m, 77.7m, 120],

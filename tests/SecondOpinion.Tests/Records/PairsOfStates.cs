@@ -51,7 +51,7 @@ internal sealed class PairsOfStates
 
     private static IEnumerable<string?> StatesOf(RecordMember member)
     {
-        IEnumerable<string?> values = member.ClrType == typeof(bool) ? ["true", "false"] : member.AllowedValues;
+        IEnumerable<string?> values = member.ClrType == typeof(bool) ? ["true", "false"] : Records.States.ValuesOf(member);
         return member.IsRequired ? values : values.Append(null);
     }
 

@@ -27,7 +27,7 @@ internal static class RecordGenerator
             var draft = DraftOf(number, new Dice(unchecked(FirstSeed + (number * 31) + (attempt * 1_000_003))));
             for (var tries = 0; tries < 3; tries++)
             {
-                var read = RecordReader.Read(draft.Bytes);
+                var read = RecordReader.Read(draft.Bytes, KnownValues.Jurisdictions);
                 if (read.Record is { } record)
                     return new GeneratedRecord(number, draft.Changes, draft.Root, record);
                 foreach (var fault in read.Faults)
@@ -42,7 +42,7 @@ internal static class RecordGenerator
         var draft = new Draft();
         foreach (var change in changes)
             draft.Apply(change);
-        return RecordReader.Read(draft.Bytes).Record is { } record ? new GeneratedRecord(number, draft.Changes, draft.Root, record) : null;
+        return RecordReader.Read(draft.Bytes, KnownValues.Jurisdictions).Record is { } record ? new GeneratedRecord(number, draft.Changes, draft.Root, record) : null;
     }
 
     private static Draft DraftOf(int number, Dice dice)

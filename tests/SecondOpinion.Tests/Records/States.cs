@@ -48,8 +48,8 @@ internal static class States
             return null;
         if (member is { IsList: true, AllowedValues.Count: > 0 })
             return new JsonArray([.. Enumerable.Range(0, dice.UpTo(4)).Select(_ => (JsonNode)dice.OneOf(member.AllowedValues))]);
-        if (member.AllowedValues.Count > 0)
-            return dice.OneOf(member.AllowedValues);
+        if (ValuesOf(member) is { Count: > 0 } values)
+            return dice.OneOf(values);
         if (member.ClrType == typeof(bool))
             return dice.Chance(0.5);
         if (member.ClrType == typeof(decimal))
@@ -60,6 +60,9 @@ internal static class States
             return DrawMoment(visit, dice);
         return dice.OneOf(KnownValues.Texts.GetValueOrDefault(member.Pattern, Texts));
     }
+
+    /// <summary>The values of a choice; none for another member.</summary>
+    public static IReadOnlyList<string> ValuesOf(RecordMember member) => member.Pattern == "/jurisdiction" ? KnownValues.Jurisdictions : member.AllowedValues;
 
     private static DateOnly DrawDay(DateOnly visit, Dice dice) => dice.UpTo(5) switch
     {

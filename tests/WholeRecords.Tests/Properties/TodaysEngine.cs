@@ -18,7 +18,7 @@ internal sealed class TodaysEngine : IEngine
 
     public Answer Judge(ServiceRecord record, Lookup lookup)
     {
-        var said = _engine.Evaluate(record, lookup, detail: Detail.Deciding);
+        var said = _engine.Evaluate(record, lookup, detail: Detail.Problems);
         var dangers = said.Findings.Where(finding => finding.Outcome == Outcome.Unsafe && finding.Topic != Handling).ToList();
         return new Answer
         {
