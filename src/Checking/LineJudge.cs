@@ -53,7 +53,7 @@ public sealed class LineJudge(
             if (read is { Record: { } record } && earlier.MoveNext())
                 judged.Add(await JudgeAsync(line, record, earlier.Current, cancel));
             else
-                judged.Add(Rejected(line, read.Problem!));
+                judged.Add(Rejected(line, read.Problem ?? LineProblem.Internal("The record was read, and nothing was looked up for it; nothing can be concluded about it.")));
         }
 
         return judged;

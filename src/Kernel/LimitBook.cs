@@ -59,8 +59,9 @@ public sealed class LimitSheet
 
     internal LimitSheet(ILookup<string, LimitDefinition> byId) => _byId = byId;
 
-    /// <summary>The limit <paramref name="id"/>; null when there is not exactly one.</summary>
-    public Limit? Find(string id) => Lines(id) is [var only] ? Read(only) : null;
+    /// <summary>The limit <paramref name="id"/>; null when none is in force for this visit.</summary>
+    /// <exception cref="InvalidOperationException">There are several: none of them is to be taken as no limit.</exception>
+    public Limit? Find(string id) => Lines(id).Count == 0 ? null : this[id];
 
     /// <summary>The limit <paramref name="id"/>.</summary>
     /// <exception cref="InvalidOperationException">There is not exactly one: the rule that asked ends as an error, never as a pass.</exception>

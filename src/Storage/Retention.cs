@@ -60,8 +60,8 @@ public sealed class Retention(Database database, IRecordLaw law, TimeProvider cl
         """;
 
     /// <summary>
-    /// Removes records older than <paramref name="before"/>, which must lie two years back; of landlords' records only those with two
-    /// later checks of the same appliance. Where it is not known whose a record is, it counts as a landlord's. Some hundred go at a time,
+    /// Removes records older than <paramref name="before"/>, which the caller keeps as far back as the law asks; of landlords' records
+    /// only those with as many later checks of the same appliance as end the duty to keep them. Where it is not known whose a record is, it counts as a landlord's. Some hundred go at a time,
     /// so that others can work meanwhile.
     /// </summary>
     /// <param name="tenant">Whose records.</param>

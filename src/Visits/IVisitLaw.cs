@@ -5,7 +5,7 @@ using Visits.Facts;
 namespace Visits;
 
 /// <summary>
-/// What the figures and the history of a visit need of the law without a rule's asking for it. The rules have one class of it.
+/// What figures, history, due dates and the store need of the law without a rule's asking for it. The rules have one class of it.
 /// </summary>
 public interface IVisitLaw : IRecordLaw
 {

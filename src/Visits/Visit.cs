@@ -10,7 +10,7 @@ namespace Visits;
 
 /// <summary>
 /// One visit as the rules see it: the record, the limits in force on its date, and the trade's words for what the record says. The
-/// one fact of the first pass. Yes/no words are null where the record does not say.
+/// fact that the first pass joins with each rule. Yes/no words are null where the record does not say.
 /// </summary>
 public sealed partial class Visit : JudgedVisit
 {

@@ -4,7 +4,7 @@ using Kernel.Catalogues;
 namespace Kernel.Engine;
 
 /// <summary>
-/// Judges visits. One for each process: it compiles the rule set once, at start, and is safe to use from any thread.
+/// Judges visits. One for each catalogue: it compiles the rules once, and is safe to use from any thread.
 /// </summary>
 public sealed class JudgingEngine
 {

@@ -8,7 +8,7 @@ using Wire;
 
 namespace Visits.Judging;
 
-/// <summary>Judges service records. One for each process; safe to use from any thread.</summary>
+/// <summary>Judges service records. One for each catalogue; safe to use from any thread.</summary>
 public sealed class ComplianceEngine
 {
     private readonly JudgingEngine _engine;
