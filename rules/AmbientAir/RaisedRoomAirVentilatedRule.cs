@@ -1,12 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.AmbientAir;
 
-[Name(RuleIds.RaisedRoomAirVentilated), Topic(Topics.AmbientAir), Cites("BS-7967", "6.2.2")]
-[Description("A room with raised carbon monoxide is aired")]
+[Id(RuleIds.RaisedRoomAirVentilated), Topic(Topics.AmbientAir), Cites("BS-7967", "6.2.2")]
+[Title("A room with raised carbon monoxide is aired")]
+[Why("In a closed room CO lingers after its source has been turned off. People go on breathing it until windows and doors are opened, and what is left spoils the next sweep.")]
+[Uses(LimitIds.AmbientCo)]
 [AppliesBy("/ambientCo/beforePpm", "/ambientCo/runningPeakPpm", "/ambientCo/afterPpm")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class RaisedRoomAirVentilatedRule : VisitRule

@@ -1,14 +1,15 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Rules.AmbientAir;
 using Visits;
 
 namespace Rules.Burner;
 
-[Name(RuleIds.BurnerCondition), Topic(Topics.Burner), Cites("BS-6798"), CommonPractice]
-[Description("The burner is in good condition")]
+[Id(RuleIds.BurnerCondition), Topic(Topics.Burner), Cites("BS-6798"), CommonPractice]
+[Title("The burner is in good condition")]
+[Why("A cracked or distorted burner spoils the flame, makes CO and can overheat the burner door around it. Much of the damage shows only with the burner out, so a service may be the one chance to see it.")]
+[Uses(LimitIds.AmbientCo)]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class BurnerConditionRule : VisitRule
 {

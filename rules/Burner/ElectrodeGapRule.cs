@@ -1,12 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Burner;
 
-[Name(RuleIds.ElectrodeGap), Topic(Topics.Burner), CommonPractice]
-[Description("The spark gap is as common practice has it")]
+[Id(RuleIds.ElectrodeGap), Topic(Topics.Burner), CommonPractice]
+[Title("The spark gap is as common practice has it")]
+[Why("Too wide or too narrow a spark gap makes a weak spark, and gas that lights late lights with a bang. Each hard start strains the burner door and its seal and can end in lock-out.")]
+[Uses(LimitIds.ElectrodeGap)]
 [Coverage(Coverage.MayOverReport, "the maker's own gap is no member of the record")]
 public sealed class ElectrodeGapRule : VisitRule
 {

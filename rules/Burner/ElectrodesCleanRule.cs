@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Burner;
 
-[Name(RuleIds.ElectrodesClean), Topic(Topics.Burner), CommonPractice]
-[Description("The electrodes are clean")]
+[Id(RuleIds.ElectrodesClean), Topic(Topics.Burner), CommonPractice]
+[Title("The electrodes are clean")]
+[Why("Dirt on an electrode drains away the spark and weakens the flame signal. A boiler that cannot light, or cannot prove its own flame, locks out and leaves the house without heat or hot water.")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class ElectrodesCleanRule : VisitRule
 {

@@ -1,12 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.CoAlarm;
 
-[Name(RuleIds.CoAlarmPlace), Topic(Topics.CoAlarm), CommonPractice]
-[Description("The carbon monoxide alarm is neither too near the boiler nor too far from it")]
+[Id(RuleIds.CoAlarmPlace), Topic(Topics.CoAlarm), CommonPractice]
+[Title("The carbon monoxide alarm is neither too near the boiler nor too far from it")]
+[Why("Fitted too close to the boiler an alarm sounds at passing traces; too far away it gives its warning late. A household that has learned to ignore or unplug it has no alarm at all.")]
+[Uses(LimitIds.CoAlarmDistance)]
 [AppliesBy("/coAlarm/present")]
 [Coverage(Coverage.MayUnderReport, "the distance is judged, not the height on wall or ceiling")]
 public sealed class CoAlarmPlaceRule : VisitRule

@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.CoAlarm;
 
-[Name(RuleIds.CoAlarmSounded), Topic(Topics.CoAlarm), Cites("IGEM-G-11"), CommonPractice]
-[Description("Where the carbon monoxide alarm has sounded, the gas emergency provider came first")]
+[Id(RuleIds.CoAlarmSounded), Topic(Topics.CoAlarm), Cites("IGEM-G-11"), CommonPractice]
+[Title("Where the carbon monoxide alarm has sounded, the gas emergency provider came first")]
+[Why("Once an alarm has gone off it has to be believed, even if it is silent now. The source may return at the next firing, so practice puts the gas emergency service before any engineer's search for it.")]
 [AppliesBy("/coAlarm/present")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class CoAlarmSoundedRule : VisitRule

@@ -1,7 +1,6 @@
 using Calculations;
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Rules.AmbientAir;
 using Visits;
@@ -9,8 +8,11 @@ using Visits.Computations;
 
 namespace Rules.Combustion;
 
-[Name(RuleIds.CombustionRatio), Topic(Topics.Combustion), Cites("BS-7967", "12"), Cites("GSIUR-1998", "26(9)(ca)")]
-[Description("The CO/CO2 ratio after the work is within the maker's limit, or the standard's where the maker gives none")]
+[Id(RuleIds.CombustionRatio), Topic(Topics.Combustion), Cites("BS-7967", "12"), Cites("GSIUR-1998", "26(9)(ca)")]
+[Title("The CO/CO2 ratio after the work is within the maker's limit, or the standard's where the maker gives none")]
+[Why("How completely the gas burns shows in the CO/CO2 ratio, however much air dilutes the sample. A high ratio means CO in quantity, which any leaking seal or flue would let into the room.")]
+[Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.CoPpm, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2,
+    LimitIds.FlueGasO2, LimitIds.MaximumRateLoad, LimitIds.AmbientCo)]
 [Expects("/combustion/readings")]
 [Coverage(Coverage.Full, "each reading after work is held against maker, default and ceiling")]
 public sealed class CombustionRatioRule : FlueReadingRule

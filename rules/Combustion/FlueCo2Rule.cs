@@ -1,14 +1,15 @@
 using Calculations;
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.Combustion;
 
-[Name(RuleIds.FlueCo2), Topic(Topics.Combustion), Cites("BS-7967"), Cites("GSIUR-1998", "26(9)(ca)")]
-[Description("Carbon dioxide in the flue gas at maximum rate is within the maker's band, and one without a source carries only what is usual")]
+[Id(RuleIds.FlueCo2), Topic(Topics.Combustion), Cites("BS-7967"), Cites("GSIUR-1998", "26(9)(ca)")]
+[Title("Carbon dioxide in the flue gas at maximum rate is within the maker's band, and one without a source carries only what is usual")]
+[Why("The share of CO2 shows how gas and air are mixed at the burner. With too little air it makes CO, and with too much the flame can lift and heat is lost up the flue.")]
+[Uses(LimitIds.FlueCo2Usual, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2, LimitIds.FlueGasO2, LimitIds.MaximumRateLoad)]
 [Expects("/combustion/readings")]
 [Coverage(Coverage.MayUnderReport, "without the maker's band nothing is judged")]
 public sealed class FlueCo2Rule : MaximumReadingRule

@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Combustion;
 
-[Name(RuleIds.FlueTestPointClosed), Topic(Topics.Joints), Cites("BS-7967"), Cites("GSIUR-1998", "26(9)(a)")]
-[Description("The flue sampling point is closed again")]
+[Id(RuleIds.FlueTestPointClosed), Topic(Topics.Joints), Cites("BS-7967"), Cites("GSIUR-1998", "26(9)(a)")]
+[Title("The flue sampling point is closed again")]
+[Why("Left open, a sampling point lets flue gas out for as long as the boiler runs. The cap comes off for each analysis and is easily forgotten when the tools go back in the bag.")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class FlueTestPointClosedRule : VisitRule
 {

@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Competence;
 
-[Name(RuleIds.BusinessNumberRecorded), Topic(Topics.Competence), Cites("GSIUR-1998", "3(3)"), Cites("GSIUR-1998", "36(3)(c)")]
-[Description("The record gives the number under which the business is registered")]
+[Id(RuleIds.BusinessNumberRecorded), Topic(Topics.Competence), Cites("GSIUR-1998", "3(3)"), Cites("GSIUR-1998", "36(3)(c)")]
+[Title("The record gives the number under which the business is registered")]
+[Why("In homes and most commercial premises the law leaves gas work for gain to businesses on the register. A landlord's record without the registration number also falls short of regulation 36.")]
 [Coverage(Coverage.MayUnderReport, "whether the number is live on the register is not looked up")]
 public sealed class BusinessNumberRecordedRule : VisitRule
 {

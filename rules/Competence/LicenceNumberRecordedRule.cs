@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Competence;
 
-[Name(RuleIds.LicenceNumberRecorded), Topic(Topics.Competence), Cites("GSIUR-1998", "3(1)"), Cites("GSIUR-1998", "3(3)")]
-[Description("The record names the engineer by licence number")]
+[Id(RuleIds.LicenceNumberRecorded), Topic(Topics.Competence), Cites("GSIUR-1998", "3(1)"), Cites("GSIUR-1998", "3(3)")]
+[Title("The record names the engineer by licence number")]
+[Why("Names are shared and signatures are hard to read, but a licence number points to one engineer. With it a householder, landlord or auditor can ask whether that person was registered for the work.")]
 [Coverage(Coverage.MayUnderReport, "whether the number is live on the register is not looked up")]
 public sealed class LicenceNumberRecordedRule : VisitRule
 {

@@ -1,12 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Condensate;
 
-[Name(RuleIds.CondensateFall), Topic(Topics.Condensate), CommonPractice]
-[Description("A condensate pipe whose fall was measured falls enough")]
+[Id(RuleIds.CondensateFall), Topic(Topics.Condensate), CommonPractice]
+[Title("A condensate pipe whose fall was measured falls enough")]
+[Why("Water lies in a condensate pipe that runs level or sags. Sludge gathers there, frost takes hold there, and the boiler can be stopped by its own condensate.")]
+[Uses(LimitIds.CondensateFall)]
 [AppliesBy("/appliance/condensing")]
 [Coverage(Coverage.MayUnderReport, "judged only where the fall was measured")]
 public sealed class CondensateFallRule : VisitRule

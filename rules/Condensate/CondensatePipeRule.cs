@@ -1,12 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Condensate;
 
-[Name(RuleIds.CondensatePipe), Topic(Topics.Condensate), Cites("BS-6798", "6.3.7.1")]
-[Description("The condensate pipe is wide enough; outdoors it is wider and insulated")]
+[Id(RuleIds.CondensatePipe), Topic(Topics.Condensate), Cites("BS-6798", "6.3.7.1")]
+[Title("The condensate pipe is wide enough; outdoors it is wider and insulated")]
+[Why("Too small a condensate pipe blocks readily, and outdoors it is the first to freeze. The boiler then shuts down in hard frost, just when the house most needs its heat.")]
+[Uses(LimitIds.CondensatePipeInside, LimitIds.CondensatePipeOutside)]
 [AppliesBy("/appliance/condensing")]
 [Coverage(Coverage.MayOverReport, "the maker may allow another size")]
 public sealed class CondensatePipeRule : VisitRule

@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Condensate;
 
-[Name(RuleIds.CondensateRunning), Topic(Topics.Condensate), CommonPractice]
-[Description("Condensate is seen running to the drain")]
+[Id(RuleIds.CondensateRunning), Topic(Topics.Condensate), CommonPractice]
+[Title("Condensate is seen running to the drain")]
+[Why("Seeing condensate reach the drain shows that trap, pipe and connection are all open. A blockage left behind can send acidic water back into the boiler and bring a call-out.")]
 [AppliesBy("/appliance/condensing")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class CondensateRunningRule : VisitRule

@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Condensate;
 
-[Name(RuleIds.TrapCleaned), Topic(Topics.Condensate), Cites("BS-6798")]
-[Description("The condensate trap is cleaned at each annual service")]
+[Id(RuleIds.TrapCleaned), Topic(Topics.Condensate), Cites("BS-6798")]
+[Title("The condensate trap is cleaned at each annual service")]
+[Why("Debris washed out of the heat exchanger settles in the trap and blocks it. Condensate then backs up into the boiler, which gurgles, locks out or floods its own combustion chamber.")]
 [AppliesBy("/appliance/condensing")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class TrapCleanedRule : VisitRule

@@ -1,13 +1,14 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Rules.AmbientAir;
 using Visits;
 
 namespace Rules.Condensate;
 
-[Name(RuleIds.TrapRefilled), Topic(Topics.Condensate), Cites("BS-6798"), CommonPractice]
-[Description("The condensate trap is filled again: a dry trap lets products out")]
+[Id(RuleIds.TrapRefilled), Topic(Topics.Condensate), Cites("BS-6798"), CommonPractice]
+[Title("The condensate trap is filled again: a dry trap lets products out")]
+[Why("An empty trap lets flue gas out into the room through the condensate pipe. Cleaning empties it, and nothing on the front of the boiler shows that it was left dry.")]
+[Uses(LimitIds.AmbientCo)]
 [AppliesBy("/appliance/condensing")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class TrapRefilledRule : VisitRule

@@ -1,12 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Electrical;
 
-[Name(RuleIds.EarthContinuity), Topic(Topics.Electrical), CommonPractice]
-[Description("The boiler is earthed, with a low resistance where it was measured")]
+[Id(RuleIds.EarthContinuity), Topic(Topics.Electrical), CommonPractice]
+[Title("The boiler is earthed, with a low resistance where it was measured")]
+[Why("Unless the boiler is earthed, one electrical fault can leave its case and pipework live and no fuse blows. Flame sensing commonly uses the same path, so a poor earth can cause lock-outs too.")]
+[Uses(LimitIds.EarthPath, LimitIds.EarthContinuity)]
 [Coverage(Coverage.MayUnderReport, "the resistance of the test lead is unknown, and an unmeasured path is believed")]
 public sealed class EarthContinuityRule : VisitRule
 {

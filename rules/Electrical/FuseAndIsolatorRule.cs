@@ -1,12 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Electrical;
 
-[Name(RuleIds.FuseAndIsolator), Topic(Topics.Electrical), CommonPractice]
-[Description("The boiler is fused at no more than the usual rating and can be cut off in both poles")]
+[Id(RuleIds.FuseAndIsolator), Topic(Topics.Electrical), CommonPractice]
+[Title("The boiler is fused at no more than the usual rating and can be cut off in both poles")]
+[Why("An oversized fuse lets a faulty board or cable overheat before it blows. Switching in one pole only can leave part of the boiler live for whoever opens it next.")]
+[Uses(LimitIds.FuseRating)]
 [Coverage(Coverage.MayOverReport, "the maker may allow another fuse")]
 public sealed class FuseAndIsolatorRule : VisitRule
 {

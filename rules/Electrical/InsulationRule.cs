@@ -1,12 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Electrical;
 
-[Name(RuleIds.Insulation), Topic(Topics.Electrical), CommonPractice]
-[Description("Insulation resistance, where it was measured, is high")]
+[Id(RuleIds.Insulation), Topic(Topics.Electrical), CommonPractice]
+[Title("Insulation resistance, where it was measured, is high")]
+[Why("Damp or chafed wiring leaks current to the metalwork before it fails outright. Left alone it can trip the supply, burn out a circuit board or give somebody a shock.")]
+[Uses(LimitIds.InsulationResistance)]
 [Coverage(Coverage.MayUnderReport, "judged only where it was measured")]
 public sealed class InsulationRule : VisitRule
 {

@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Electrical;
 
-[Name(RuleIds.Polarity), Topic(Topics.Electrical), CommonPractice]
-[Description("Live and neutral are the right way round")]
+[Id(RuleIds.Polarity), Topic(Topics.Electrical), CommonPractice]
+[Title("Live and neutral are the right way round")]
+[Why("With live and neutral reversed, the fuse and any single-pole switch break the neutral. Parts inside can then stay live with the boiler switched off, and some boilers no longer sense their flame.")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class PolarityRule : VisitRule
 {

@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Electrical;
 
-[Name(RuleIds.SafeIsolation), Topic(Topics.Electrical), CommonPractice]
-[Description("The electrical supply is isolated and proved dead before the case is opened")]
+[Id(RuleIds.SafeIsolation), Topic(Topics.Electrical), CommonPractice]
+[Title("The electrical supply is isolated and proved dead before the case is opened")]
+[Why("Mains voltage inside an open boiler can kill, and a switch in the off position proves nothing. External controls may feed a terminal of their own, so only a test at the boiler shows that it is dead.")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class SafeIsolationRule : VisitRule
 {

@@ -1,6 +1,5 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Rules.AmbientAir;
 using Rules.Combustion;
@@ -8,8 +7,10 @@ using Visits;
 
 namespace Rules.Flue;
 
-[Name(RuleIds.CaseSeal), Topic(Topics.Flue), Cites("GSIUR-1998", "26(9)(a)"), CommonPractice]
-[Description("The case of a room-sealed boiler is tight; under positive pressure it is checked by touch and smoke, or by a flame")]
+[Id(RuleIds.CaseSeal), Topic(Topics.Flue), Cites("GSIUR-1998", "26(9)(a)"), CommonPractice]
+[Title("The case of a room-sealed boiler is tight; under positive pressure it is checked by touch and smoke, or by a flame")]
+[Why("Fan pressure inside a positive-pressure case drives combustion products out through any gap in its seal. The case comes off for a service, and a seal pinched on refitting can fill the room with CO.")]
+[Uses(LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.AmbientCo)]
 [AppliesBy("/appliance/flueType")]
 [Coverage(Coverage.Full, "each kind of case is judged by the way it was checked")]
 public sealed class CaseSealRule : VisitRule

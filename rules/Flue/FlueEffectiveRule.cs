@@ -1,13 +1,14 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Rules.AmbientAir;
 using Visits;
 
 namespace Rules.Flue;
 
-[Name(RuleIds.FlueEffective), Topic(Topics.Flue), Cites("GSIUR-1998", "26(9)(a)")]
-[Description("The flue is confirmed to work, over its whole route")]
+[Id(RuleIds.FlueEffective), Topic(Topics.Flue), Cites("GSIUR-1998", "26(9)(a)")]
+[Title("The flue is confirmed to work, over its whole route")]
+[Why("A flue that nobody can confirm may be emptying into a loft, a void or the flat next door. Its effectiveness has by law to be examined after any work on the appliance, not taken on trust.")]
+[Uses(LimitIds.AmbientCo)]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class FlueEffectiveRule : VisitRule
 {

@@ -1,13 +1,14 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Rules.AmbientAir;
 using Visits;
 
 namespace Rules.Flue;
 
-[Name(RuleIds.FlueFlowTest), Topic(Topics.Flue), Cites("BS-5440", "1"), Cites("GSIUR-1998", "26(9)(a)")]
-[Description("An open flue draws: it passes a flow test")]
+[Id(RuleIds.FlueFlowTest), Topic(Topics.Flue), Cites("BS-5440", "1"), Cites("GSIUR-1998", "26(9)(a)")]
+[Title("An open flue draws: it passes a flow test")]
+[Why("Nests, fallen masonry or a collapsed liner can block an open flue with nothing to see in the room. Without draught the products of the first firing have nowhere to go but indoors.")]
+[Uses(LimitIds.AmbientCo)]
 [AppliesBy("/appliance/flueType")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class FlueFlowTestRule : VisitRule

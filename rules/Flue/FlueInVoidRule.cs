@@ -1,13 +1,14 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Rules.AmbientAir;
 using Visits;
 
 namespace Rules.Flue;
 
-[Name(RuleIds.FlueInVoid), Topic(Topics.Flue), Cites("GSIUR-1998", "26(9)(a)"), Cites("IGEM-G-11"), InForce(From = "2013-01-01")]
-[Description("A room-sealed fanned flue that runs in a void can be examined through hatches at its joints")]
+[Id(RuleIds.FlueInVoid), Topic(Topics.Flue), Cites("GSIUR-1998", "26(9)(a)"), Cites("IGEM-G-11"), InForce(From = "2013-01-01")]
+[Title("A room-sealed fanned flue that runs in a void can be examined through hatches at its joints")]
+[Why("Joints hidden above a ceiling or behind boxing can part with nobody to see it. CO then gathers in the void and seeps into rooms, sometimes those of a neighbour.")]
+[Uses(LimitIds.AmbientCo, LimitIds.HatchWidth, LimitIds.HatchToJoint)]
 [AppliesBy("/flue/inVoid", "/appliance/flueType")]
 [Coverage(Coverage.MayUnderReport, "one hatch and one distance stand for all joints")]
 public sealed class FlueInVoidRule : VisitRule

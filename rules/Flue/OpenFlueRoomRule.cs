@@ -1,14 +1,15 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Rules.AmbientAir;
 using Visits;
 
 namespace Rules.Flue;
 
-[Name(RuleIds.OpenFlueRoom), Topic(Topics.Flue), Cites("GSIUR-1998", "30")]
-[Description("No open-flued boiler stands in a bath or shower room, nor in a sleeping room unless it is small and guards against vitiated air")]
+[Id(RuleIds.OpenFlueRoom), Topic(Topics.Flue), Cites("GSIUR-1998", "30")]
+[Title("No open-flued boiler stands in a bath or shower room, nor in a sleeping room unless it is small and guards against vitiated air")]
+[Why("An open flue takes its air from the room and can spill back into it, where a sleeper or bather may not wake or get out. Regulation 30 bars it from bath and shower rooms and restricts it where people sleep.")]
+[Uses(LimitIds.AmbientCo, LimitIds.SleepingRoomInput)]
 [AppliesBy("/appliance/flueType")]
 [Coverage(Coverage.Full, "room, input and device decide")]
 public sealed class OpenFlueRoomRule : VisitRule

@@ -1,14 +1,27 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Rules.AmbientAir;
 using Visits;
 
 namespace Rules.Flue;
 
-[Name(RuleIds.TerminalClearance), Topic(Topics.Flue), Cites("BS-5440", "1"), Cites("GSIUR-1998", "27")]
-[Description("The terminal of a room-sealed flue keeps its distance from openings, surfaces and other terminals")]
+[Id(RuleIds.TerminalClearance), Topic(Topics.Flue), Cites("BS-5440", "1"), Cites("GSIUR-1998", "27")]
+[Title("The terminal of a room-sealed flue keeps its distance from openings, surfaces and other terminals")]
+[Why("Too near a window or air brick, the products from a terminal can come back indoors, and close to a wall or another terminal they do not disperse. New openings and neighbours' flues can spoil a position that was once right.")]
+[Uses(LimitIds.AmbientCo, LimitIds.ClearanceFannedBelowGutter, LimitIds.ClearanceNaturalBelowGutter, LimitIds.ClearanceFannedBelowEaves,
+    LimitIds.ClearanceNaturalBelowEaves, LimitIds.ClearanceFannedBelowBalcony, LimitIds.ClearanceNaturalBelowBalcony,
+    LimitIds.ClearanceNaturalVerticalPipe, LimitIds.ClearanceFannedCorner, LimitIds.ClearanceNaturalCorner,
+    LimitIds.ClearanceFannedBoundaryAlongside, LimitIds.ClearanceNaturalBoundaryAlongside, LimitIds.ClearanceFannedGround,
+    LimitIds.ClearanceNaturalGround, LimitIds.ClearanceFannedFacingSurface, LimitIds.ClearanceNaturalFacingSurface,
+    LimitIds.ClearanceFannedFacingTerminal, LimitIds.ClearanceNaturalFacingTerminal, LimitIds.ClearanceFannedCarportOpening,
+    LimitIds.ClearanceNaturalCarportOpening, LimitIds.ClearanceFannedVerticalTerminal, LimitIds.ClearanceNaturalVerticalTerminal,
+    LimitIds.ClearanceFannedHorizontalTerminal, LimitIds.ClearanceNaturalHorizontalTerminal, LimitIds.ClearanceFannedBelowOpening,
+    LimitIds.ClearanceFannedAboveOpening, LimitIds.ClearanceFannedBesideOpening, LimitIds.ClearanceFannedVerticalPipeTo5,
+    LimitIds.ClearanceFannedVerticalPipeOver5, LimitIds.ClearanceNaturalBelowOpeningTo7, LimitIds.ClearanceNaturalBelowOpeningTo14,
+    LimitIds.ClearanceNaturalBelowOpeningTo32, LimitIds.ClearanceNaturalBelowOpeningOver32, LimitIds.ClearanceNaturalAboveOpeningTo32,
+    LimitIds.ClearanceNaturalAboveOpeningOver32, LimitIds.ClearanceNaturalBesideOpeningTo7, LimitIds.ClearanceNaturalBesideOpeningTo14,
+    LimitIds.ClearanceNaturalBesideOpeningOver14)]
 [Expects("/flue/terminalClearances"), AppliesBy("/appliance/flueType")]
 [Coverage(Coverage.MayOverReport, "what stood before an edition is judged by its effect, and the maker may allow less")]
 public sealed class TerminalClearanceRule : ComplianceRule<TerminalClearance>

@@ -1,12 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Flue;
 
-[Name(RuleIds.TerminalGuard), Topic(Topics.Flue), Cites("BS-5440", "1")]
-[Description("A low flue terminal has a guard")]
+[Id(RuleIds.TerminalGuard), Topic(Topics.Flue), Cites("BS-5440", "1")]
+[Title("A low flue terminal has a guard")]
+[Why("Children can reach a low terminal, and it may be hot enough to burn them. Knocked out of line or stuffed with rubbish, it can also send products back towards the boiler.")]
+[Uses(LimitIds.TerminalGuardHeight)]
 [Coverage(Coverage.MayOverReport, "a low terminal that nobody can reach may need none")]
 public sealed class TerminalGuardRule : VisitRule
 {

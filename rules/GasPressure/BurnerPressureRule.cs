@@ -1,12 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.GasPressure;
 
-[Name(RuleIds.BurnerPressure), Topic(Topics.GasPressure), Cites("GSIUR-1998", "26(9)(c)"), CommonPractice]
-[Description("Where the maker gives a burner pressure, the measured one is close to it")]
+[Id(RuleIds.BurnerPressure), Topic(Topics.GasPressure), Cites("GSIUR-1998", "26(9)(c)"), CommonPractice]
+[Title("Where the maker gives a burner pressure, the measured one is close to it")]
+[Why("Pressure at the burner sets how much gas it burns. Set too high it overfires and makes CO, and set too low it heats poorly and may light back.")]
+[Uses(LimitIds.BurnerPressureDeviation)]
 [Coverage(Coverage.MayUnderReport, "judged only where the maker gives a pressure")]
 public sealed class BurnerPressureRule : VisitRule
 {

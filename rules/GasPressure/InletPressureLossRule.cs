@@ -1,6 +1,5 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Rules.HeatInput;
 using Visits;
@@ -8,8 +7,11 @@ using Visits.Computations;
 
 namespace Rules.GasPressure;
 
-[Name(RuleIds.InletPressureLoss), Topic(Topics.GasPressure), Cites("BS-6891")]
-[Description("The pipework from meter to appliance loses no more pressure than it may")]
+[Id(RuleIds.InletPressureLoss), Topic(Topics.GasPressure), Cites("BS-6891")]
+[Title("The pipework from meter to appliance loses no more pressure than it may")]
+[Why("Undersized pipework, or a valve half shut, starves the boiler just when it draws most. The loss between meter and boiler shows the pipe to be at fault before a valve or regulator gets the blame.")]
+[Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2, LimitIds.FlueGasO2,
+    LimitIds.InletPressureLoss, LimitIds.HeatInputDeviation, LimitIds.GasRateSeconds, LimitIds.GasRateWarmMinutes)]
 [AppliesBy("/gasSupply/meterKind")]
 [Coverage(Coverage.MayOverReport, "the two pressures may have been read at different loads")]
 public sealed class InletPressureLossRule : VisitRule

@@ -1,13 +1,16 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Rules.HeatInput;
 using Visits;
 
 namespace Rules.GasPressure;
 
-[Name(RuleIds.MeterStandingPressure), Topic(Topics.GasPressure), CommonPractice]
-[Description("The standing pressure at the meter shows that the regulator locks up")]
+[Id(RuleIds.MeterStandingPressure), Topic(Topics.GasPressure), CommonPractice]
+[Title("The standing pressure at the meter shows that the regulator locks up")]
+[Why("A regulator that does not lock up lets pressure climb while nothing is burning. Valves and seals can then be held under more than they are built for, and the next burner to light gets too much gas.")]
+[Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2, LimitIds.FlueGasO2,
+    LimitIds.MeterStandingPressure, LimitIds.MeterStandingPressureCeiling, LimitIds.HeatInputDeviation, LimitIds.GasRateSeconds,
+    LimitIds.GasRateWarmMinutes)]
 [Coverage(Coverage.MayUnderReport, "a pressure that goes on creeping up is no member, and for liquefied gas no source demands the reading")]
 public sealed class MeterStandingPressureRule : VisitRule
 {

@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Rules.HeatInput;
 using Visits;
 
 namespace Rules.GasPressure;
 
-[Name(RuleIds.RegulatorSeal), Topic(Topics.GasPressure), CommonPractice]
-[Description("The seal of the pressure regulator is intact")]
+[Id(RuleIds.RegulatorSeal), Topic(Topics.GasPressure), CommonPractice]
+[Title("The seal of the pressure regulator is intact")]
+[Why("Someone may have changed the setting of a regulator whose seal is broken. The pressure read today may not be the one it holds tomorrow, and every appliance in the house depends on it.")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class RegulatorSealRule : VisitRule
 {

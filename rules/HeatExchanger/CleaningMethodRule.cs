@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.HeatExchanger;
 
-[Name(RuleIds.CleaningMethod), Topic(Topics.HeatExchanger), CommonPractice]
-[Description("The heat exchanger is cleaned in a way that its metal bears")]
+[Id(RuleIds.CleaningMethod), Topic(Topics.HeatExchanger), CommonPractice]
+[Title("The heat exchanger is cleaned in a way that its metal bears")]
+[Why("Carbon steel bristles leave specks that rust stainless steel, and acid eats into aluminium. The harm comes out later as pitting or a water leak, long after the cleaning looked a success.")]
 [AppliesBy("/heatExchanger/cleaned")]
 [Coverage(Coverage.Full, "method is held against metal and maker")]
 public sealed class CleaningMethodRule : VisitRule

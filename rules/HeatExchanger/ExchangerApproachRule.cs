@@ -1,13 +1,14 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.HeatExchanger;
 
-[Name(RuleIds.ExchangerApproach), Topic(Topics.HeatExchanger), CommonPractice]
-[Description("The flue gas of a condensing boiler leaves little warmer than the return water comes in")]
+[Id(RuleIds.ExchangerApproach), Topic(Topics.HeatExchanger), CommonPractice]
+[Title("The flue gas of a condensing boiler leaves little warmer than the return water comes in")]
+[Why("Heat that leaves by the flue is heat the customer has paid for and not had. Flue gas well above the return suggests that deposits or poor water flow keep it from the system.")]
+[Uses(LimitIds.ExchangerApproach)]
 [Expects("/combustion/readings"), AppliesBy("/appliance/condensing")]
 [Coverage(Coverage.MayOverReport, "flow and load shift the approach")]
 public sealed class ExchangerApproachRule : ComplianceRule<CombustionReading>

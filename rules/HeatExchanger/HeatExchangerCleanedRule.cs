@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.HeatExchanger;
 
-[Name(RuleIds.HeatExchangerCleaned), Topic(Topics.HeatExchanger), Cites("BS-6798"), CommonPractice]
-[Description("A heat exchanger with deposits is cleaned")]
+[Id(RuleIds.HeatExchangerCleaned), Topic(Topics.HeatExchanger), Cites("BS-6798"), CommonPractice]
+[Title("A heat exchanger with deposits is cleaned")]
+[Why("Deposits narrow the way through the exchanger, hold heat back from the water and can push up CO. Left after they were found, they grow until the next service.")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class HeatExchangerCleanedRule : VisitRule
 {

@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.HeatExchanger;
 
-[Name(RuleIds.HeatExchangerInspected), Topic(Topics.HeatExchanger), Cites("BS-6798"), CommonPractice]
-[Description("The fire side of the heat exchanger is opened and inspected at each annual service")]
+[Id(RuleIds.HeatExchangerInspected), Topic(Topics.HeatExchanger), Cites("BS-6798"), CommonPractice]
+[Title("The fire side of the heat exchanger is opened and inspected at each annual service")]
+[Why("From outside nobody can see deposits, corrosion or failed insulation on the fire side. A boiler may run quietly with its exchanger half blocked until the combustion goes wrong.")]
 [Coverage(Coverage.MayOverReport, "some makers let it be inspected without opening")]
 public sealed class HeatExchangerInspectedRule : VisitRule
 {

@@ -1,12 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.HeatExchanger;
 
-[Name(RuleIds.StripDownTime), Topic(Topics.HeatExchanger), CommonPractice]
-[Description("The time spent on the heat exchanger is long enough for opening, cleaning and rebuilding it")]
+[Id(RuleIds.StripDownTime), Topic(Topics.HeatExchanger), CommonPractice]
+[Title("The time spent on the heat exchanger is long enough for opening, cleaning and rebuilding it")]
+[Why("Opening a combustion chamber, cleaning it and rebuilding it on good seals takes a certain time. A few minutes on the record suggest a step left out, and a seal left out can leak flue gas.")]
+[Uses(LimitIds.StripDownMinutes, LimitIds.StripDownCleaningMinutes)]
 [AppliesBy("/heatExchanger/topPlateRemoved")]
 [Coverage(Coverage.MayOverReport, "practised hands may be quicker")]
 public sealed class StripDownTimeRule : VisitRule

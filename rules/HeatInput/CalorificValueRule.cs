@@ -1,12 +1,14 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.HeatInput;
 
-[Name(RuleIds.CalorificValue), Topic(Topics.HeatInput), CommonPractice]
-[Description("The calorific value used is recorded and one that the fuel can have, gross")]
+[Id(RuleIds.CalorificValue), Topic(Topics.HeatInput), CommonPractice]
+[Title("The calorific value used is recorded and one that the fuel can have, gross")]
+[Why("Heat input is volume times calorific value, so an error in either goes straight into the result. A net value taken for gross can make a boiler look short of gas and hide one that is overgassed.")]
+[Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2, LimitIds.FlueGasO2,
+    LimitIds.GasRateSeconds, LimitIds.GasRateWarmMinutes, LimitIds.CalorificValue)]
 [Coverage(Coverage.Full, "the value is held against the range of its fuel")]
 public sealed class CalorificValueRule : VisitRule
 {

@@ -1,12 +1,14 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.HeatInput;
 
-[Name(RuleIds.GasRateMeasurement), Topic(Topics.HeatInput), CommonPractice]
-[Description("The gas rate is timed long enough, at maximum rate, with the boiler warm and all other appliances off")]
+[Id(RuleIds.GasRateMeasurement), Topic(Topics.HeatInput), CommonPractice]
+[Title("The gas rate is timed long enough, at maximum rate, with the boiler warm and all other appliances off")]
+[Why("Another appliance drawing gas, a boiler turning itself down or a test cut short all give a rate that is not the boiler's. Acting on it can put a good setting wrong.")]
+[Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2, LimitIds.FlueGasO2,
+    LimitIds.GasRateSeconds, LimitIds.GasRateWarmMinutes)]
 [Coverage(Coverage.MayUnderReport, "whole turns of an imperial dial are no member")]
 public sealed class GasRateMeasurementRule : VisitRule
 {

@@ -1,12 +1,14 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.HeatInput;
 
-[Name(RuleIds.HeatInput), Topic(Topics.HeatInput), Cites("GSIUR-1998", "26(9)(c)"), CommonPractice]
-[Description("The heat input at maximum rate is that of the data plate, or that to which the boiler is range rated")]
+[Id(RuleIds.HeatInput), Topic(Topics.HeatInput), Cites("GSIUR-1998", "26(9)(c)"), CommonPractice]
+[Title("The heat input at maximum rate is that of the data plate, or that to which the boiler is range rated")]
+[Why("An overgassed boiler can run short of air and make CO; an undergassed one leaves the house cold. A fault in supply, setting or gas valve often shows here first.")]
+[Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2, LimitIds.FlueGasO2,
+    LimitIds.HeatInputDeviation, LimitIds.HeatInputDeviationWide, LimitIds.GasRateSeconds, LimitIds.GasRateWarmMinutes)]
 [Coverage(Coverage.MayOverReport, "sources conflict on the tolerance")]
 public sealed class HeatInputRule : VisitRule
 {

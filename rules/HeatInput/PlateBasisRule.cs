@@ -1,13 +1,14 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.HeatInput;
 
-[Name(RuleIds.PlateBasis), Topic(Topics.HeatInput), CommonPractice]
-[Description("The rated input is recorded with its basis, net or gross, and the two are not mixed up")]
+[Id(RuleIds.PlateBasis), Topic(Topics.HeatInput), CommonPractice]
+[Title("The rated input is recorded with its basis, net or gross, and the two are not mixed up")]
+[Why("Net and gross figures for one boiler lie about a tenth apart. Mixed up, they show a fault that is not there or cover one that is.")]
+[Uses(LimitIds.BasisMixUpDeviation)]
 [Coverage(Coverage.MayOverReport, "a real deviation of the same size looks like a mix-up")]
 public sealed class PlateBasisRule : VisitRule
 {

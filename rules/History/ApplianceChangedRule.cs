@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 using Wire;
 
 namespace Rules.History;
 
-[Name(RuleIds.ApplianceChanged), Topic(Topics.Plausibility), CommonPractice]
-[Description("A serial number stays with one maker, one model and one fuel")]
+[Id(RuleIds.ApplianceChanged), Topic(Topics.Plausibility), CommonPractice]
+[Title("A serial number stays with one maker, one model and one fuel")]
+[Why("Where one serial number appears with two makes, models or fuels, a record is wrong or a conversion went unrecorded. The history and limits of another boiler may then be applied to this one.")]
 [Coverage(Coverage.MayOverReport, "two makers may have given the same number")]
 public sealed class ApplianceChangedRule : VisitRule
 {

@@ -1,14 +1,14 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 using Wire;
 
 namespace Rules.History;
 
-[Name(RuleIds.DefectNotedBefore), Topic(Topics.UnsafeSituation), CommonPractice]
-[Description("A defect that was noted at the visit before is put right")]
+[Id(RuleIds.DefectNotedBefore), Topic(Topics.UnsafeSituation), CommonPractice]
+[Title("A defect that was noted at the visit before is put right")]
+[Why("A defect noted twice was left as it was, or its repair did not last. Whoever has been told once and done nothing may take the warning for routine, so it needs saying again.")]
 [Expects("/defects")]
 [Coverage(Coverage.MayUnderReport, "the same defect in other words is not recognised")]
 public sealed class DefectNotedBeforeRule : ComplianceRule<Defect>

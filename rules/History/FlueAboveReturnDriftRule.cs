@@ -1,13 +1,14 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 using Visits.History;
 
 namespace Rules.History;
 
-[Name(RuleIds.FlueAboveReturnDrift), Topic(Topics.HeatExchanger), CommonPractice]
-[Description("The flue gas temperature above the return, at one load, does not rise from visit to visit")]
+[Id(RuleIds.FlueAboveReturnDrift), Topic(Topics.HeatExchanger), CommonPractice]
+[Title("The flue gas temperature above the return, at one load, does not rise from visit to visit")]
+[Why("Flue gas leaving further above the return each year suggests that less of its heat reaches the water. Deposits are the usual cause, and they waste gas well before they trouble the burner.")]
+[Uses(LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.DriftProbability)]
 [Coverage(Coverage.MayOverReport, "one steady history in twenty looks like a drift by chance")]
 public sealed class FlueAboveReturnDriftRule() : DriftRule(Drift.FlueAboveReturn)
 {

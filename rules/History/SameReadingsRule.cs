@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 using Visits.Facts;
 
 namespace Rules.History;
 
-[Name(RuleIds.SameReadings), Topic(Topics.Plausibility), CommonPractice]
-[Description("The readings are not, to the last digit, those of the visit before")]
+[Id(RuleIds.SameReadings), Topic(Topics.Plausibility), CommonPractice]
+[Title("The readings are not, to the last digit, those of the visit before")]
+[Why("Gas supplies and flames seldom give the same figures twice to the last digit. Copied readings would hide whatever has changed on the boiler since, and nobody would look for it.")]
 [Coverage(Coverage.MayOverReport, "a steady supply and a steady boiler can read alike twice")]
 public sealed class SameReadingsRule : VisitRule
 {

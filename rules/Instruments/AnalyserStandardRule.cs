@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.Instruments;
 
-[Name(RuleIds.AnalyserStandard), Topic(Topics.Instruments), Cites("EN-50379-3")]
-[Description("The flue gas analyser is made to the standard for portable combustion analysers")]
+[Id(RuleIds.AnalyserStandard), Topic(Topics.Instruments), Cites("EN-50379-3")]
+[Title("The flue gas analyser is made to the standard for portable combustion analysers")]
+[Why("Hot, wet flue gas holds several gases that can fool a sensor not meant for it. The standard sets what a portable analyser has to withstand and how far out it may be.")]
 [Expects("/instruments")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class AnalyserStandardRule : ComplianceRule<Instrument>

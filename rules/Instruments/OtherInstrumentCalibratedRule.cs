@@ -1,12 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 
 namespace Rules.Instruments;
 
-[Name(RuleIds.OtherInstrumentCalibrated), Topic(Topics.Instruments), CommonPractice]
-[Description("Every other instrument listed is within its calibration on the day")]
+[Id(RuleIds.OtherInstrumentCalibrated), Topic(Topics.Instruments), CommonPractice]
+[Title("Every other instrument listed is within its calibration on the day")]
+[Why("Detectors and electrical testers out of calibration give a wrong answer as firmly as a right one. Somebody then takes a joint for tight or a wire for dead, and can be hurt by it.")]
+[Uses(LimitIds.CalibrationMonths)]
 [Expects("/instruments")]
 [Coverage(Coverage.MayUnderReport, "only instruments that are listed are seen")]
 public sealed class OtherInstrumentCalibratedRule : CalibrationRule

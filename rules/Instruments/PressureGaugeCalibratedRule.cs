@@ -1,13 +1,14 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.Instruments;
 
-[Name(RuleIds.PressureGaugeCalibrated), Topic(Topics.Instruments), Cites("IGEM-UP-1B"), CommonPractice]
-[Description("The pressure gauge is listed and within its calibration on the day")]
+[Id(RuleIds.PressureGaugeCalibrated), Topic(Topics.Instruments), Cites("IGEM-UP-1B"), CommonPractice]
+[Title("The pressure gauge is listed and within its calibration on the day")]
+[Why("Tightness tests turn on fractions of a millibar, and operating pressures on a few. With a gauge that reads wrong, a leaking pipe or a starved boiler can go unnoticed.")]
+[Uses(LimitIds.CalibrationMonths)]
 [Expects("/instruments")]
 [Coverage(Coverage.MayOverReport, "the instrument's maker may allow longer than a year")]
 public sealed class PressureGaugeCalibratedRule : CalibrationRule

@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.Instruments;
 
-[Name(RuleIds.ReadingTraceable), Topic(Topics.Instruments), Cites("BS-7967"), CommonPractice]
-[Description("Each flue reading names a listed analyser by its serial number")]
+[Id(RuleIds.ReadingTraceable), Topic(Topics.Instruments), Cites("BS-7967"), CommonPractice]
+[Title("Each flue reading names a listed analyser by its serial number")]
+[Why("Readings are worth as much as the instrument that took them. After a complaint or an accident, a figure with no serial number cannot be tied to any calibration certificate.")]
 [Expects("/combustion/readings")]
 [Coverage(Coverage.Full, "serial numbers are compared")]
 public sealed class ReadingTraceableRule : ComplianceRule<CombustionReading>

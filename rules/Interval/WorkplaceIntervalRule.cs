@@ -1,14 +1,15 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 using Visits.Facts;
 
 namespace Rules.Interval;
 
-[Name(RuleIds.WorkplaceInterval), Topic(Topics.Interval), Cites("GSIUR-1998", "35"), CommonPractice]
-[Description("At a workplace the appliance was seen within twelve months; the law sets no interval, a year is usual")]
+[Id(RuleIds.WorkplaceInterval), Topic(Topics.Interval), Cites("GSIUR-1998", "35"), CommonPractice]
+[Title("At a workplace the appliance was seen within twelve months; the law sets no interval, a year is usual")]
+[Why("Employers have to keep a workplace boiler and its flue in a safe condition, although the law names no interval. After more than a year unseen, that duty is hard to show to have been met.")]
+[Uses(LimitIds.ServiceIntervalMonths)]
 [AppliesBy("/premises/use")]
 [Coverage(Coverage.MayOverReport, "the law sets no interval")]
 public sealed class WorkplaceIntervalRule : MonthsSinceRule

@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.Joints;
 
-[Name(RuleIds.CombustionCircuitSeal), Topic(Topics.Joints), Cites("GSIUR-1998", "26(9)"), CommonPractice]
-[Description("A disturbed seal of the combustion circuit goes back new or in good condition")]
+[Id(RuleIds.CombustionCircuitSeal), Topic(Topics.Joints), Cites("GSIUR-1998", "26(9)"), CommonPractice]
+[Title("A disturbed seal of the combustion circuit goes back new or in good condition")]
+[Why("The fan can hold the chamber above the pressure of the case, so a damaged seal blows hot flue gas out. It can scorch case and wiring, and a boiler that takes in its own combustion products makes carbon monoxide (CO).")]
 [Expects("/disturbedJoints")]
 [Coverage(Coverage.Full, "each listed joint is judged")]
 public sealed class CombustionCircuitSealRule : ComplianceRule<DisturbedJoint>

@@ -1,14 +1,18 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Rules.Tightness;
 using Visits;
 
 namespace Rules.Joints;
 
-[Name(RuleIds.DisturbedGasJointProved), Topic(Topics.Joints), Cites("GSIUR-1998", "6(6)"), Cites("IGEM-UP-1B")]
-[Description("A gas joint that was disturbed is proved tight after the work, in a way that can see it")]
+[Id(RuleIds.DisturbedGasJointProved), Topic(Topics.Joints), Cites("GSIUR-1998", "6(6)"), Cites("IGEM-UP-1B")]
+[Title("A gas joint that was disturbed is proved tight after the work, in a way that can see it")]
+[Why("A tightness test is made with the gas valve shut, so a leak downstream of that valve never shows on the gauge. A joint opened and not proved in a way that reaches it can fill the case with gas when the burner next fires.")]
+[Uses(LimitIds.PerceptibleMovementWater, LimitIds.PerceptibleMovementElectronic, LimitIds.StatedDropShare, LimitIds.TightnessTablePipe,
+    LimitIds.PermittedDropEdition3None28, LimitIds.PermittedDropEdition3None35, LimitIds.PermittedDropEdition3U628,
+    LimitIds.PermittedDropEdition3U635, LimitIds.PermittedDropEdition3U1628, LimitIds.PermittedDropEdition3U1635,
+    DeployersTables.PermittedDropEdition4)]
 [Expects("/disturbedJoints")]
 [Coverage(Coverage.Full, "each listed joint is held against the proof that can see it")]
 public sealed class DisturbedGasJointProvedRule : ComplianceRule<DisturbedJoint>

@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.Joints;
 
-[Name(RuleIds.GasValveUnionSeal), Topic(Topics.Joints), Cites("GSIUR-1998", "26(9)"), CommonPractice]
-[Description("A gas-valve union that was disturbed goes back with a new, sound sealing washer")]
+[Id(RuleIds.GasValveUnionSeal), Topic(Topics.Joints), Cites("GSIUR-1998", "26(9)"), CommonPractice]
+[Title("A gas-valve union that was disturbed goes back with a new, sound sealing washer")]
+[Why("A used washer has taken the shape of the faces it was squeezed between and may not seal a second time. Gas reaches the inlet union day and night and the outlet whenever the burner is alight, so a weep there never stops for long.")]
 [Expects("/disturbedJoints")]
 [Coverage(Coverage.MayOverReport, "some unions seal without a washer")]
 public sealed class GasValveUnionSealRule : ComplianceRule<DisturbedJoint>

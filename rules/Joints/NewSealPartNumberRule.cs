@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.Joints;
 
-[Name(RuleIds.NewSealPartNumber), Topic(Topics.Joints), CommonPractice]
-[Description("A new seal is recorded with its part number")]
+[Id(RuleIds.NewSealPartNumber), Topic(Topics.Joints), CommonPractice]
+[Title("A new seal is recorded with its part number")]
+[Why("Boilers of one range can take seals of different size by output, and a near fit may look right and still leak. Without the part number nobody can tell later which seal went in.")]
 [Expects("/disturbedJoints")]
 [Coverage(Coverage.Full, "each listed joint is judged")]
 public sealed class NewSealPartNumberRule : ComplianceRule<DisturbedJoint>

@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.Joints;
 
-[Name(RuleIds.OtherSeal), Topic(Topics.Joints), CommonPractice]
-[Description("A disturbed seal outside the combustion circuit goes back new or in good condition")]
+[Id(RuleIds.OtherSeal), Topic(Topics.Joints), CommonPractice]
+[Title("A disturbed seal outside the combustion circuit goes back new or in good condition")]
+[Why("Once hardened or split, an O-ring or washer seldom seals as it did before. Outside the fire side it drips on electrics, draws false air or, on a gas joint, lets gas out, and the service ends in a call-out or worse.")]
 [Expects("/disturbedJoints")]
 [Coverage(Coverage.Full, "each listed joint is judged")]
 public sealed class OtherSealRule : ComplianceRule<DisturbedJoint>

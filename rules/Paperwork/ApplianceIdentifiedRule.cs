@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Paperwork;
 
-[Name(RuleIds.ApplianceIdentified), Topic(Topics.Paperwork), CommonPractice]
-[Description("Maker, model and serial number say which appliance the record is about")]
+[Id(RuleIds.ApplianceIdentified), Topic(Topics.Paperwork), CommonPractice]
+[Title("Maker, model and serial number say which appliance the record is about")]
+[Why("Two boilers of one model in the same block are told apart by the serial number. Without it a defect can be filed against the wrong one, and a manufacturer's safety recall can miss the right one.")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class ApplianceIdentifiedRule : VisitRule
 {

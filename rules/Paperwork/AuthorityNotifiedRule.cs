@@ -1,13 +1,14 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Rules.Jurisdictions;
 using Visits;
 
 namespace Rules.Paperwork;
 
-[Name(RuleIds.AuthorityNotified), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "20(3)")]
-[Description("The local authority is notified of a new boiler within 30 days of completion")]
+[Id(RuleIds.AuthorityNotified), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "20(3)")]
+[Title("The local authority is notified of a new boiler within 30 days of completion")]
+[Why("Under self-certification building control does not come to look, and the notice is how the local authority learns of a new boiler. It is due within 30 days of completion, and a missing one often comes to light only at a sale.")]
+[Uses(LimitIds.BuildingNoticeDays)]
 [AppliesBy("/commissioning/newBoiler"), InForce(From = "2010-10-01")]
 [Coverage(Coverage.Full, "two dates and a term")]
 public sealed class AuthorityNotifiedRule : NewBoilerRule

@@ -1,13 +1,14 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Rules.Jurisdictions;
 using Visits;
 
 namespace Rules.Paperwork;
 
-[Name(RuleIds.BuildingCertificate), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "20(3)")]
-[Description("The occupier of a building with a new boiler gets the certificate within 30 days of completion")]
+[Id(RuleIds.BuildingCertificate), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "20(3)")]
+[Title("The occupier of a building with a new boiler gets the certificate within 30 days of completion")]
+[Why("For the occupier this certificate is evidence, though not conclusive, that the new boiler meets the Building Regulations. The law allows 30 days from completion, and it is commonly asked for when a home is sold.")]
+[Uses(LimitIds.BuildingNoticeDays)]
 [AppliesBy("/commissioning/newBoiler"), InForce(From = "2010-10-01")]
 [Coverage(Coverage.MayUnderReport, "the wording of the certificate is not read")]
 public sealed class BuildingCertificateRule : NewBoilerRule

@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Paperwork;
 
-[Name(RuleIds.CopyToNewTenant), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(6)")]
-[Description("A new tenant gets a copy of the last landlord's record before moving in")]
+[Id(RuleIds.CopyToNewTenant), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(6)")]
+[Title("A new tenant gets a copy of the last landlord's record before moving in")]
+[Why("Somebody about to move in knows nothing of the boiler they will sleep near. Regulation 36 has a copy of the last record given to a new tenant before they occupy the premises.")]
 [AppliesBy("/premises/use")]
 [Coverage(Coverage.Full, "two dates")]
 public sealed class CopyToNewTenantRule : VisitRule

@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Paperwork;
 
-[Name(RuleIds.ElectronicRecordIdentifiesEngineer), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)")]
-[Description("A landlord's record that is kept electronically identifies the engineer beyond doubt")]
+[Id(RuleIds.ElectronicRecordIdentifiesEngineer), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)")]
+[Title("A landlord's record that is kept electronically identifies the engineer beyond doubt")]
+[Why("Anyone with access can type a name into a file, so something has to tie it to one engineer. HSE accepts electronic landlord's records on the condition, among others, that they uniquely identify who made the check.")]
 [AppliesBy("/premises/use")]
 [Coverage(Coverage.MayUnderReport, "keeping it from loss and printing it are no members")]
 public sealed class ElectronicRecordIdentifiesEngineerRule : VisitRule

@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Paperwork;
 
-[Name(RuleIds.LandlordRecordAddress), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)")]
-[Description("The landlord's record gives the address of the premises")]
+[Id(RuleIds.LandlordRecordAddress), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)")]
+[Title("The landlord's record gives the address of the premises")]
+[Why("With no address a landlord's record could belong to any home that the landlord lets. The address is required by regulation 36, and a tenant cannot rely on a check of a place that is not named.")]
 [AppliesBy("/premises/use")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class LandlordRecordAddressRule : StatementRule

@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Paperwork;
 
-[Name(RuleIds.LandlordRecordAppliance), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)")]
-[Description("The landlord's record describes the appliance and its flue and says where they are")]
+[Id(RuleIds.LandlordRecordAppliance), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)")]
+[Title("The landlord's record describes the appliance and its flue and says where they are")]
+[Why("Some homes hold several gas appliances, and a check that does not say which one, and where, is hard to pin on any of them. Regulation 36 requires a description and the location of each appliance or flue checked.")]
 [AppliesBy("/premises/use")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class LandlordRecordApplianceRule : VisitRule

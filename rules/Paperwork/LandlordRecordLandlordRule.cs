@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Paperwork;
 
-[Name(RuleIds.LandlordRecordLandlord), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)")]
-[Description("The landlord's record gives name and address of the landlord or the agent")]
+[Id(RuleIds.LandlordRecordLandlord), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)")]
+[Title("The landlord's record gives name and address of the landlord or the agent")]
+[Why("Repairs to a let boiler are the landlord's to order, so a defect has to reach a person at an address. By law the record gives the landlord's name and address or, where appropriate, the agent's.")]
 [AppliesBy("/premises/use")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class LandlordRecordLandlordRule : StatementRule

@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Paperwork;
 
-[Name(RuleIds.RecordSigned), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)"), CommonPractice]
-[Description("The engineer signs the record")]
+[Id(RuleIds.RecordSigned), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)"), CommonPractice]
+[Title("The engineer signs the record")]
+[Why("An unsigned record has nobody behind it when its findings are questioned. On a landlord's record regulation 36 requires the signature of whoever made the check, and practice is to sign every other one too.")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class RecordSignedRule : StatementRule
 {

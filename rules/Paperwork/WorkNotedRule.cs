@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Paperwork;
 
-[Name(RuleIds.WorkNoted), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)"), CommonPractice]
-[Description("The record notes the work done and any remedial action")]
+[Id(RuleIds.WorkNoted), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)"), CommonPractice]
+[Title("The record notes the work done and any remedial action")]
+[Why("What was cleaned, adjusted or replaced is forgotten within weeks, and the next engineer needs it to make sense of a reading that has moved. A landlord's record must state any remedial action.")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class WorkNotedRule : StatementRule
 {

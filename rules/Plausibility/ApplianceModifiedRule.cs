@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Plausibility;
 
-[Name(RuleIds.ApplianceModified), Topic(Topics.Plausibility), Cites("GSIUR-1998", "26(7)")]
-[Description("The appliance is in its approved state")]
+[Id(RuleIds.ApplianceModified), Topic(Topics.Plausibility), Cites("GSIUR-1998", "26(7)")]
+[Title("The appliance is in its approved state")]
+[Why("Approval covers the boiler as it was designed and tested, and nobody has tested the changed one. Regulation 26(7) has work on such an appliance leave it in its approved state.")]
 [Coverage(Coverage.MayUnderReport, "what a modification does is for the person on site")]
 public sealed class ApplianceModifiedRule : VisitRule
 {

@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Plausibility;
 
-[Name(RuleIds.FlowAboveReturn), Topic(Topics.Plausibility), CommonPractice]
-[Description("The flow of the running boiler is not colder than its return")]
+[Id(RuleIds.FlowAboveReturn), Topic(Topics.Plausibility), CommonPractice]
+[Title("The flow of the running boiler is not colder than its return")]
+[Why("Water leaves a firing boiler hotter than it came back, so the reverse means swapped readings, swapped pipes or a burner that was out. Whether the boiler condenses and has flow enough is judged from this pair.")]
 [Coverage(Coverage.Full, "no running boiler cools its water")]
 public sealed class FlowAboveReturnRule : VisitRule
 {

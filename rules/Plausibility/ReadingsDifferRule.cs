@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.Plausibility;
 
-[Name(RuleIds.ReadingsDiffer), Topic(Topics.Plausibility), CommonPractice]
-[Description("A reading at minimum rate is not the reading at maximum rate written twice")]
+[Id(RuleIds.ReadingsDiffer), Topic(Topics.Plausibility), CommonPractice]
+[Title("A reading at minimum rate is not the reading at maximum rate written twice")]
+[Why("Gas and air seldom mix alike at low and high fire, so identical figures usually mean that one was copied from the other. Combustion at the rate that was never measured is then unknown.")]
 [Expects("/combustion/readings")]
 [Coverage(Coverage.MayOverReport, "two rates may read alike by chance")]
 public sealed class ReadingsDifferRule : ComplianceRule<CombustionReading>

@@ -1,13 +1,14 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.Plausibility;
 
-[Name(RuleIds.RepeatedReadingsAgree), Topic(Topics.Plausibility), CommonPractice]
-[Description("Readings that were taken twice at one rate after the work agree")]
+[Id(RuleIds.RepeatedReadingsAgree), Topic(Topics.Plausibility), CommonPractice]
+[Title("Readings that were taken twice at one rate after the work agree")]
+[Why("Readings of CO2 that wander at one rate point to a boiler still warming up, a loose probe or an unsteady burner. A figure caught on the way may not be where the boiler settles.")]
+[Uses(LimitIds.RepeatedReadingDeviation)]
 [Expects("/combustion/readings")]
 [Coverage(Coverage.MayOverReport, "an adjustment between two readings sets them apart")]
 public sealed class RepeatedReadingsAgreeRule : ComplianceRule<CombustionReading>

@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.Plausibility;
 
-[Name(RuleIds.TightnessTestDated), Topic(Topics.Plausibility), Cites("GSIUR-1998", "6(6)")]
-[Description("No tightness test is dated after the visit")]
+[Id(RuleIds.TightnessTestDated), Topic(Topics.Plausibility), Cites("GSIUR-1998", "6(6)")]
+[Title("No tightness test is dated after the visit")]
+[Why("Dated after the visit, a tightness test was either written down wrongly or not yet made when the engineer left. Until that is cleared up, the joints opened that day have no proof of tightness.")]
 [Expects("/tightnessTests")]
 [Coverage(Coverage.Full, "two dates")]
 public sealed class TightnessTestDatedRule : ComplianceRule<TightnessTest>

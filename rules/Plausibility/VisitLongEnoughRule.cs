@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Plausibility;
 
-[Name(RuleIds.VisitLongEnough), Topic(Topics.Plausibility), CommonPractice]
-[Description("The visit is long enough for the work that it records")]
+[Id(RuleIds.VisitLongEnough), Topic(Topics.Plausibility), CommonPractice]
+[Title("The visit is long enough for the work that it records")]
+[Why("Nobody strips, cleans, rebuilds and settles a boiler in a few minutes. Where the clock does not fit the work, the cleaning or the reading may not have been done as written.")]
 [Coverage(Coverage.MayUnderReport, "only durations that are recorded count")]
 public sealed class VisitLongEnoughRule : VisitRule
 {

@@ -1,13 +1,17 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.Tightness;
 
-[Name(RuleIds.LeakFoundBeforeWork), Topic(Topics.Tightness), Cites("GSIUR-1998", "6(6)"), Cites("IGEM-UP-1B")]
-[Description("A leak that a tightness test showed before the work, or nobody wrote when, is gone in a test after it that counts")]
+[Id(RuleIds.LeakFoundBeforeWork), Topic(Topics.Tightness), Cites("GSIUR-1998", "6(6)"), Cites("IGEM-UP-1B")]
+[Title("A leak that a tightness test showed before the work, or nobody wrote when, is gone in a test after it that counts")]
+[Why("Pipework that was leaking when the engineer arrived goes on leaking unless somebody traces the fault. Good work on the boiler changes nothing there, and only a later test that reaches as far can show the leak gone.")]
+[Uses(LimitIds.PerceptibleMovementWater, LimitIds.PerceptibleMovementElectronic, LimitIds.StatedDropShare, LimitIds.TightnessTablePipe,
+    LimitIds.PermittedDropEdition3None28, LimitIds.PermittedDropEdition3None35, LimitIds.PermittedDropEdition3U628,
+    LimitIds.PermittedDropEdition3U635, LimitIds.PermittedDropEdition3U1628, LimitIds.PermittedDropEdition3U1635,
+    DeployersTables.PermittedDropEdition4)]
 [Expects("/tightnessTests"), AppliesBy("/disturbedJoints")]
 [Coverage(Coverage.Full, "tests before and after the work are compared")]
 public sealed class LeakFoundBeforeWorkRule : ComplianceRule<TightnessTest>

@@ -1,13 +1,15 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.Tightness;
 
-[Name(RuleIds.LetByTest), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "let-by")]
-[Description("Before a tightness test the emergency control valve is shown to hold: no rise, and no fall, at low pressure")]
+[Id(RuleIds.LetByTest), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "let-by")]
+[Title("Before a tightness test the emergency control valve is shown to hold: no rise, and no fall, at low pressure")]
+[Why("An emergency control valve that lets by tops up the pressure during the test and hides the leak that is being looked for. Until the valve is shown to hold, a steady gauge proves nothing.")]
+[Uses(LimitIds.LetByPressure, LimitIds.LetByShare, LimitIds.LetByMinutes, LimitIds.LetByRise, LimitIds.PerceptibleMovementWater,
+    LimitIds.PerceptibleMovementElectronic)]
 [Expects("/tightnessTests")]
 [Coverage(Coverage.MayUnderReport, "for liquefied gas no band of pressure is known, only that it lies well below the test pressure")]
 public sealed class LetByTestRule : TightnessTestRule

@@ -21,7 +21,7 @@ internal static class PermittedDrop
         if (TightnessEditions.Governing(test.Edition, TightnessEditions.DayOf(test, visit)) is not { } edition)
             return look.Missing($"the gauge moved by {drop} mbar, and the record does not say by which edition to judge that", $"{look.Subject}/edition");
 
-        if (edition != TightnessEditions.Third && visit.Limits.HasTable(LimitIds.PermittedDropEdition4))
+        if (edition != TightnessEditions.Third && visit.Limits.HasTable(DeployersTables.PermittedDropEdition4))
             return ByDeployersTable(test, drop, visit, look);
 
         // Of liquefied gas no table could be read: the engineer's figure is all there is.
@@ -54,7 +54,7 @@ internal static class PermittedDrop
             : null;
 
     private static PermittedDropFound? OfVolume(TightnessTest test, string subject, Visit visit) =>
-        test.InstallationVolumeM3 is { } volume && visit.Limits.ByVolume(LimitIds.PermittedDropEdition4, volume) is { } limit
+        test.InstallationVolumeM3 is { } volume && visit.Limits.ByVolume(DeployersTables.PermittedDropEdition4, volume) is { } limit
             ? Looked(limit, test, subject, "band of the deployer's table for installationVolumeM3", $"{subject}/installationVolumeM3")
             : null;
 
@@ -123,7 +123,7 @@ internal static class PermittedDrop
             return leak;
         if (look.Lacks(test.InstallationVolumeM3, out var volume))
             return look.Missing($"the gauge moved by {drop} mbar, and what is permitted hangs on the installation volume, which is not recorded");
-        if (visit.Limits.ByVolume(LimitIds.PermittedDropEdition4, volume) is not { } limit)
+        if (visit.Limits.ByVolume(DeployersTables.PermittedDropEdition4, volume) is not { } limit)
         {
             return look.Missing($"the gauge moved by {drop} mbar, and the deployer's table of permitted drops does not reach to {volume} m3",
                 $"{look.Subject}/installationVolumeM3");

@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.Tightness;
 
-[Name(RuleIds.PipeworkProtected), Topic(Topics.Tightness), Cites("GSIUR-1998", "7"), Cites("BS-6891")]
-[Description("Gas pipework is supported, and sleeved where it passes through walls")]
+[Id(RuleIds.PipeworkProtected), Topic(Topics.Tightness), Cites("GSIUR-1998", "7"), Cites("BS-6891")]
+[Title("Gas pipework is supported, and sleeved where it passes through walls")]
+[Why("Unsupported pipe sags and works at its joints, and bare pipe in a wall can corrode against mortar or plaster. A sleeve also keeps leaking gas from spreading unseen through a cavity.")]
 [Coverage(Coverage.MayUnderReport, "size, depth and blocking by dirt are no members")]
 public sealed class PipeworkProtectedRule : VisitRule
 {

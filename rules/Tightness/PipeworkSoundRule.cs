@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.Tightness;
 
-[Name(RuleIds.PipeworkSound), Topic(Topics.Tightness), Cites("GSIUR-1998", "7")]
-[Description("The visible gas pipework is sound, without damage or corrosion")]
+[Id(RuleIds.PipeworkSound), Topic(Topics.Tightness), Cites("GSIUR-1998", "7")]
+[Title("The visible gas pipework is sound, without damage or corrosion")]
+[Why("Corrosion thins a pipe and a knock loosens a joint some time before gas gets out. Seen today it is a repair; left alone it can become an escape in an occupied house.")]
 [Coverage(Coverage.MayUnderReport, "only what can be seen is recorded")]
 public sealed class PipeworkSoundRule : VisitRule
 {

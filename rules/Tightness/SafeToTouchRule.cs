@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.Tightness;
 
-[Name(RuleIds.SafeToTouch), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "Edition 4")]
-[Description("Exposed metal pipework is proved free of voltage before a tightness test")]
+[Id(RuleIds.SafeToTouch), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "Edition 4")]
+[Title("Exposed metal pipework is proved free of voltage before a tightness test")]
+[Why("An electrical fault can put mains voltage on metal gas pipework, and the first hand on the pipe completes the path to earth. The sweep comes before the test because connecting the gauge means handling that metal.")]
 [Expects("/tightnessTests")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class SafeToTouchRule : TightnessTestRule

@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.Tightness;
 
-[Name(RuleIds.TightnessEdition), Topic(Topics.Tightness), Cites("IGEM-UP-1B")]
-[Description("A tightness test follows an edition of the standard that is in force on the day of the test")]
+[Id(RuleIds.TightnessEdition), Topic(Topics.Tightness), Cites("IGEM-UP-1B")]
+[Title("A tightness test follows an edition of the standard that is in force on the day of the test")]
+[Why("Test pressures, follow-up tests and permissible drops change from one edition of the standard to the next. Working to one that has been withdrawn can pass an installation that the edition in force would fail.")]
 [Expects("/tightnessTests")]
 [Coverage(Coverage.Full, "the day of the test is held against the days of both editions")]
 public sealed class TightnessEditionRule : TightnessTestRule

@@ -1,13 +1,14 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.Tightness;
 
-[Name(RuleIds.TightnessGauge), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "perceptible movement")]
-[Description("The gauge of a tightness test can show the movement that counts")]
+[Id(RuleIds.TightnessGauge), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "perceptible movement")]
+[Title("The gauge of a tightness test can show the movement that counts")]
+[Why("Nothing shows on a display between one step and the next, so a coarse gauge can sit still while gas escapes. No movement on such a gauge says nothing about the pipework.")]
+[Uses(LimitIds.PerceptibleMovementWater, LimitIds.PerceptibleMovementElectronic, LimitIds.WaterGaugeStep)]
 [Expects("/tightnessTests")]
 [Coverage(Coverage.Full, "kind and step of the gauge are recorded")]
 public sealed class TightnessGaugeRule : TightnessTestRule

@@ -1,13 +1,14 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.Tightness;
 
-[Name(RuleIds.TightnessPressure), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "test pressure")]
-[Description("A tightness test is made at the pressure of the standard")]
+[Id(RuleIds.TightnessPressure), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "test pressure")]
+[Title("A tightness test is made at the pressure of the standard")]
+[Why("Less gas passes through a leak at low pressure, so it may not move the gauge in the time of the test. The limits of the standard go with the pressure of the standard and with no other.")]
+[Uses(LimitIds.TightnessTestPressure, LimitIds.TightnessLowPressure)]
 [Expects("/tightnessTests")]
 [Coverage(Coverage.MayOverReport, "the bands for liquefied gas are a proposal")]
 public sealed class TightnessPressureRule : TightnessTestRule

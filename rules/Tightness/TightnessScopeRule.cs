@@ -1,13 +1,15 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.Tightness;
 
-[Name(RuleIds.TightnessScope), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "scope")]
-[Description("The installation is one for which the standard for small installations is written")]
+[Id(RuleIds.TightnessScope), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "scope")]
+[Title("The installation is one for which the standard for small installations is written")]
+[Why("The same leak drops the pressure quickly in a small volume and hardly at all in a large one. Used outside its scope, a test for small installations can read tight while gas escapes.")]
+[Uses(LimitIds.TightnessScopeVolume, LimitIds.MeterVolumeU6, LimitIds.MeterVolumeU16, LimitIds.MeterVolumeE6, LimitIds.TightnessScopePipe,
+    LimitIds.TightnessScopeSupply)]
 [Expects("/tightnessTests")]
 [Coverage(Coverage.MayOverReport, "a meter of another kind counts as outside")]
 public sealed class TightnessScopeRule : TightnessTestRule

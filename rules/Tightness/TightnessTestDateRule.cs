@@ -1,13 +1,14 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.Tightness;
 
-[Name(RuleIds.TightnessTestDate), Topic(Topics.Tightness), Cites("GSIUR-1998", "6(6)")]
-[Description("A tightness test after the work is not older than the work, nor long before the end of the visit")]
+[Id(RuleIds.TightnessTestDate), Topic(Topics.Tightness), Cites("GSIUR-1998", "6(6)")]
+[Title("A tightness test after the work is not older than the work, nor long before the end of the visit")]
+[Why("Tested before a joint was opened, pipework says nothing about the joint as it was put back. The law asks for the test immediately after the work, so an earlier result cannot stand in for it.")]
+[Uses(LimitIds.VisitDays)]
 [Expects("/tightnessTests")]
 [Coverage(Coverage.Full, "two dates")]
 public sealed class TightnessTestDateRule : TightnessTestRule

@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.Tightness;
 
-[Name(RuleIds.TightnessTestedAfterWork), Topic(Topics.Tightness), Cites("GSIUR-1998", "6(6)"), Cites("IGEM-UP-1B")]
-[Description("After work that disturbed a gas joint or connected a new boiler, the installation is tested for tightness")]
+[Id(RuleIds.TightnessTestedAfterWork), Topic(Topics.Tightness), Cites("GSIUR-1998", "6(6)"), Cites("IGEM-UP-1B")]
+[Title("After work that disturbed a gas joint or connected a new boiler, the installation is tested for tightness")]
+[Why("Every gas joint that was opened may have been left leaking, and the boiler will light all the same. Regulation 6(6) has the installation tested for gas tightness immediately after work that might affect it.")]
 [AppliesBy("/disturbedJoints")]
 [Coverage(Coverage.Full, "listed joints and tests are compared")]
 public sealed class TightnessTestedAfterWorkRule : VisitRule

@@ -5,8 +5,10 @@ using Visits;
 
 namespace Rules.UnsafeSituation;
 
-[Name(RuleIds.AdvisoriesTogether), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), CommonPractice]
-[Description("Defects of combustion, flue and air that are harmless alone are classed together")]
+[Id(RuleIds.AdvisoriesTogether), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), CommonPractice]
+[Title("Defects of combustion, flue and air that are harmless alone are classed together")]
+[Why("Slightly raised CO, a doubtful flue and a vent barely large enough can add up to combustion products in the room. Each alone falls short of unsafe, so somebody has to judge the boiler as a whole.")]
+[Uses(LimitIds.AdvisoriesTogether)]
 [Coverage(Coverage.MayUnderReport, "advisories are counted and not weighed")]
 public sealed class AdvisoriesTogetherRule : InferenceRule
 {

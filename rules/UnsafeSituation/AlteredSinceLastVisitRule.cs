@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.UnsafeSituation;
 
-[Name(RuleIds.AlteredSinceLastVisit), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "8")]
-[Description("Nothing near appliance, flue or vents was altered since the last visit")]
+[Id(RuleIds.AlteredSinceLastVisit), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "8")]
+[Title("Nothing near appliance, flue or vents was altered since the last visit")]
+[Why("A conservatory round the terminal, a kitchen unit over a vent or a boxed-in flue can make an untouched boiler dangerous. Regulation 8 forbids alterations with that effect, and those who order them seldom know it.")]
 [Coverage(Coverage.MayUnderReport, "what an alteration does is for the person on site")]
 public sealed class AlteredSinceLastVisitRule : VisitRule
 {

@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.UnsafeSituation;
 
-[Name(RuleIds.AtRiskRecorded), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
-[Description("No defect is recorded as at risk; one that was not put right keeps the record unsafe")]
+[Id(RuleIds.AtRiskRecorded), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
+[Title("No defect is recorded as at risk; one that was not put right keeps the record unsafe")]
+[Why("At Risk means that what is wrong could endanger someone without any further fault. Such a boiler still lights and heats, so it is soon back in use unless it is put right or turned off and the user knows why.")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class AtRiskRecordedRule : DangerousDefectRule
 {

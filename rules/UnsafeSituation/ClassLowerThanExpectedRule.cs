@@ -5,8 +5,9 @@ using Visits;
 
 namespace Rules.UnsafeSituation;
 
-[Name(RuleIds.ClassLowerThanExpected), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
-[Description("No defect is recorded in a lower class than would be expected of the finding that it answers; the competent person on site decides")]
+[Id(RuleIds.ClassLowerThanExpected), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
+[Title("No defect is recorded in a lower class than would be expected of the finding that it answers; the competent person on site decides")]
+[Why("Classified too low, a danger is left in use when it calls for turning off, or turned off when it calls for disconnecting. The competent person on site decides and may have good reason, which the record then has to show.")]
 [Coverage(Coverage.MayOverReport, "the person on site may have good reason")]
 public sealed class ClassLowerThanExpectedRule : InferenceRule
 {

@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.UnsafeSituation;
 
-[Name(RuleIds.DefectLabelled), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
-[Description("A dangerous appliance that is not put right bears a warning label")]
+[Id(RuleIds.DefectLabelled), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
+[Title("A dangerous appliance that is not put right bears a warning label")]
+[Why("Word of mouth is forgotten, and others in the house never heard it. A label on the appliance warns whoever next reaches for the switch, including the engineer sent to get the heating going again.")]
 [Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class DefectLabelledRule : StandingDangerRule
 {

@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.UnsafeSituation;
 
-[Name(RuleIds.DefectMadeSafe), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
-[Description("A dangerous appliance is put right, disconnected or, where at risk, turned off; after a refusal the record shows what the procedure then asks")]
+[Id(RuleIds.DefectMadeSafe), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
+[Title("A dangerous appliance is put right, disconnected or, where at risk, turned off; after a refusal the record shows what the procedure then asks")]
+[Why("Finding a danger protects nobody until it is put right, disconnected or turned off. No customer can be forced to agree, so after a refusal the procedure turns to the gas emergency service or to a signed acceptance.")]
 [Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class DefectMadeSafeRule : DangerousDefectRule
 {

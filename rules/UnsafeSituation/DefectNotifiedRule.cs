@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.UnsafeSituation;
 
-[Name(RuleIds.DefectNotified), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "26(9)")]
-[Description("Each defect is made known at once to the responsible person, the owner, or failing both the gas transporter or supplier")]
+[Id(RuleIds.DefectNotified), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "26(9)")]
+[Title("Each defect is made known at once to the responsible person, the owner, or failing both the gas transporter or supplier")]
+[Why("People who use or own the boiler cannot act on a defect that only the engineer knows. Regulation 26(9) has them told at once and, where neither can be reached, the LPG supplier or gas transporter instead.")]
 [Coverage(Coverage.MayUnderReport, "whether the owner was told as well is no member")]
 public sealed class DefectNotifiedRule : DefectRule
 {

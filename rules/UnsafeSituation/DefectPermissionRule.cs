@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.UnsafeSituation;
 
-[Name(RuleIds.DefectPermission), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
-[Description("The record says whether permission to make the appliance safe was given, and not that it was refused beside what was done")]
+[Id(RuleIds.DefectPermission), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
+[Title("The record says whether permission to make the appliance safe was given, and not that it was refused beside what was done")]
+[Why("The boiler is the customer's, so turning it off or disconnecting it needs their consent. Where the record is silent or contradicts itself, nobody can show afterwards who decided that a danger was left or removed.")]
 [Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class DefectPermissionRule : DangerousDefectRule
 {

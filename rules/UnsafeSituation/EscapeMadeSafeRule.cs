@@ -1,14 +1,18 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Rules.AmbientAir;
 using Rules.Tightness;
 using Visits;
 
 namespace Rules.UnsafeSituation;
 
-[Name(RuleIds.EscapeMadeSafe), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "37"), Cites("GSMR-1996", "7")]
-[Description("After an escape, known, suspected or shown by the record, the gas is shut off and the emergency provider's reference recorded; carbon monoxide from an appliance counts")]
+[Id(RuleIds.EscapeMadeSafe), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "37"), Cites("GSMR-1996", "7")]
+[Title("After an escape, known, suspected or shown by the record, the gas is shut off and the emergency provider's reference recorded; carbon monoxide from an appliance counts")]
+[Why("Gas or carbon monoxide (CO) that goes on escaping can kill people in the house and reach neighbours through floors and walls. The law calls for the supply to be shut off at once, and a reference shows that help was called.")]
+[Uses(LimitIds.AmbientCoCeiling, LimitIds.PerceptibleMovementWater, LimitIds.PerceptibleMovementElectronic, LimitIds.StatedDropShare,
+    LimitIds.TightnessTablePipe, LimitIds.PermittedDropEdition3None28, LimitIds.PermittedDropEdition3None35,
+    LimitIds.PermittedDropEdition3U628, LimitIds.PermittedDropEdition3U635, LimitIds.PermittedDropEdition3U1628,
+    LimitIds.PermittedDropEdition3U1635, DeployersTables.PermittedDropEdition4)]
 [Coverage(Coverage.MayUnderReport, "an escape that is neither stated nor shown by a tightness test or a sweep of the room air is not seen")]
 public sealed class EscapeMadeSafeRule : VisitRule
 {

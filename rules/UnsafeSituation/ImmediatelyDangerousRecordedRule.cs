@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.UnsafeSituation;
 
-[Name(RuleIds.ImmediatelyDangerousRecorded), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
-[Description("No defect is recorded as immediately dangerous; one that is keeps the record unsafe whatever was done about it")]
+[Id(RuleIds.ImmediatelyDangerousRecorded), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
+[Title("No defect is recorded as immediately dangerous; one that is keeps the record unsafe whatever was done about it")]
+[Why("Immediately Dangerous means that life or property is in danger if the appliance is used or left connected. The record goes on saying so even after a repair, because the cause may come back and may have to be reported.")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class ImmediatelyDangerousRecordedRule : DangerousDefectRule
 {

@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.UnsafeSituation;
 
-[Name(RuleIds.LowClassWithoutAction), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
-[Description("A defect that is recorded lower than would be expected is at least acted on")]
+[Id(RuleIds.LowClassWithoutAction), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
+[Title("A defect that is recorded lower than would be expected is at least acted on")]
+[Why("Played down and left alone, a danger stays with the household exactly as it was found. A higher classification or some action would have changed that; with neither, nothing prevents the next use.")]
 [Follows(RuleIds.ClassLowerThanExpected)]
 [Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class LowClassWithoutActionRule : InferenceRule

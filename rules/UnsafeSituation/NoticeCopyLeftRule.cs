@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.UnsafeSituation;
 
-[Name(RuleIds.NoticeCopyLeft), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
-[Description("A copy of the warning notice is left at the premises")]
+[Id(RuleIds.NoticeCopyLeft), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
+[Title("A copy of the warning notice is left at the premises")]
+[Why("The household needs the exact words to arrange a repair and to warn others who live there. Where nobody was in, the copy on site may be the first warning they get.")]
 [Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class NoticeCopyLeftRule : StandingDangerRule
 {

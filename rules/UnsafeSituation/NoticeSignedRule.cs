@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.UnsafeSituation;
 
-[Name(RuleIds.NoticeSigned), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
-[Description("The responsible person signs the warning notice, unless nobody is there")]
+[Id(RuleIds.NoticeSigned), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
+[Title("The responsible person signs the warning notice, unless nobody is there")]
+[Why("A signature settles afterwards whether the warning reached the responsible person. Asking for it also has them read what it says before the engineer goes.")]
 [Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class NoticeSignedRule : StandingDangerRule
 {

@@ -1,13 +1,14 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.UnsafeSituation;
 
-[Name(RuleIds.ReportInTime), Topic(Topics.UnsafeSituation), Cites("RIDDOR-2013", "11(2)")]
-[Description("A dangerous fitting that must be reported is reported within 14 days of knowing of it")]
+[Id(RuleIds.ReportInTime), Topic(Topics.UnsafeSituation), Cites("RIDDOR-2013", "11(2)")]
+[Title("A dangerous fitting that must be reported is reported within 14 days of knowing of it")]
+[Why("Reports tell HSE of bad design, installation or servicing that may put other homes in danger too. RIDDOR allows 14 days from having enough information, and a report after that is late in law.")]
+[Uses(LimitIds.ReportableDays)]
 [InForce(From = "2013-10-01")]
 [Coverage(Coverage.Full, "two dates and a term")]
 public sealed class ReportInTimeRule : DefectRule

@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.UnsafeSituation;
 
-[Name(RuleIds.StateOnLeavingRecorded), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "26(5)"), Cites("IGEM-G-11")]
-[Description("The record says how the appliance was left")]
+[Id(RuleIds.StateOnLeavingRecorded), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "26(5)"), Cites("IGEM-G-11")]
+[Title("The record says how the appliance was left")]
+[Why("Running, turned off or disconnected: how the boiler was left decides whether a fault can still hurt anyone. With nothing written down, the occupier may relight it and the next engineer starts from a guess.")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class StateOnLeavingRecordedRule : VisitRule
 {

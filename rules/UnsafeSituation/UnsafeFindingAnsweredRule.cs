@@ -5,8 +5,9 @@ using Visits;
 
 namespace Rules.UnsafeSituation;
 
-[Name(RuleIds.UnsafeFindingAnswered), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
-[Description("Every unsafe finding is answered by a recorded defect")]
+[Id(RuleIds.UnsafeFindingAnswered), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
+[Title("Every unsafe finding is answered by a recorded defect")]
+[Why("Perhaps nobody noticed a danger that shows in the readings but not among the defects. The household goes on using the boiler, and nothing shows that they were told as regulation 34(3) requires.")]
 [Coverage(Coverage.MayOverReport, "a defect that names neither subject nor topic is not seen as the answer")]
 public sealed class UnsafeFindingAnsweredRule : InferenceRule
 {

@@ -5,8 +5,9 @@ using Visits;
 
 namespace Rules.UnsafeSituation;
 
-[Name(RuleIds.UnsafeFindingDocumented), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
-[Description("The defect that answers an unsafe finding carries class, action, label and notice")]
+[Id(RuleIds.UnsafeFindingDocumented), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
+[Title("The defect that answers an unsafe finding carries class, action, label and notice")]
+[Why("Recorded without its classification, action, label or notice, a defect leaves open whether the household was protected at all. If harm follows, these are the steps an investigator will look for.")]
 [Coverage(Coverage.Full, "each answering defect is judged")]
 public sealed class UnsafeFindingDocumentedRule : InferenceRule
 {

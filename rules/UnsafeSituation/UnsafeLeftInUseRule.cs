@@ -5,8 +5,9 @@ using Visits;
 
 namespace Rules.UnsafeSituation;
 
-[Name(RuleIds.UnsafeLeftInUse), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "26(5)"), Cites("GSIUR-1998", "34"), Cites("IGEM-G-11")]
-[Description("An appliance with a danger that stands is not left in use")]
+[Id(RuleIds.UnsafeLeftInUse), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "26(5)"), Cites("GSIUR-1998", "34"), Cites("IGEM-G-11")]
+[Title("An appliance with a danger that stands is not left in use")]
+[Why("A dangerous boiler can kill while the household sleeps with the windows shut. Left on, it goes on being used, which regulation 34 forbids the responsible person to do or allow.")]
 [Coverage(Coverage.Full, "findings and the state on leaving are compared")]
 public sealed class UnsafeLeftInUseRule : InferenceRule
 {

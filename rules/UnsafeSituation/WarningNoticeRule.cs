@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.UnsafeSituation;
 
-[Name(RuleIds.WarningNotice), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
-[Description("A warning notice is written for a dangerous appliance that is not put right")]
+[Id(RuleIds.WarningNotice), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
+[Title("A warning notice is written for a dangerous appliance that is not put right")]
+[Why("Spoken warnings are disputed as soon as somebody is hurt. A written notice sets out the danger and the instruction not to use the appliance, in the same words for user, owner and engineer.")]
 [Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class WarningNoticeRule : StandingDangerRule
 {

@@ -1,13 +1,14 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Rules.AmbientAir;
 using Visits;
 
 namespace Rules.Ventilation;
 
-[Name(RuleIds.AirSupplyExamined), Topic(Topics.Ventilation), Cites("GSIUR-1998", "26(9)(b)")]
-[Description("The supply of combustion air is examined after any work and is clear")]
+[Id(RuleIds.AirSupplyExamined), Topic(Topics.Ventilation), Cites("GSIUR-1998", "26(9)(b)")]
+[Title("The supply of combustion air is examined after any work and is clear")]
+[Why("Starved of air, a burner soots up and makes carbon monoxide (CO). Leaves, a nest or loft insulation can choke the intake between services, and regulation 26(9) has the supply of combustion air examined after any work.")]
+[Uses(LimitIds.AmbientCo)]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class AirSupplyExaminedRule : VisitRule
 {

@@ -1,14 +1,16 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Rules.AmbientAir;
 using Visits;
 
 namespace Rules.Ventilation;
 
-[Name(RuleIds.CompartmentVentArea), Topic(Topics.Ventilation), Cites("BS-5440", "2")]
-[Description("A boiler compartment has a high and a low vent of sufficient area")]
+[Id(RuleIds.CompartmentVentArea), Topic(Topics.Ventilation), Cites("BS-5440", "2")]
+[Title("A boiler compartment has a high and a low vent of sufficient area")]
+[Why("Shut in a cupboard, a boiler cannot shed its heat unless air enters low and leaves high. Controls and wiring overheat, and an open-flued boiler also runs short of air and can spill.")]
+[Uses(LimitIds.AmbientCo, LimitIds.DomesticScopeInput, LimitIds.CompartmentOpenOutsideHigh, LimitIds.CompartmentOpenOutsideLow,
+    LimitIds.CompartmentOpenRoomHigh, LimitIds.CompartmentOpenRoomLow, LimitIds.CompartmentSealedOutside, LimitIds.CompartmentSealedRoom)]
 [AppliesBy("/ventilation/compartment", "/appliance/flueType", "/appliance/condensing", "/appliance/ratedInputKw", "/appliance/ratedInputBasis")]
 [Coverage(Coverage.MayUnderReport, "whether both vents open to the same space is no member")]
 public sealed class CompartmentVentAreaRule : VisitRule

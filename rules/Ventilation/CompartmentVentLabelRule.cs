@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Ventilation;
 
-[Name(RuleIds.CompartmentVentLabel), Topic(Topics.Ventilation), Cites("BS-5440", "2")]
-[Description("The vents of a boiler compartment carry a notice against blocking")]
+[Id(RuleIds.CompartmentVentLabel), Topic(Topics.Ventilation), Cites("BS-5440", "2")]
+[Title("The vents of a boiler compartment carry a notice against blocking")]
+[Why("Boiler cupboards fill up with coats and boxes, and decorators paint vents shut. A notice on the vent reaches whoever is about to cover it, long after the person the engineer spoke to has moved out.")]
 [AppliesBy("/ventilation/compartment", "/appliance/flueType", "/appliance/condensing")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class CompartmentVentLabelRule : VisitRule

@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Ventilation;
 
-[Name(RuleIds.LpgBelowGround), Topic(Topics.Ventilation), CommonPractice]
-[Description("No boiler on liquefied petroleum gas stands in a cellar or pit, where escaped gas gathers")]
+[Id(RuleIds.LpgBelowGround), Topic(Topics.Ventilation), CommonPractice]
+[Title("No boiler on liquefied petroleum gas stands in a cellar or pit, where escaped gas gathers")]
+[Why("LPG is heavier than air, so what leaks in a cellar or pit collects at the floor and does not drift away. A pump or switch can set it off before anyone upstairs smells gas.")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class LpgBelowGroundRule : VisitRule
 {

@@ -1,13 +1,15 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Rules.AmbientAir;
 using Visits;
 
 namespace Rules.Ventilation;
 
-[Name(RuleIds.PlantRoomVentArea), Topic(Topics.Ventilation), Cites("BS-6644"), Cites("IGEM-UP-10")]
-[Description("A plant room or enclosure of an open-flued boiler above 70 kW has a high and a low vent of sufficient area")]
+[Id(RuleIds.PlantRoomVentArea), Topic(Topics.Ventilation), Cites("BS-6644"), Cites("IGEM-UP-10")]
+[Title("A plant room or enclosure of an open-flued boiler above 70 kW has a high and a low vent of sufficient area")]
+[Why("Large open-flued burners use a great volume of air, and the plant room has to lose the heat they give off. Too little vent low down starves them of air; too little high up overheats controls and cables.")]
+[Uses(LimitIds.AmbientCo, LimitIds.DomesticScopeInput, LimitIds.PlantRoomHigh, LimitIds.PlantRoomLow, LimitIds.BoilerEnclosureHigh,
+    LimitIds.BoilerEnclosureLow)]
 [AppliesBy("/appliance/flueType", "/appliance/ratedInputKw", "/appliance/ratedInputBasis")]
 [Coverage(Coverage.MayUnderReport, "use in summer and temperatures are no members")]
 public sealed class PlantRoomVentAreaRule : VisitRule

@@ -1,13 +1,14 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Rules.AmbientAir;
 using Visits;
 
 namespace Rules.Ventilation;
 
-[Name(RuleIds.VentKind), Topic(Topics.Ventilation), Cites("BS-5440", "2")]
-[Description("Vents that the boiler needs cannot be closed and have no gauze")]
+[Id(RuleIds.VentKind), Topic(Topics.Ventilation), Cites("BS-5440", "2")]
+[Title("Vents that the boiler needs cannot be closed and have no gauze")]
+[Why("A vent that can be closed gets closed on the first cold night, and gauze fills with dust and fluff. The boiler then runs short of air although there is a vent in the wall.")]
+[Uses(LimitIds.AmbientCo)]
 [AppliesBy("/appliance/flueType", "/ventilation/compartment", "/appliance/condensing")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class VentKindRule : VisitRule

@@ -1,13 +1,14 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Rules.AmbientAir;
 using Visits;
 
 namespace Rules.Ventilation;
 
-[Name(RuleIds.VentsClear), Topic(Topics.Ventilation), Cites("BS-5440", "2"), Cites("GSIUR-1998", "26(9)(b)")]
-[Description("No vent is blocked")]
+[Id(RuleIds.VentsClear), Topic(Topics.Ventilation), Cites("BS-5440", "2"), Cites("GSIUR-1998", "26(9)(b)")]
+[Title("No vent is blocked")]
+[Why("Householders cover vents to stop a draught, and an open-flued boiler may then spill into the room. Few of them connect the two, so it is left to the engineer to see it and say why the vent has to stay open.")]
+[Uses(LimitIds.AmbientCo)]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class VentsClearRule : VisitRule
 {

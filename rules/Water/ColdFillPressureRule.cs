@@ -1,12 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Water;
 
-[Name(RuleIds.ColdFillPressure), Topic(Topics.Water), CommonPractice]
-[Description("The cold fill pressure is within the usual band")]
+[Id(RuleIds.ColdFillPressure), Topic(Topics.Water), CommonPractice]
+[Title("The cold fill pressure is within the usual band")]
+[Why("Too low a fill leaves air at the top of the system and noise in the pump; too high leaves the vessel little room for expansion. Either ends in a lockout or a dripping relief valve after the engineer has gone.")]
+[Uses(LimitIds.ColdFill)]
 [Coverage(Coverage.MayOverReport, "tall systems need more")]
 public sealed class ColdFillPressureRule : WaterRule
 {

@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Water;
 
-[Name(RuleIds.FillingLoopDisconnected), Topic(Topics.Water), CommonPractice]
-[Description("The filling loop is left disconnected")]
+[Id(RuleIds.FillingLoopDisconnected), Topic(Topics.Water), CommonPractice]
+[Title("The filling loop is left disconnected")]
+[Why("Joined to the mains, heating water with its chemicals and dirt can find its way back into the drinking supply. A loop valve that lets by also raises the system pressure until the relief valve lifts.")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class FillingLoopDisconnectedRule : WaterRule
 {

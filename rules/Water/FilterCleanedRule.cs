@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Water;
 
-[Name(RuleIds.FilterCleaned), Topic(Topics.Water), Cites("BS-7593"), CommonPractice]
-[Description("The filter of the heating system is cleaned at each service")]
+[Id(RuleIds.FilterCleaned), Topic(Topics.Water), Cites("BS-7593"), CommonPractice]
+[Title("The filter of the heating system is cleaned at each service")]
+[Why("Sludge and magnetite build up in a filter until it slows the flow or stops catching dirt. Emptying it at each service protects the heat exchanger and shows how fast the system is corroding.")]
 [InForce(From = "2019-06-01")]
 [Coverage(Coverage.MayOverReport, "a system without a filter is advised about as well")]
 public sealed class FilterCleanedRule : WaterRule

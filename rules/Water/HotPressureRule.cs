@@ -1,12 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Water;
 
-[Name(RuleIds.HotPressure), Topic(Topics.Water), CommonPractice]
-[Description("The pressure of the hot system stays within the usual limit and does not fall below the cold fill")]
+[Id(RuleIds.HotPressure), Topic(Topics.Water), CommonPractice]
+[Title("The pressure of the hot system stays within the usual limit and does not fall below the cold fill")]
+[Why("Pressure that climbs hard as the system warms points to a vessel that is flat, waterlogged or too small. A fall on heating points to water being lost or a gauge that was misread, and neither cures itself.")]
+[Uses(LimitIds.HotPressure)]
 [Coverage(Coverage.MayOverReport, "a higher relief setting allows more")]
 public sealed class HotPressureRule : WaterRule
 {

@@ -1,12 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Water;
 
-[Name(RuleIds.ReliefDischarge), Topic(Topics.Water), Cites("BS-6798"), CommonPractice]
-[Description("The relief valve discharges where it can scald nobody")]
+[Id(RuleIds.ReliefDischarge), Topic(Topics.Water), Cites("BS-6798"), CommonPractice]
+[Title("The relief valve discharges where it can scald nobody")]
+[Why("Relief valves lift without warning and let out water that can be near boiling. A discharge over a path, in a cupboard or at face height scalds whoever happens to be there.")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class ReliefDischargeRule : WaterRule
 {

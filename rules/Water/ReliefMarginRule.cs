@@ -1,13 +1,14 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Rules.Ventilation;
 using Visits;
 
 namespace Rules.Water;
 
-[Name(RuleIds.ReliefMargin), Topic(Topics.Water), Cites("BS-EN-12828"), CommonPractice]
-[Description("The relief valve is set as usual, and the hot pressure keeps its distance below that")]
+[Id(RuleIds.ReliefMargin), Topic(Topics.Water), Cites("BS-EN-12828"), CommonPractice]
+[Title("The relief valve is set as usual, and the hot pressure keeps its distance below that")]
+[Why("Close below its setting a relief valve begins to weep, and grit on the seat keeps it weeping. A setting above what boiler and radiators are made for is worse, because the weakest part then gives way before the valve.")]
+[Uses(LimitIds.ReliefMargin, LimitIds.HighestReliefSetting, LimitIds.LowestReliefSetting, LimitIds.DomesticScopeInput)]
 [Coverage(Coverage.Full, "two members are compared")]
 public sealed class ReliefMarginRule : WaterRule
 {

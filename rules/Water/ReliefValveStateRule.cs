@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Records;
 using Visits;
 
 namespace Rules.Water;
 
-[Name(RuleIds.ReliefValveState), Topic(Topics.Water), Cites("BS-6798"), CommonPractice]
-[Description("The pressure relief valve is in place and can open")]
+[Id(RuleIds.ReliefValveState), Topic(Topics.Water), Cites("BS-6798"), CommonPractice]
+[Title("The pressure relief valve is in place and can open")]
+[Why("When thermostat or pump fails, the relief valve is what stops water pressure from bursting the boiler. Blocked or missing, it leaves scalding water and steam to find the weakest part; passing, it drains the system.")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class ReliefValveStateRule : WaterRule
 {

@@ -1,12 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Water;
 
-[Name(RuleIds.ReturnCoolEnoughToCondense), Topic(Topics.Water), CommonPractice]
-[Description("The return of a condensing boiler is cool enough for it to condense")]
+[Id(RuleIds.ReturnCoolEnoughToCondense), Topic(Topics.Water), CommonPractice]
+[Title("The return of a condensing boiler is cool enough for it to condense")]
+[Why("Above the dew point of its flue gas a condensing boiler hardly condenses, and that heat leaves through the terminal. The customer then misses much of the saving that the boiler was made for.")]
+[Uses(LimitIds.CondensingReturn)]
 [AppliesBy("/appliance/condensing")]
 [Coverage(Coverage.MayOverReport, "an old system may not heat with less")]
 public sealed class ReturnCoolEnoughToCondenseRule : WaterRule

@@ -1,13 +1,13 @@
 using Calculations;
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Water;
 
-[Name(RuleIds.VesselPrechargeOverHead), Topic(Topics.Water), Cites("BS-EN-12828"), CommonPractice]
-[Description("The precharge of the expansion vessel is at least the static head above it")]
+[Id(RuleIds.VesselPrechargeOverHead), Topic(Topics.Water), Cites("BS-EN-12828"), CommonPractice]
+[Title("The precharge of the expansion vessel is at least the static head above it")]
+[Why("Pre-charged below the static head, a vessel is filled by the weight of water above it before the system is even warm. Nothing is left for the expansion, so the pressure climbs and the relief valve lifts.")]
 [Coverage(Coverage.Full, "two members are compared")]
 public sealed class VesselPrechargeOverHeadRule : VesselPrechargeRule
 {

@@ -1,12 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Rules.Water;
 
-[Name(RuleIds.VesselPrechargeToFill), Topic(Topics.Water), Cites("BS-EN-12828"), CommonPractice]
-[Description("The precharge of the expansion vessel is about the cold fill pressure")]
+[Id(RuleIds.VesselPrechargeToFill), Topic(Topics.Water), Cites("BS-EN-12828"), CommonPractice]
+[Title("The precharge of the expansion vessel is about the cold fill pressure")]
+[Why("Where pre-charge and cold fill are far apart, part of the vessel does no work. The system then swings between low-pressure lockouts when cold and a lifting relief valve when hot.")]
+[Uses(LimitIds.PrechargeOverColdFill)]
 [Coverage(Coverage.MayOverReport, "the allowance is a proposal")]
 public sealed class VesselPrechargeToFillRule : VesselPrechargeRule
 {

@@ -23,6 +23,9 @@ public sealed class LimitBook(IReadOnlyList<LimitDefinition> definitions, IReadO
         .. definitions.Concat(overrides ?? []).SelectMany(line => new[] { line.InForceFrom, line.InForceTo?.AddDays(1) }).OfType<DateOnly>().Distinct().Order(),
     ];
 
+    /// <summary>Is there a limit, or a deployer's table, of this id?</summary>
+    public bool Knows(string id) => Definitions.Any(line => line.Id == id) || DeployersTables.Contains(id, StringComparer.Ordinal);
+
     /// <summary>The limits in force for one visit. Made for that visit alone: it remembers what was read.</summary>
     public LimitSheet For(string fuel, string jurisdiction, DateOnly day) => new(InForce(fuel, jurisdiction, day));
 

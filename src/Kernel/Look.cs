@@ -49,7 +49,7 @@ public sealed class Look
     /// <summary>
     /// True when <paramref name="value"/> is absent. Join several with <c>|</c>, not <c>||</c>, so that everything absent is asked for at once.
     /// </summary>
-    public bool Lacks<T>(T? value, out T known, [CallerArgumentExpression(nameof(value))] string path = "")
+    public bool Lacks<T>([NamesMember] T? value, out T known, [CallerArgumentExpression(nameof(value))] string path = "")
         where T : struct
     {
         known = value.GetValueOrDefault();
@@ -57,14 +57,14 @@ public sealed class Look
     }
 
     /// <inheritdoc cref="Lacks{T}(T?, out T, string)" />
-    public bool Lacks(string? value, out string known, [CallerArgumentExpression(nameof(value))] string path = "")
+    public bool Lacks([NamesMember] string? value, out string known, [CallerArgumentExpression(nameof(value))] string path = "")
     {
         known = value ?? "";
         return string.IsNullOrWhiteSpace(value) ? AskFor(path) : Keep(value, path);
     }
 
     /// <summary>Notes a value as evidence without asking for it; gives it back.</summary>
-    public T? Note<T>(T? value, [CallerArgumentExpression(nameof(value))] string path = "")
+    public T? Note<T>([NamesMember] T? value, [CallerArgumentExpression(nameof(value))] string path = "")
     {
         if (value is not null)
             Keep(value, path);

@@ -1,5 +1,41 @@
 namespace Kernel;
 
+/// <summary>The rule's speaking id, never reused and never given another meaning.</summary>
+[AttributeUsage(AttributeTargets.Class)]
+public sealed class IdAttribute(string id) : Attribute
+{
+    /// <summary>The id.</summary>
+    public string Id { get; } = id;
+}
+
+/// <summary>What the rule demands, in words.</summary>
+[AttributeUsage(AttributeTargets.Class)]
+public sealed class TitleAttribute(string title) : Attribute
+{
+    /// <summary>The demand.</summary>
+    public string Title { get; } = title;
+}
+
+/// <summary>Why it is asked at all, in two sentences: what goes wrong where it is not so, and why that counts now.</summary>
+[AttributeUsage(AttributeTargets.Class)]
+public sealed class WhyAttribute(string why) : Attribute
+{
+    /// <summary>The two sentences.</summary>
+    public string Why { get; } = why;
+}
+
+/// <summary>Every limit that the rule can read, itself or through a word of the visit. The tests hold it against the compiled code.</summary>
+[AttributeUsage(AttributeTargets.Class)]
+public sealed class UsesAttribute(params string[] limits) : Attribute
+{
+    /// <summary>Ids of limits.</summary>
+    public IReadOnlyList<string> Limits { get; } = limits;
+}
+
+/// <summary>The text of the argument is the name of a member of the record: the compiler refuses an expression that names none.</summary>
+[AttributeUsage(AttributeTargets.Parameter)]
+public sealed class NamesMemberAttribute : Attribute;
+
 /// <summary>The subject area of a rule, one of <see cref="Findings.Topics"/>.</summary>
 [AttributeUsage(AttributeTargets.Class)]
 public sealed class TopicAttribute(string topic) : Attribute

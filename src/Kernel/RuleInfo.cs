@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Reflection;
 using System.Runtime.CompilerServices;
-using NRules.Fluent.Dsl;
 
 namespace Kernel;
 
@@ -14,8 +13,10 @@ public sealed class RuleInfo
     private RuleInfo(Type type)
     {
         Type = type;
-        Id = TextOf<NameAttribute>(type);
-        Title = TextOf<DescriptionAttribute>(type);
+        Id = type.GetCustomAttribute<IdAttribute>()?.Id ?? "";
+        Title = type.GetCustomAttribute<TitleAttribute>()?.Title ?? "";
+        Why = type.GetCustomAttribute<WhyAttribute>()?.Why ?? "";
+        Uses = type.GetCustomAttribute<UsesAttribute>()?.Limits ?? [];
         Topic = type.GetCustomAttribute<TopicAttribute>()?.Topic ?? "";
         Citations = [.. type.GetCustomAttributes<CitesAttribute>()];
         IsCommonPractice = type.IsDefined(typeof(CommonPracticeAttribute));
@@ -36,6 +37,12 @@ public sealed class RuleInfo
 
     /// <summary>What it demands, in words.</summary>
     public string Title { get; }
+
+    /// <summary>Why it is asked, in two sentences.</summary>
+    public string Why { get; }
+
+    /// <summary>Ids of the limits that it reads.</summary>
+    public IReadOnlyList<string> Uses { get; }
 
     /// <summary>Its subject area.</summary>
     public string Topic { get; }
@@ -69,10 +76,6 @@ public sealed class RuleInfo
 
     /// <summary>Is the rule in force on <paramref name="day"/>?</summary>
     public bool IsInForce(DateOnly day) => InForceFrom <= day && day <= InForceTo;
-
-    // The engine's own attributes keep their text to themselves.
-    private static string TextOf<T>(Type type) =>
-        type.CustomAttributes.FirstOrDefault(data => data.AttributeType == typeof(T))?.ConstructorArguments[0].Value as string ?? "";
 
     private static DateOnly? Day(string? text) =>
         text is null ? null : DateOnly.ParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture);

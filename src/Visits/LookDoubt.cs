@@ -8,7 +8,7 @@ namespace Visits;
 public static class LookDoubt
 {
     /// <summary>How sure a number of the record is, by the accuracy that its instrument states; null where none is stated.</summary>
-    public static Doubt? DoubtOf(this Look look, Visit visit, decimal? value, [CallerArgumentExpression(nameof(value))] string path = "")
+    public static Doubt? DoubtOf(this Look look, Visit visit, [NamesMember] decimal? value, [CallerArgumentExpression(nameof(value))] string path = "")
     {
         ArgumentNullException.ThrowIfNull(look);
         ArgumentNullException.ThrowIfNull(visit);

@@ -62,6 +62,12 @@ public static class OutcomeWords
         _ => "set by the organisation that runs this service",
     };
 
+    /// <summary>Where a limit applies: "natural gas; GB-ENG, GB-WLS". Null: everywhere.</summary>
+    public static string Where(IReadOnlyList<string>? fuels, IReadOnlyList<string>? jurisdictions) =>
+        string.Join("; ", new[] { fuels?.Select(Say.Value), jurisdictions }.OfType<IEnumerable<string>>().Select(some => string.Join(", ", some))) is { Length: > 0 } places
+            ? places
+            : "everywhere";
+
     /// <summary>A limit in words.</summary>
     public static string Limit(Limit limit)
     {

@@ -97,7 +97,10 @@ public static class Say
     public static string FigureHead(string name) => Figure(name).Split([',', ';', ':', '('])[0].TrimEnd();
 
     /// <summary>An enumeration's value in words.</summary>
-    public static string Value(Enum value) => Split(WireNames.Of(value), capital: false);
+    public static string Value(Enum value) => Value(WireNames.Of(value));
+
+    /// <summary>The same of a value as JSON has it: "natural gas" of <c>naturalGas</c>.</summary>
+    public static string Value(string wireName) => Split(wireName, capital: false);
 
     /// <summary>A place in the record, from a JSON Pointer: "combustion, reading 1, CO (ppm)" is nearer to a reader than slashes.</summary>
     public static string Place(string pointer)

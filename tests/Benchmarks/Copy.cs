@@ -1,13 +1,12 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Benchmarks;
 
 /// <summary>A rule as many are: it reads two members and holds one against a limit.</summary>
 /// <typeparam name="T">Any type, so that there are as many rules as are wanted.</typeparam>
-[Name("a rule of one kind"), Description("stands for a rule of the usual length"), Topic(Topics.Water)]
+[Id("a rule of one kind"), Why("made up"), Title("stands for a rule of the usual length"), Topic(Topics.Water), Uses("cold-fill")]
 public sealed class Copy<T> : VisitRule
 {
     protected override string SubjectPointer => "/water/coldFillBar";

@@ -2,7 +2,6 @@ using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Kernel.Catalogues;
-using NRules.Fluent.Dsl;
 using Rules;
 
 namespace Kernel.Tests;
@@ -37,7 +36,6 @@ public sealed class LawTextTests
     [InlineData("clauses", "subject")]
     [InlineData("clauses", "clause")]
     [InlineData("clauses", "notAutomatable")]
-    [InlineData("clauses", "rules")]
     [InlineData("editions", "edition")]
     [InlineData("editions", "inForceFrom")]
     public void Another_word_of_a_document_is_another_law(string list, string member) => Assert.NotEqual(Samples.Catalogue.Info.LawHash, HashOf("references.json", text =>
@@ -76,7 +74,7 @@ public sealed class LawTextTests
             file == "rule-set.json" ? Parse<RuleSetHeader>(changed) : Samples.Catalogue.Header,
             Samples.Catalogue.Rules.Select(rule => rule.Info),
             file == "limits.json" ? new LimitBook(Parse<List<LimitDefinition>>(changed)) : Samples.Catalogue.Limits,
-            file == "references.json" ? new ReferenceBook(Parse<List<ReferenceDocument>>(changed)) : Samples.Catalogue.References);
+            file == "references.json" ? new ReferenceBook(Parse<List<ReferenceDocument>>(changed), [.. Samples.Catalogue.Rules.Select(rule => rule.Info)]) : Samples.Catalogue.References);
     }
 
     private static T Parse<T>(string json) => JsonSerializer.Deserialize<T>(json, CatalogueJson.Options)!;
@@ -123,42 +121,42 @@ public sealed class LawTextTests
         return node;
     }
 
-    [Name("a-rule"), Description("A thing is so"), Topic("flue"), Cites("GSIUR-1998", "26(9)"), Coverage(Coverage.Full, "it is seen"), AppliesBy("/flue/type")]
+    [Id("a-rule"), Title("A thing is so"), Why("It is so. It matters"), Topic("flue"), Cites("GSIUR-1998", "26(9)"), Coverage(Coverage.Full, "it is seen"), AppliesBy("/flue/type")]
     public sealed class AsItIs;
 
-    [Name("b-rule"), Description("A thing is so"), Topic("flue"), Cites("GSIUR-1998", "26(9)"), Coverage(Coverage.Full, "it is seen"), AppliesBy("/flue/type")]
+    [Id("b-rule"), Title("A thing is so"), Why("It is so. It matters"), Topic("flue"), Cites("GSIUR-1998", "26(9)"), Coverage(Coverage.Full, "it is seen"), AppliesBy("/flue/type")]
     public sealed class OtherId;
 
-    [Name("a-rule"), Description("A thing is not so"), Topic("flue"), Cites("GSIUR-1998", "26(9)"), Coverage(Coverage.Full, "it is seen"), AppliesBy("/flue/type")]
+    [Id("a-rule"), Title("A thing is not so"), Why("It is so. It matters"), Topic("flue"), Cites("GSIUR-1998", "26(9)"), Coverage(Coverage.Full, "it is seen"), AppliesBy("/flue/type")]
     public sealed class OtherTitle;
 
-    [Name("a-rule"), Description("A thing is so"), Topic("water"), Cites("GSIUR-1998", "26(9)"), Coverage(Coverage.Full, "it is seen"), AppliesBy("/flue/type")]
+    [Id("a-rule"), Title("A thing is so"), Why("It is so. It matters"), Topic("water"), Cites("GSIUR-1998", "26(9)"), Coverage(Coverage.Full, "it is seen"), AppliesBy("/flue/type")]
     public sealed class OtherTopic;
 
-    [Name("a-rule"), Description("A thing is so"), Topic("flue"), Cites("GSIUR-1998", "26(1)"), Coverage(Coverage.Full, "it is seen"), AppliesBy("/flue/type")]
+    [Id("a-rule"), Title("A thing is so"), Why("It is so. It matters"), Topic("flue"), Cites("GSIUR-1998", "26(1)"), Coverage(Coverage.Full, "it is seen"), AppliesBy("/flue/type")]
     public sealed class OtherClause;
 
-    [Name("a-rule"), Description("A thing is so"), Topic("flue"), Cites("GSIUR-1998", "26(9)"), Cites("GSIUR-1998", "26(1)"), Coverage(Coverage.Full, "it is seen"), AppliesBy("/flue/type")]
+    [Id("a-rule"), Title("A thing is so"), Why("It is so. It matters"), Topic("flue"), Cites("GSIUR-1998", "26(9)"), Cites("GSIUR-1998", "26(1)"), Coverage(Coverage.Full, "it is seen"), AppliesBy("/flue/type")]
     public sealed class OneCitationMore;
 
-    [Name("a-rule"), Description("A thing is so"), Topic("flue"), Cites("GSIUR-1998", "26(9)"), CommonPractice, Coverage(Coverage.Full, "it is seen"), AppliesBy("/flue/type")]
+    [Id("a-rule"), Title("A thing is so"), Why("It is so. It matters"), Topic("flue"), Cites("GSIUR-1998", "26(9)"), CommonPractice, Coverage(Coverage.Full, "it is seen"), AppliesBy("/flue/type")]
     public sealed class CommonPracticeToo;
 
-    [Name("a-rule"), Description("A thing is so"), Topic("flue"), Cites("GSIUR-1998", "26(9)"), Coverage(Coverage.MayOverReport, "it is seen"), AppliesBy("/flue/type")]
+    [Id("a-rule"), Title("A thing is so"), Why("It is so. It matters"), Topic("flue"), Cites("GSIUR-1998", "26(9)"), Coverage(Coverage.MayOverReport, "it is seen"), AppliesBy("/flue/type")]
     public sealed class OtherCoverage;
 
-    [Name("a-rule"), Description("A thing is so"), Topic("flue"), Cites("GSIUR-1998", "26(9)"), Coverage(Coverage.Full, "it is heard"), AppliesBy("/flue/type")]
+    [Id("a-rule"), Title("A thing is so"), Why("It is so. It matters"), Topic("flue"), Cites("GSIUR-1998", "26(9)"), Coverage(Coverage.Full, "it is heard"), AppliesBy("/flue/type")]
     public sealed class OtherWhy;
 
-    [Name("a-rule"), Description("A thing is so"), Topic("flue"), Cites("GSIUR-1998", "26(9)"), Coverage(Coverage.Full, "it is seen"), AppliesBy("/jobType")]
+    [Id("a-rule"), Title("A thing is so"), Why("It is so. It matters"), Topic("flue"), Cites("GSIUR-1998", "26(9)"), Coverage(Coverage.Full, "it is seen"), AppliesBy("/jobType")]
     public sealed class OtherAppliesBy;
 
-    [Name("a-rule"), Description("A thing is so"), Topic("flue"), Cites("GSIUR-1998", "26(9)"), Coverage(Coverage.Full, "it is seen"), AppliesBy("/flue/type"), Expects("/defects")]
+    [Id("a-rule"), Title("A thing is so"), Why("It is so. It matters"), Topic("flue"), Cites("GSIUR-1998", "26(9)"), Coverage(Coverage.Full, "it is seen"), AppliesBy("/flue/type"), Expects("/defects")]
     public sealed class OtherExpects;
 
-    [Name("a-rule"), Description("A thing is so"), Topic("flue"), Cites("GSIUR-1998", "26(9)"), Coverage(Coverage.Full, "it is seen"), AppliesBy("/flue/type"), InForce(From = "2018-04-06")]
+    [Id("a-rule"), Title("A thing is so"), Why("It is so. It matters"), Topic("flue"), Cites("GSIUR-1998", "26(9)"), Coverage(Coverage.Full, "it is seen"), AppliesBy("/flue/type"), InForce(From = "2018-04-06")]
     public sealed class OtherFirstDay;
 
-    [Name("a-rule"), Description("A thing is so"), Topic("flue"), Cites("GSIUR-1998", "26(9)"), Coverage(Coverage.Full, "it is seen"), AppliesBy("/flue/type"), InForce(To = "2030-04-06")]
+    [Id("a-rule"), Title("A thing is so"), Why("It is so. It matters"), Topic("flue"), Cites("GSIUR-1998", "26(9)"), Coverage(Coverage.Full, "it is seen"), AppliesBy("/flue/type"), InForce(To = "2030-04-06")]
     public sealed class OtherLastDay;
 }

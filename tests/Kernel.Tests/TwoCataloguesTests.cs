@@ -73,6 +73,9 @@ public sealed class TwoCataloguesTests : IDisposable
             """<ProjectReference Include="../src/Visits/Visits.csproj" />""",
             string.Concat(new[] { "Visits", "Kernel", "Wire", "Records", "Findings", "Calculations", "NRules.Fluent", "NRules.RuleModel" }
                 .Select(reference => $"""<Reference Include="{AppContext.BaseDirectory}{reference}.dll" />""")),
+            StringComparison.Ordinal).Replace(
+            """<ProjectReference Include="../src/Analyzers/Analyzers.csproj" OutputItemType="Analyzer" ReferenceOutputAssembly="false" />""",
+            $"""<Analyzer Include="{Repository}/src/Analyzers/bin/{new DirectoryInfo(AppContext.BaseDirectory).Parent!.Name}/netstandard2.0/Analyzers.dll" />""",
             StringComparison.Ordinal));
 
         using var build = Process.Start(new ProcessStartInfo(

@@ -23,10 +23,10 @@ internal static class CataloguePage
             Line(page, $"");
             Line(page, $"## {Words(topic)}");
             Line(page, $"");
-            Line(page, $"| rule | demands | rests on | covers | cases |");
-            Line(page, $"|---|---|---|---|---|");
+            Line(page, $"| rule | demands | why | limits | rests on | covers | cases |");
+            Line(page, $"|---|---|---|---|---|---|---|");
             foreach (var rule in catalogue.Rules.Where(rule => rule.Info.Topic == topic))
-                Line(page, $"| `{rule.Info.Id}`{InForce(rule.Info)} | {rule.Info.Title} | {RestsOn(rule.Info)} | {Covers(rule.Info.Coverage!)} | {catalogue.Cases[rule].Count} |");
+                Line(page, $"| `{rule.Info.Id}`{InForce(rule.Info)} | {rule.Info.Title} | {rule.Info.Why} | {string.Join(", ", rule.Info.Uses.Select(id => $"`{id}`"))} | {RestsOn(rule.Info)} | {Covers(rule.Info.Coverage!)} | {catalogue.Cases[rule].Count} |");
         }
 
         Line(page, $"");

@@ -1,13 +1,14 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Rules.Paperwork;
 using Visits;
 
 namespace Rules.Jurisdictions.England;
 
-[Name(RuleIds.NewBoilerDesignFlow), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "Part L")]
-[Description("A new or wholly replaced heating system is designed for a flow of at most 55 degrees where that is feasible")]
+[Id(RuleIds.NewBoilerDesignFlow), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "Part L")]
+[Title("A new or wholly replaced heating system is designed for a flow of at most 55 degrees where that is feasible")]
+[Why("A boiler condenses only when water comes back cool enough, and small radiators run hot prevent it. Part L guidance in England looks for a low design flow in a new system, while radiators can still be sized for it.")]
+[Uses(LimitIds.NewBoilerDesignFlow)]
 [AppliesBy("/commissioning/newBoiler"), InForce(From = "2022-06-15")]
 [Coverage(Coverage.MayOverReport, "where it is not feasible a warmer flow may stand")]
 public sealed class NewBoilerDesignFlowRule : NewBoilerRule

@@ -1,13 +1,14 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Rules.Paperwork;
 using Visits;
 
 namespace Rules.Jurisdictions.England;
 
-[Name(RuleIds.NewBoilerEfficiency), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "Part L")]
-[Description("A new gas boiler in an existing dwelling has a seasonal efficiency of at least 92 %")]
+[Id(RuleIds.NewBoilerEfficiency), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "Part L")]
+[Title("A new gas boiler in an existing dwelling has a seasonal efficiency of at least 92 %")]
+[Why("Every point of efficiency lost is gas burned for nothing through the whole life of the boiler. The guidance to Part L in England sets a floor, and what is fitted today will not soon be changed.")]
+[Uses(LimitIds.NewBoilerEfficiency)]
 [AppliesBy("/commissioning/newBoiler"), InForce(From = "2018-04-06")]
 [Coverage(Coverage.Full, "the figure is recorded")]
 public sealed class NewBoilerEfficiencyRule : NewBoilerRule

@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Rules.Paperwork;
 using Visits;
 
 namespace Rules.Jurisdictions.England;
 
-[Name(RuleIds.NewBoilerInterlock), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "Part L")]
-[Description("A new gas boiler in an existing dwelling stops when nothing asks for heat")]
+[Id(RuleIds.NewBoilerInterlock), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "Part L")]
+[Title("A new gas boiler in an existing dwelling stops when nothing asks for heat")]
+[Why("Without an interlock a boiler keeps firing to heat its own pipework when no room or cylinder calls for it. The gas is wasted all year, and Part L guidance in England expects controls that stop it.")]
 [AppliesBy("/commissioning/newBoiler"), InForce(From = "2018-04-06")]
 [Coverage(Coverage.MayUnderReport, "time and temperature control are no members")]
 public sealed class NewBoilerInterlockRule : NewBoilerRule

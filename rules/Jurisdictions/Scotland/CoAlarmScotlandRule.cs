@@ -1,13 +1,13 @@
 using Findings;
 using Kernel;
-using NRules.Fluent.Dsl;
 using Rules.CoAlarm;
 using Visits;
 
 namespace Rules.Jurisdictions.Scotland;
 
-[Name(RuleIds.CoAlarmScotland), Topic(Topics.CoAlarm), Cites("TOLERABLE-STANDARD"), InForce(From = "2022-02-01")]
-[Description("In Scotland every home with a boiler has a carbon monoxide detector")]
+[Id(RuleIds.CoAlarmScotland), Topic(Topics.CoAlarm), Cites("TOLERABLE-STANDARD"), InForce(From = "2022-02-01")]
+[Title("In Scotland every home with a boiler has a carbon monoxide detector")]
+[Why("In Scotland the tolerable standard applies to owner and tenant alike, and a CO detector is part of it. A home with a boiler and no detector falls below the least that the law accepts of a home.")]
 [AppliesBy("/premises/use")]
 [Coverage(Coverage.MayUnderReport, "whether the battery is sealed for life is no member")]
 public sealed class CoAlarmScotlandRule : VisitRule

@@ -69,6 +69,7 @@ internal static class RulesCommand
     {
         sheet.Heading(rule.Title);
         Line("Rule", $"{rule.Id} ({Say.Topic(rule.Topic)})");
+        Line("Why", rule.Why);
         Line("In force", (rule.InForceFrom, rule.InForceTo) switch
         {
             (null, null) => "always",
@@ -80,7 +81,7 @@ internal static class RulesCommand
         Line("Judges", rule.Expects is { } expects ? $"each of: {Say.Place(expects)}" : "the visit as a whole");
         Line("Applies by", rule.AppliesBy.Count == 0 ? null : string.Join("; ", rule.AppliesBy.Select(Say.Place)));
         foreach (var limit in rule.Limits ?? [])
-            Line("Limit", EvaluationText.LimitOf(limit));
+            Line("Limit", $"{limit.What}: {EvaluationText.LimitOf(limit.AsLimit)}{(limit is { Fuels: null, Jurisdictions: null } ? "" : $" ({OutcomeWords.Where(limit.Fuels, limit.Jurisdictions)})")}");
         foreach (var reference in rule.References)
             Line("Rests on", reference.Clause is { } clause ? $"{reference.Title}, {clause}" : reference.Title);
         if (rule.CommonPractice)

@@ -25,7 +25,7 @@ internal static class CatalogueCheck
     /// <param name="isWhole">Whether it holds every rule of its assembly; only then can the ledger be held against it.</param>
     public static void Demand(RuleCatalogue catalogue, bool isWhole)
     {
-        var gaps = Gaps(catalogue).Concat(isWhole ? LedgerCheck.Faults(catalogue) : []).ToList();
+        var gaps = Gaps(catalogue).Concat(isWhole ? Ledger.Faults(catalogue) : []).ToList();
         if (gaps.Count > 0)
             throw new CatalogueException(gaps);
     }
@@ -63,9 +63,13 @@ internal static class CatalogueCheck
     {
         var info = rule.Info;
         if (info.Id.Length == 0)
-            yield return "has no id ([Name])";
+            yield return "has no id ([Id])";
         if (info.Title.Length == 0)
-            yield return "has no title ([Description])";
+            yield return "has no title ([Title])";
+        if (info.Why.Length == 0)
+            yield return "does not say why it is asked ([Why])";
+        foreach (var limit in info.Uses.Where(limit => !catalogue.Limits.Knows(limit)))
+            yield return $"uses the limit '{limit}', which limits.json does not have";
         if (!Topics.All.Contains(info.Topic, StringComparer.Ordinal))
             yield return $"has no known topic ('{info.Topic}')";
         if (info.Citations.Count == 0 && !info.IsCommonPractice)

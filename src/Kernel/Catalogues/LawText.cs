@@ -44,6 +44,8 @@ internal static class LawText
     {
         rule.Id,
         rule.Title,
+        rule.Why,
+        rule.Uses,
         rule.Topic,
         CommonPractice = rule.IsCommonPractice,
         rule.Coverage!.Coverage,

@@ -5,7 +5,7 @@ using Wire;
 namespace Kernel.Catalogues;
 
 /// <summary>A law or standard that rules rest on.</summary>
-public sealed class ReferenceDocument
+public sealed record ReferenceDocument
 {
     /// <summary>Short id.</summary>
     public required string Id { get; init; }
@@ -46,13 +46,20 @@ public sealed class DocumentEdition
     public DateOnly? InForceTo { get; init; }
 }
 
-/// <summary>Every law and standard cited.</summary>
-public sealed class ReferenceBook(IReadOnlyList<ReferenceDocument> documents)
+/// <summary>Every law and standard cited. Which rules rest on which clause is what the rules cite.</summary>
+public sealed class ReferenceBook
 {
-    private readonly Dictionary<string, ReferenceDocument> _byId = documents.ToDictionary(document => document.Id, StringComparer.Ordinal);
+    private readonly Dictionary<string, ReferenceDocument> _byId;
+
+    /// <summary>The documents as references.json has them, with what <paramref name="rules"/> cite.</summary>
+    internal ReferenceBook(IReadOnlyList<ReferenceDocument> documents, IReadOnlyList<RuleInfo> rules)
+    {
+        Documents = [.. documents.Select(document => Ledger.Filled(document, rules))];
+        _byId = Documents.ToDictionary(document => document.Id, StringComparer.Ordinal);
+    }
 
     /// <summary>All of them.</summary>
-    public IReadOnlyList<ReferenceDocument> Documents { get; } = documents;
+    public IReadOnlyList<ReferenceDocument> Documents { get; }
 
     /// <summary>The document with this id, or null.</summary>
     public ReferenceDocument? Find(string id) => _byId.GetValueOrDefault(id);

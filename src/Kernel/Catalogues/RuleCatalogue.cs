@@ -21,10 +21,10 @@ public sealed class RuleCatalogue
         var shipped = source.ReadResource<List<LimitDefinition>>("limits.json");
         Header = HeaderOf(source);
         Limits = new LimitBook(shipped, Overrides.Read(overrides, shipped, Header.DeployersTables), Header.DeployersTables);
-        References = new ReferenceBook(source.ReadResource<List<ReferenceDocument>>("references.json"));
         Jurisdictions = JurisdictionsOf(source);
         ExampleRecord = source.ReadResource("example-record.json");
         Rules = [.. rules.OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
+        References = new ReferenceBook(source.ReadResource<List<ReferenceDocument>>("references.json"), [.. Rules.Select(rule => rule.Info)]);
         _faces = Rules.OrderBy(rule => Topics.All.IndexOf(rule.Info.Topic)).Index()
             .ToDictionary(entry => entry.Item, entry => new RuleFace(entry.Item, entry.Index, References, pagesAt is null ? null : pagesAt + entry.Item.Info.Id));
         Cases = Rules.ToDictionary(rule => rule, rule => RuleCases.Of(rule.Info.Type), EqualityComparer<IComplianceRule>.Default);

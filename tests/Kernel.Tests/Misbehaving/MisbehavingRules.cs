@@ -1,16 +1,15 @@
 using Findings;
-using NRules.Fluent.Dsl;
 using Visits;
 
 namespace Kernel.Tests.Misbehaving;
 
-[Name("throws-in-condition"), Topic(Topics.Water), Description("throws while it judges"), CommonPractice, Coverage(Coverage.Full, "made up")]
+[Id("throws-in-condition"), Topic(Topics.Water), Why("made up"), Title("throws while it judges"), CommonPractice, Coverage(Coverage.Full, "made up")]
 public sealed class ThrowsWhileJudgingRule : VisitRule
 {
     protected override Verdict Assess(Visit visit, Look look) => throw new InvalidOperationException("made to throw");
 }
 
-[Name("throws-on-second"), Topic(Topics.Water), Description("throws at its second subject"), CommonPractice, Coverage(Coverage.Full, "made up"), Expects("/disturbedJoints")]
+[Id("throws-on-second"), Topic(Topics.Water), Why("made up"), Title("throws at its second subject"), CommonPractice, Coverage(Coverage.Full, "made up"), Expects("/disturbedJoints")]
 public sealed class ThrowsOnSecondSubjectRule : ComplianceRule<int>
 {
     protected override IEnumerable<Subject<int>>? Subjects(Visit visit) => [new("/disturbedJoints/0", 0), new("/disturbedJoints/1", 1)];
@@ -19,7 +18,7 @@ public sealed class ThrowsOnSecondSubjectRule : ComplianceRule<int>
         subject == 0 ? look.Unsafe($"said before the failure") : throw new InvalidOperationException("made to throw");
 }
 
-[Name("throws-in-inference"), Topic(Topics.UnsafeSituation), Description("throws over findings"), CommonPractice, Coverage(Coverage.Full, "made up")]
+[Id("throws-in-inference"), Topic(Topics.UnsafeSituation), Why("made up"), Title("throws over findings"), CommonPractice, Coverage(Coverage.Full, "made up")]
 public sealed class ThrowsInInferenceRule : InferenceRule
 {
     public override void Define()
@@ -33,13 +32,19 @@ public sealed class ThrowsInInferenceRule : InferenceRule
     private static bool Throw(Finding finding) => throw new InvalidOperationException($"made to throw at {finding.RuleId}");
 }
 
-[Name("asks-unknown-limit"), Topic(Topics.Water), Description("asks for a limit that nobody set"), CommonPractice, Coverage(Coverage.Full, "made up")]
+[Id("asks-unknown-limit"), Topic(Topics.Water), Why("made up"), Title("asks for a limit that nobody set"), CommonPractice, Coverage(Coverage.Full, "made up")]
 public sealed class AsksForAnUnknownLimitRule : VisitRule
 {
     protected override Verdict Assess(Visit visit, Look look) => look.Pass($"{visit.Limits["no-such-limit"].Max}");
 }
 
-[Name("nameless-topic"), Topic("gossip"), Description("has a topic that nobody knows"), CommonPractice, Coverage(Coverage.Full, "made up")]
+[Id("cites-what-nobody-listed"), Topic(Topics.Water), Why("made up"), Title("cites a clause without a subject"), Cites("GSIUR-1998", "99(9)"), Coverage(Coverage.Full, "made up")]
+public sealed class CitesWhatNobodyListedRule : VisitRule
+{
+    protected override Verdict Assess(Visit visit, Look look) => look.Pass($"never asked");
+}
+
+[Id("nameless-topic"), Topic("gossip"), Why("made up"), Title("has a topic that nobody knows"), CommonPractice, Coverage(Coverage.Full, "made up")]
 public sealed class UnknownTopicRule : VisitRule
 {
     protected override Verdict Assess(Visit visit, Look look) => look.Pass($"never asked");
@@ -51,7 +56,7 @@ public sealed class RuleWithoutMetadata : VisitRule
 }
 
 /// <summary>Finds fault when it is asked first, and nothing when it is asked for its evidence.</summary>
-[Name("says-two-things"), Topic(Topics.Water), Description("says two things of one record"), CommonPractice, Coverage(Coverage.Full, "made up")]
+[Id("says-two-things"), Topic(Topics.Water), Why("made up"), Title("says two things of one record"), CommonPractice, Coverage(Coverage.Full, "made up")]
 public sealed class SaysTwoThingsRule : VisitRule
 {
     private int _asked;
@@ -60,7 +65,7 @@ public sealed class SaysTwoThingsRule : VisitRule
 }
 
 /// <summary>Finds fault when it is asked first, and throws when it is asked for its evidence.</summary>
-[Name("throws-when-asked-again"), Topic(Topics.Water), Description("throws when it is asked again"), CommonPractice, Coverage(Coverage.Full, "made up")]
+[Id("throws-when-asked-again"), Topic(Topics.Water), Why("made up"), Title("throws when it is asked again"), CommonPractice, Coverage(Coverage.Full, "made up")]
 public sealed class ThrowsWhenAskedAgainRule : VisitRule
 {
     private int _asked;

@@ -1,8 +1,5 @@
-using Findings;
 using Kernel;
 using Kernel.Catalogues;
-using Records;
-using Records.Reading;
 using Visits.Judging;
 
 namespace ComplianceApi.Api.Rules;
@@ -24,6 +21,8 @@ public sealed class RuleShelf(ComplianceEngine engine)
     {
         Id = rule.Info.Id,
         Title = rule.Info.Title,
+        Why = rule.Info.Why,
+        Uses = rule.Info.Uses,
         Topic = rule.Info.Topic,
         CommonPractice = rule.Info.IsCommonPractice,
         Coverage = rule.Info.Coverage!.Coverage,
@@ -35,17 +34,6 @@ public sealed class RuleShelf(ComplianceEngine engine)
         References = _catalogue.References.Of(rule.Info),
     };
 
-    /// <summary>A rule does not list its limits; its cases meet them, so the cases are judged and the limits that decided are taken.</summary>
-    private List<Limit> LimitsOf(IComplianceRule rule) =>
-    [
-        .. _catalogue.Cases[rule]
-            .Select(one => RecordReader.Read(one.RecordFrom(_catalogue.ExampleRecord)).Record)
-            .OfType<ServiceRecord>()
-            .SelectMany(record => engine.Evaluate(record).Findings)
-            .Where(finding => finding.RuleId == rule.Info.Id)
-            .Select(finding => finding.Limit)
-            .OfType<Limit>()
-            .Where(limit => limit.Origin != LimitOrigin.Maker)
-            .DistinctBy(limit => (limit.Min, limit.Max, limit.Text, limit.Unit, limit.Source, limit.InForceFrom)),
-    ];
+    private List<LimitDefinition> LimitsOf(IComplianceRule rule) =>
+        [.. _catalogue.Limits.Definitions.Concat(_catalogue.Limits.Overrides).Where(line => rule.Info.Uses.Contains(line.Id, StringComparer.Ordinal))];
 }

@@ -13,6 +13,9 @@ public sealed record RuleView
     /// <summary>What the rule demands, in words.</summary>
     public required string Title { get; init; }
 
+    /// <summary>Why it is asked, in two sentences.</summary>
+    public required string Why { get; init; }
+
     /// <summary>Its subject area.</summary>
     public required string Topic { get; init; }
 
@@ -40,8 +43,11 @@ public sealed record RuleView
     /// <summary>The laws and standards that it rests on.</summary>
     public required IReadOnlyList<Reference> References { get; init; }
 
-    /// <summary>The limits that decided in its cases, makers' own left out. Absent in lists.</summary>
-    public IReadOnlyList<Limit>? Limits { get; init; }
+    /// <summary>Ids of the limits that it reads, as in the limits of the service; a maker's own is none of them.</summary>
+    public required IReadOnlyList<string> Uses { get; init; }
+
+    /// <summary>Every line of those limits, shipped or of the deployer. Absent in lists.</summary>
+    public IReadOnlyList<LimitDefinition>? Limits { get; init; }
 
     /// <summary>Its cases: a clean record, changed, and what the rule must then say. The tests run them. Absent in lists.</summary>
     public IReadOnlyList<RuleCase>? Cases { get; init; }
