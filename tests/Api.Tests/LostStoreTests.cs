@@ -224,7 +224,7 @@ public sealed class LostStoreTests(ServiceInProcess service) : IClassFixture<Ser
         await IsReady(reader, HttpStatusCode.ServiceUnavailable);
     }
 
-    /// <summary>As README.md says it: a backup while the service runs, a loss, the restore, and the service on what was restored.</summary>
+    /// <summary>As the README of Operations says it: a backup while the service runs, a loss, the restore, and the service on what was restored.</summary>
     [Fact]
     public async Task A_backup_is_restored_beside_an_old_log_and_what_was_there_before_is_kept()
     {

@@ -1,6 +1,6 @@
 namespace Jobs.Tests;
 
-/// <summary>How well planted things are found, as DEVELOPERS.md states it.</summary>
+/// <summary>How well planted things are found, as the README of Jobs states it.</summary>
 internal static class Stated
 {
     /// <summary>Fails unless that is what was measured.</summary>
@@ -12,6 +12,6 @@ internal static class Stated
     {
         var (precision, recall) = ((double)right / (right + others), (double)right / planted);
         var line = FormattableString.Invariant($"| {what} | {planted:N0} | {right:N0} | {others:N0} | {precision:0.000} | {recall:0.000} |");
-        Assert.True(File.ReadLines(Path.Combine(AppContext.BaseDirectory, "DEVELOPERS.md")).Contains(line), $"DEVELOPERS.md does not say {line}");
+        Assert.True(File.ReadLines(Path.Combine(AppContext.BaseDirectory, "README.md")).Contains(line), $"The README of Jobs does not say {line}");
     }
 }

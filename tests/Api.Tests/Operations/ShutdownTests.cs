@@ -24,7 +24,7 @@ public sealed class ShutdownTests(ServiceInProcess service) : IClassFixture<Serv
             watch.Stop();
         }
 
-        // As long as the unit in DEVELOPERS.md waits before it kills.
+        // As long as the unit in the README of Operations waits before it kills.
         Assert.True(watch.Elapsed < TimeSpan.FromSeconds(45), $"It took {watch.Elapsed.TotalSeconds} s to end.");
         await using (var connection = new SqliteConnection($"Data Source={Path.Combine(folder.FullName, "c.db")}"))
         {
