@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.AmbientAir;
@@ -7,6 +8,8 @@ namespace Rules.AmbientAir;
 [Id(RuleIds.AmbientCoRunning), Topic(Topics.AmbientAir), Cites("BS-7967", "6.2.2"), Cites("GSIUR-1998", "26(9)(a)")]
 [Title("Carbon monoxide in the room air does not rise while the boiler runs")]
 [Why("A rise in room CO while the boiler fires points to combustion products getting into the room. Some leaks show only with the fan running and the flue hot, so a sweep of a cold boiler misses them.")]
+[Serves(Part.RoomAirRunning)]
+[Serves(Part.AlarmSounded)]
 [Uses(LimitIds.AmbientCo, LimitIds.AmbientCoCeiling, LimitIds.AmbientCoRise)]
 [Coverage(Coverage.MayOverReport, "another source can raise the room meanwhile")]
 public sealed class AmbientCoRunningRule : VisitRule

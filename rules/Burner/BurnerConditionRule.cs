@@ -2,6 +2,7 @@ using Findings;
 using Kernel;
 using Records;
 using Rules.AmbientAir;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Burner;
@@ -9,6 +10,7 @@ namespace Rules.Burner;
 [Id(RuleIds.BurnerCondition), Topic(Topics.Burner), Cites("BS-6798"), CommonPractice]
 [Title("The burner is in good condition")]
 [Why("A cracked or distorted burner spoils the flame, makes CO and can overheat the burner door around it. Much of the damage shows only with the burner out, so a service may be the one chance to see it.")]
+[Serves(Part.FireSide)]
 [Uses(LimitIds.AmbientCo)]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class BurnerConditionRule : VisitRule

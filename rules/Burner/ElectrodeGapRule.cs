@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Burner;
@@ -7,6 +8,7 @@ namespace Rules.Burner;
 [Id(RuleIds.ElectrodeGap), Topic(Topics.Burner), CommonPractice]
 [Title("The spark gap is as common practice has it")]
 [Why("Too wide or too narrow a spark gap makes a weak spark, and gas that lights late lights with a bang. Each hard start strains the burner door and its seal and can end in lock-out.")]
+[Serves(Part.FireSideDetails)]
 [Uses(LimitIds.ElectrodeGap)]
 [Coverage(Coverage.MayOverReport, "the maker's own gap is no member of the record")]
 public sealed class ElectrodeGapRule : VisitRule

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Burner;
@@ -7,6 +8,7 @@ namespace Rules.Burner;
 [Id(RuleIds.ElectrodesClean), Topic(Topics.Burner), CommonPractice]
 [Title("The electrodes are clean")]
 [Why("Dirt on an electrode drains away the spark and weakens the flame signal. A boiler that cannot light, or cannot prove its own flame, locks out and leaves the house without heat or hot water.")]
+[Serves(Part.FireSideDetails)]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class ElectrodesCleanRule : VisitRule
 {

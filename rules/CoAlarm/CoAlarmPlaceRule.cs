@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.CoAlarm;
@@ -7,6 +8,7 @@ namespace Rules.CoAlarm;
 [Id(RuleIds.CoAlarmPlace), Topic(Topics.CoAlarm), CommonPractice]
 [Title("The carbon monoxide alarm is neither too near the boiler nor too far from it")]
 [Why("Fitted too close to the boiler an alarm sounds at passing traces; too far away it gives its warning late. A household that has learned to ignore or unplug it has no alarm at all.")]
+[Serves(Part.AlarmOwed)]
 [Uses(LimitIds.CoAlarmDistance)]
 [AppliesBy("/coAlarm/present")]
 [Coverage(Coverage.MayUnderReport, "the distance is judged, not the height on wall or ceiling")]

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.CoAlarm;
@@ -7,6 +8,8 @@ namespace Rules.CoAlarm;
 [Id(RuleIds.CoAlarmSounded), Topic(Topics.CoAlarm), Cites("IGEM-G-11"), CommonPractice]
 [Title("Where the carbon monoxide alarm has sounded, the gas emergency provider came first")]
 [Why("Once an alarm has gone off it has to be believed, even if it is silent now. The source may return at the next firing, so practice puts the gas emergency service before any engineer's search for it.")]
+[Serves(Part.AlarmOwed)]
+[Serves(Part.AlarmSounded)]
 [AppliesBy("/coAlarm/present")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class CoAlarmSoundedRule : VisitRule

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.CoAlarm;
@@ -7,6 +8,7 @@ namespace Rules.CoAlarm;
 [Id(RuleIds.CoAlarmWorks), Topic(Topics.CoAlarm), Cites("BS-EN-50291"), CommonPractice]
 [Title("There is a carbon monoxide alarm of the standard for homes, within its life, and it was tested")]
 [Why("Nobody can see or smell CO, so for people asleep the alarm may be the only warning. Its sensor ages and its battery runs down out of sight, and a dead alarm is still trusted.")]
+[Serves(Part.AlarmOwed)]
 [Coverage(Coverage.MayUnderReport, "the levels at which it sounds are no members")]
 public sealed class CoAlarmWorksRule : VisitRule
 {

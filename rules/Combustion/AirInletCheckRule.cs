@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Rules.AmbientAir;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Combustion;
@@ -8,6 +9,7 @@ namespace Rules.Combustion;
 [Id(RuleIds.AirInletCheck), Topic(Topics.Combustion), Cites("BS-7967", "flue integrity"), Cites("GSIUR-1998", "26(9)(a)")]
 [Title("No products of combustion reach the air inlet of a room-sealed appliance")]
 [Why("Combustion products drawn back in with the air starve the flame and push up the CO that it makes. They also upset the flue reading, so it proves nothing until the air side is shown to be clean.")]
+[Serves(Part.AirInlet)]
 [Uses(LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.AirInletO2Most, LimitIds.AmbientCo)]
 [AppliesBy("/appliance/flueType")]
 [Coverage(Coverage.Full, "both gases are held against the pair of limits")]

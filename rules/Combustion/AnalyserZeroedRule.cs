@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Combustion;
@@ -7,6 +8,7 @@ namespace Rules.Combustion;
 [Id(RuleIds.AnalyserZeroed), Topic(Topics.Instruments), Cites("BS-7967"), Cites("EN-50379-3")]
 [Title("The flue gas analyser is zeroed in outside air before it reads")]
 [Why("Zeroed indoors, an analyser takes any CO already in the room as nothing. Every later figure is then too low by that amount, in the sweep and in the flue alike.")]
+[Serves(Part.TraceFigures, AtMost = Weight.Should)]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class AnalyserZeroedRule : VisitRule
 {

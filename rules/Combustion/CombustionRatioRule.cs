@@ -3,6 +3,7 @@ using Findings;
 using Kernel;
 using Records;
 using Rules.AmbientAir;
+using Rules.Duties;
 using Visits;
 using Visits.Computations;
 
@@ -11,6 +12,8 @@ namespace Rules.Combustion;
 [Id(RuleIds.CombustionRatio), Topic(Topics.Combustion), Cites("BS-7967", "12"), Cites("GSIUR-1998", "26(9)(ca)")]
 [Title("The CO/CO2 ratio after the work is within the maker's limit, or the standard's where the maker gives none")]
 [Why("How completely the gas burns shows in the CO/CO2 ratio, however much air dilutes the sample. A high ratio means CO in quantity, which any leaking seal or flue would let into the room.")]
+[Serves(Part.Analysis)]
+[Serves(Part.Combustion)]
 [Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.CoPpm, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2,
     LimitIds.FlueGasO2, LimitIds.MaximumRateLoad, LimitIds.AmbientCo)]
 [Expects("/combustion/readings")]

@@ -2,6 +2,7 @@ using Calculations;
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Combustion;
@@ -9,6 +10,8 @@ namespace Rules.Combustion;
 [Id(RuleIds.FlueCo2), Topic(Topics.Combustion), Cites("BS-7967"), Cites("GSIUR-1998", "26(9)(ca)")]
 [Title("Carbon dioxide in the flue gas at maximum rate is within the maker's band, and one without a source carries only what is usual")]
 [Why("The share of CO2 shows how gas and air are mixed at the burner. With too little air it makes CO, and with too much the flame can lift and heat is lost up the flue.")]
+[Serves(Part.Analysis)]
+[Serves(Part.Combustion)]
 [Uses(LimitIds.FlueCo2Usual, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2, LimitIds.FlueGasO2, LimitIds.MaximumRateLoad)]
 [Expects("/combustion/readings")]
 [Coverage(Coverage.MayUnderReport, "without the maker's band nothing is judged")]

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Combustion;
@@ -8,6 +9,8 @@ namespace Rules.Combustion;
 [Id(RuleIds.FlueCo), Topic(Topics.Combustion), Cites("BS-7967"), Cites("GSIUR-1998", "26(9)(ca)")]
 [Title("Carbon monoxide in the flue gas at maximum rate is within the maker's limit, or the trade's default where the maker gives none")]
 [Why("Gas that is only partly burned leaves the burner as CO. While it goes up the flue nobody notices, and a joint or seal that fails later lets the same gas into the room.")]
+[Serves(Part.Analysis)]
+[Serves(Part.Combustion)]
 [Uses(LimitIds.CoPpm, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2, LimitIds.FlueGasO2, LimitIds.MaximumRateLoad)]
 [Expects("/combustion/readings")]
 [Coverage(Coverage.MayOverReport, "the default was written for commissioning and is used at services")]

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Combustion;
@@ -7,6 +8,7 @@ namespace Rules.Combustion;
 [Id(RuleIds.FlueTestPointClosed), Topic(Topics.Joints), Cites("BS-7967"), Cites("GSIUR-1998", "26(9)(a)")]
 [Title("The flue sampling point is closed again")]
 [Why("Left open, a sampling point lets flue gas out for as long as the boiler runs. The cap comes off for each analysis and is easily forgotten when the tools go back in the bag.")]
+[Serves(Part.FlueTestPoint)]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class FlueTestPointClosedRule : VisitRule
 {

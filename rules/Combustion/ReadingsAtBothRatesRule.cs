@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Combustion;
@@ -8,6 +9,7 @@ namespace Rules.Combustion;
 [Id(RuleIds.ReadingsAtBothRates), Topic(Topics.Combustion), Cites("BS-7967", "12")]
 [Title("After the work the flue is read at maximum rate, and on a boiler that modulates at minimum rate too")]
 [Why("A modulating boiler spends much of its life well below maximum rate. Its gas and air can be well matched at one end of the range and badly at the other, and one reading shows one end only.")]
+[Serves(Part.Analysis)]
 [Uses(LimitIds.AirInletO2, LimitIds.AirInletCo2)]
 [Coverage(Coverage.MayOverReport, "not every maker asks for the minimum rate")]
 public sealed class ReadingsAtBothRatesRule : AnalysisRule

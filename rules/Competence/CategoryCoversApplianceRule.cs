@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Competence;
@@ -8,6 +9,7 @@ namespace Rules.Competence;
 [Id(RuleIds.CategoryCoversAppliance), Topic(Topics.Competence), Cites("GSIUR-1998", "3(1)"), Cites("GSIUR-1998", "3(3)")]
 [Title("The engineer holds a category for this fuel and this size of appliance that is in date on the day of the visit")]
 [Why("Skill on one fuel or size of boiler does not carry over by itself: LPG, for one, is heavier than air and gathers low down. The regulations ask for competence in the work at hand, and a lapsed category no longer shows it.")]
+[Serves(Part.Competence)]
 [Uses(LimitIds.DomesticScopeInput)]
 [Coverage(Coverage.MayOverReport, "makers' exceptions at the bound between domestic and other work are not known")]
 public sealed class CategoryCoversApplianceRule : VisitRule

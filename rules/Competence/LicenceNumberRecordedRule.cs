@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Competence;
@@ -7,6 +8,7 @@ namespace Rules.Competence;
 [Id(RuleIds.LicenceNumberRecorded), Topic(Topics.Competence), Cites("GSIUR-1998", "3(1)"), Cites("GSIUR-1998", "3(3)")]
 [Title("The record names the engineer by licence number")]
 [Why("Names are shared and signatures are hard to read, but a licence number points to one engineer. With it a householder, landlord or auditor can ask whether that person was registered for the work.")]
+[Serves(Part.Competence)]
 [Coverage(Coverage.MayUnderReport, "whether the number is live on the register is not looked up")]
 public sealed class LicenceNumberRecordedRule : VisitRule
 {

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Condensate;
@@ -7,6 +8,7 @@ namespace Rules.Condensate;
 [Id(RuleIds.CondensateFall), Topic(Topics.Condensate), CommonPractice]
 [Title("A condensate pipe whose fall was measured falls enough")]
 [Why("Water lies in a condensate pipe that runs level or sags. Sludge gathers there, frost takes hold there, and the boiler can be stopped by its own condensate.")]
+[Serves(Part.Condensate)]
 [Uses(LimitIds.CondensateFall)]
 [AppliesBy("/appliance/condensing")]
 [Coverage(Coverage.MayUnderReport, "judged only where the fall was measured")]

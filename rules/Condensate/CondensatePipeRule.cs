@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Condensate;
@@ -7,6 +8,7 @@ namespace Rules.Condensate;
 [Id(RuleIds.CondensatePipe), Topic(Topics.Condensate), Cites("BS-6798", "6.3.7.1")]
 [Title("The condensate pipe is wide enough; outdoors it is wider and insulated")]
 [Why("Too small a condensate pipe blocks readily, and outdoors it is the first to freeze. The boiler then shuts down in hard frost, just when the house most needs its heat.")]
+[Serves(Part.Condensate)]
 [Uses(LimitIds.CondensatePipeInside, LimitIds.CondensatePipeOutside)]
 [AppliesBy("/appliance/condensing")]
 [Coverage(Coverage.MayOverReport, "the maker may allow another size")]

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Condensate;
@@ -7,6 +8,7 @@ namespace Rules.Condensate;
 [Id(RuleIds.CondensateRunning), Topic(Topics.Condensate), CommonPractice]
 [Title("Condensate is seen running to the drain")]
 [Why("Seeing condensate reach the drain shows that trap, pipe and connection are all open. A blockage left behind can send acidic water back into the boiler and bring a call-out.")]
+[Serves(Part.Condensate)]
 [AppliesBy("/appliance/condensing")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class CondensateRunningRule : VisitRule

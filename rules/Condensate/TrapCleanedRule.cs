@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Condensate;
@@ -7,6 +8,7 @@ namespace Rules.Condensate;
 [Id(RuleIds.TrapCleaned), Topic(Topics.Condensate), Cites("BS-6798")]
 [Title("The condensate trap is cleaned at each annual service")]
 [Why("Debris washed out of the heat exchanger settles in the trap and blocks it. Condensate then backs up into the boiler, which gurgles, locks out or floods its own combustion chamber.")]
+[Serves(Part.Trap, AtMost = Weight.Should)]
 [AppliesBy("/appliance/condensing")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class TrapCleanedRule : VisitRule

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Rules.AmbientAir;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Condensate;
@@ -8,6 +9,7 @@ namespace Rules.Condensate;
 [Id(RuleIds.TrapRefilled), Topic(Topics.Condensate), Cites("BS-6798"), CommonPractice]
 [Title("The condensate trap is filled again: a dry trap lets products out")]
 [Why("An empty trap lets flue gas out into the room through the condensate pipe. Cleaning empties it, and nothing on the front of the boiler shows that it was left dry.")]
+[Serves(Part.Trap)]
 [Uses(LimitIds.AmbientCo)]
 [AppliesBy("/appliance/condensing")]
 [Coverage(Coverage.Full, "the record states it")]

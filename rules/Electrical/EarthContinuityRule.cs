@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Electrical;
@@ -7,6 +8,7 @@ namespace Rules.Electrical;
 [Id(RuleIds.EarthContinuity), Topic(Topics.Electrical), CommonPractice]
 [Title("The boiler is earthed, with a low resistance where it was measured")]
 [Why("Unless the boiler is earthed, one electrical fault can leave its case and pipework live and no fuse blows. Flame sensing commonly uses the same path, so a poor earth can cause lock-outs too.")]
+[Serves(Part.EarthAndPolarity)]
 [Uses(LimitIds.EarthPath, LimitIds.EarthContinuity)]
 [Coverage(Coverage.MayUnderReport, "the resistance of the test lead is unknown, and an unmeasured path is believed")]
 public sealed class EarthContinuityRule : VisitRule

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Electrical;
@@ -7,6 +8,7 @@ namespace Rules.Electrical;
 [Id(RuleIds.FuseAndIsolator), Topic(Topics.Electrical), CommonPractice]
 [Title("The boiler is fused at no more than the usual rating and can be cut off in both poles")]
 [Why("An oversized fuse lets a faulty board or cable overheat before it blows. Switching in one pole only can leave part of the boiler live for whoever opens it next.")]
+[Serves(Part.Electrics)]
 [Uses(LimitIds.FuseRating)]
 [Coverage(Coverage.MayOverReport, "the maker may allow another fuse")]
 public sealed class FuseAndIsolatorRule : VisitRule

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Electrical;
@@ -7,6 +8,7 @@ namespace Rules.Electrical;
 [Id(RuleIds.Insulation), Topic(Topics.Electrical), CommonPractice]
 [Title("Insulation resistance, where it was measured, is high")]
 [Why("Damp or chafed wiring leaks current to the metalwork before it fails outright. Left alone it can trip the supply, burn out a circuit board or give somebody a shock.")]
+[Serves(Part.Electrics)]
 [Uses(LimitIds.InsulationResistance)]
 [Coverage(Coverage.MayUnderReport, "judged only where it was measured")]
 public sealed class InsulationRule : VisitRule

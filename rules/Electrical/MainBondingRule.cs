@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Electrical;
@@ -7,6 +8,7 @@ namespace Rules.Electrical;
 [Id(RuleIds.MainBonding), Topic(Topics.Electrical), CommonPractice]
 [Title("Main bonding of the gas pipe is looked for, and its absence told to the customer")]
 [Why("During an electrical fault an unbonded gas pipe can be at a different voltage from other metalwork, and touching both gives a shock. The gas engineer reports it and an electrician decides what is needed.")]
+[Serves(Part.Electrics)]
 [Coverage(Coverage.MayOverReport, "plastic services may need none, which an electrician decides")]
 public sealed class MainBondingRule : VisitRule
 {

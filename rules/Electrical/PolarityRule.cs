@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Electrical;
@@ -7,6 +8,7 @@ namespace Rules.Electrical;
 [Id(RuleIds.Polarity), Topic(Topics.Electrical), CommonPractice]
 [Title("Live and neutral are the right way round")]
 [Why("With live and neutral reversed, the fuse and any single-pole switch break the neutral. Parts inside can then stay live with the boiler switched off, and some boilers no longer sense their flame.")]
+[Serves(Part.EarthAndPolarity)]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class PolarityRule : VisitRule
 {

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Electrical;
@@ -7,6 +8,7 @@ namespace Rules.Electrical;
 [Id(RuleIds.SafeIsolation), Topic(Topics.Electrical), CommonPractice]
 [Title("The electrical supply is isolated and proved dead before the case is opened")]
 [Why("Mains voltage inside an open boiler can kill, and a switch in the off position proves nothing. External controls may feed a terminal of their own, so only a test at the boiler shows that it is dead.")]
+[Serves(Part.Electrics)]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class SafeIsolationRule : VisitRule
 {

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Rules.AmbientAir;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Flue;
@@ -8,6 +9,7 @@ namespace Rules.Flue;
 [Id(RuleIds.FlueExamined), Topic(Topics.Flue), Cites("GSIUR-1998", "26(9)(a)"), Cites("GSIUR-1998", "27")]
 [Title("The flue is looked over after any work and is sound")]
 [Why("Corrosion, damage or a joint pulled apart lets combustion products out before they reach the terminal. Work on a boiler can disturb its flue, and regulation 26(9) calls for it to be examined straight afterwards.")]
+[Serves(Part.Flue)]
 [Uses(LimitIds.AmbientCo)]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class FlueExaminedRule : VisitRule

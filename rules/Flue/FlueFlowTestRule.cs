@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Rules.AmbientAir;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Flue;
@@ -8,6 +9,7 @@ namespace Rules.Flue;
 [Id(RuleIds.FlueFlowTest), Topic(Topics.Flue), Cites("BS-5440", "1"), Cites("GSIUR-1998", "26(9)(a)")]
 [Title("An open flue draws: it passes a flow test")]
 [Why("Nests, fallen masonry or a collapsed liner can block an open flue with nothing to see in the room. Without draught the products of the first firing have nowhere to go but indoors.")]
+[Serves(Part.Draught)]
 [Uses(LimitIds.AmbientCo)]
 [AppliesBy("/appliance/flueType")]
 [Coverage(Coverage.Full, "the record states it")]

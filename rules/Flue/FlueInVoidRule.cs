@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Rules.AmbientAir;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Flue;
@@ -8,6 +9,7 @@ namespace Rules.Flue;
 [Id(RuleIds.FlueInVoid), Topic(Topics.Flue), Cites("GSIUR-1998", "26(9)(a)"), Cites("IGEM-G-11"), InForce(From = "2013-01-01")]
 [Title("A room-sealed fanned flue that runs in a void can be examined through hatches at its joints")]
 [Why("Joints hidden above a ceiling or behind boxing can part with nobody to see it. CO then gathers in the void and seeps into rooms, sometimes those of a neighbour.")]
+[Serves(Part.Flue, AtMost = Weight.Should)]
 [Uses(LimitIds.AmbientCo, LimitIds.HatchWidth, LimitIds.HatchToJoint)]
 [AppliesBy("/flue/inVoid", "/appliance/flueType")]
 [Coverage(Coverage.MayUnderReport, "one hatch and one distance stand for all joints")]

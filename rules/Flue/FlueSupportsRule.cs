@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Rules.AmbientAir;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Flue;
@@ -8,6 +9,7 @@ namespace Rules.Flue;
 [Id(RuleIds.FlueSupports), Topic(Topics.Flue), Cites("GSIUR-1998", "26(9)(a)"), CommonPractice]
 [Title("Brackets and screws of the flue are all there and hold, so that no joint can part")]
 [Why("Missing brackets or screws let a flue sag until a joint pulls open. On a condensing boiler a sag also holds water in the flue and narrows the way out.")]
+[Serves(Part.FlueSupports)]
 [Uses(LimitIds.AmbientCo)]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class FlueSupportsRule : VisitRule

@@ -2,6 +2,7 @@ using Findings;
 using Kernel;
 using Records;
 using Rules.AmbientAir;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Flue;
@@ -9,6 +10,7 @@ namespace Rules.Flue;
 [Id(RuleIds.OpenFlueRoom), Topic(Topics.Flue), Cites("GSIUR-1998", "30")]
 [Title("No open-flued boiler stands in a bath or shower room, nor in a sleeping room unless it is small and guards against vitiated air")]
 [Why("An open flue takes its air from the room and can spill back into it, where a sleeper or bather may not wake or get out. Regulation 30 bars it from bath and shower rooms and restricts it where people sleep.")]
+[Serves(Part.Flue)]
 [Uses(LimitIds.AmbientCo, LimitIds.SleepingRoomInput)]
 [AppliesBy("/appliance/flueType")]
 [Coverage(Coverage.Full, "room, input and device decide")]

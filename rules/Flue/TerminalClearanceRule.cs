@@ -2,6 +2,7 @@ using Findings;
 using Kernel;
 using Records;
 using Rules.AmbientAir;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Flue;
@@ -9,6 +10,7 @@ namespace Rules.Flue;
 [Id(RuleIds.TerminalClearance), Topic(Topics.Flue), Cites("BS-5440", "1"), Cites("GSIUR-1998", "27")]
 [Title("The terminal of a room-sealed flue keeps its distance from openings, surfaces and other terminals")]
 [Why("Too near a window or air brick, the products from a terminal can come back indoors, and close to a wall or another terminal they do not disperse. New openings and neighbours' flues can spoil a position that was once right.")]
+[Serves(Part.Terminal)]
 [Uses(LimitIds.AmbientCo, LimitIds.ClearanceFannedBelowGutter, LimitIds.ClearanceNaturalBelowGutter, LimitIds.ClearanceFannedBelowEaves,
     LimitIds.ClearanceNaturalBelowEaves, LimitIds.ClearanceFannedBelowBalcony, LimitIds.ClearanceNaturalBelowBalcony,
     LimitIds.ClearanceNaturalVerticalPipe, LimitIds.ClearanceFannedCorner, LimitIds.ClearanceNaturalCorner,

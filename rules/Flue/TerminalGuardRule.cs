@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Flue;
@@ -7,6 +8,7 @@ namespace Rules.Flue;
 [Id(RuleIds.TerminalGuard), Topic(Topics.Flue), Cites("BS-5440", "1")]
 [Title("A low flue terminal has a guard")]
 [Why("Children can reach a low terminal, and it may be hot enough to burn them. Knocked out of line or stuffed with rubbish, it can also send products back towards the boiler.")]
+[Serves(Part.Terminal, AtMost = Weight.Should)]
 [Uses(LimitIds.TerminalGuardHeight)]
 [Coverage(Coverage.MayOverReport, "a low terminal that nobody can reach may need none")]
 public sealed class TerminalGuardRule : VisitRule

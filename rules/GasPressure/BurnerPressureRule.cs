@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.GasPressure;
@@ -7,6 +8,7 @@ namespace Rules.GasPressure;
 [Id(RuleIds.BurnerPressure), Topic(Topics.GasPressure), Cites("GSIUR-1998", "26(9)(c)"), CommonPractice]
 [Title("Where the maker gives a burner pressure, the measured one is close to it")]
 [Why("Pressure at the burner sets how much gas it burns. Set too high it overfires and makes CO, and set too low it heats poorly and may light back.")]
+[Serves(Part.Pressure, AtMost = Weight.Should)]
 [Uses(LimitIds.BurnerPressureDeviation)]
 [Coverage(Coverage.MayUnderReport, "judged only where the maker gives a pressure")]
 public sealed class BurnerPressureRule : VisitRule

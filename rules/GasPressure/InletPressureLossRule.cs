@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Rules.HeatInput;
 using Visits;
 using Visits.Computations;
@@ -10,6 +11,7 @@ namespace Rules.GasPressure;
 [Id(RuleIds.InletPressureLoss), Topic(Topics.GasPressure), Cites("BS-6891")]
 [Title("The pipework from meter to appliance loses no more pressure than it may")]
 [Why("Undersized pipework, or a valve half shut, starves the boiler just when it draws most. The loss between meter and boiler shows the pipe to be at fault before a valve or regulator gets the blame.")]
+[Serves(Part.Pressure, AtMost = Weight.Should)]
 [Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2, LimitIds.FlueGasO2,
     LimitIds.InletPressureLoss, LimitIds.HeatInputDeviation, LimitIds.GasRateSeconds, LimitIds.GasRateWarmMinutes)]
 [AppliesBy("/gasSupply/meterKind")]

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Rules.HeatInput;
 using Visits;
 
@@ -8,6 +9,7 @@ namespace Rules.GasPressure;
 [Id(RuleIds.InletPressure), Topic(Topics.GasPressure), Cites("GSIUR-1998", "26(9)(c)"), Cites("EN-437")]
 [Title("The operating pressure at the appliance inlet is at least the maker's, or within the default band where the maker gives none")]
 [Why("Too little pressure under load upsets ignition and flame; too much pushes in more gas than the burner is built for. Either can lie behind poor combustion that cleaning will not cure.")]
+[Serves(Part.Pressure)]
 [Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2, LimitIds.FlueGasO2,
     LimitIds.InletPressure, LimitIds.InletPressureRange, LimitIds.HeatInputDeviation, LimitIds.GasRateSeconds, LimitIds.GasRateWarmMinutes)]
 [Coverage(Coverage.MayUnderReport, "without the maker's lowest pressure the general band decides")]

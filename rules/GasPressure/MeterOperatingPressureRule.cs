@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Rules.HeatInput;
 using Visits;
 
@@ -8,6 +9,7 @@ namespace Rules.GasPressure;
 [Id(RuleIds.MeterOperatingPressure), Topic(Topics.GasPressure), Cites("IGEM-G-13"), Cites("GSIUR-1998", "26(9)(c)")]
 [Title("The operating pressure at the meter is within the band of the supply, the other appliances running at half load")]
 [Why("When the meter regulator cannot hold its pressure under load, every appliance in the house goes short. Its setting is not for the boiler engineer to alter, so the fault has to be passed on.")]
+[Serves(Part.Pressure, AtMost = Weight.Should)]
 [Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2, LimitIds.FlueGasO2,
     LimitIds.MeterOperatingPressure, LimitIds.HeatInputDeviation, LimitIds.GasRateSeconds, LimitIds.GasRateWarmMinutes)]
 [Coverage(Coverage.Full, "band and load are recorded")]

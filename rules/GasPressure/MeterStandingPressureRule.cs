@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Rules.HeatInput;
 using Visits;
 
@@ -8,6 +9,7 @@ namespace Rules.GasPressure;
 [Id(RuleIds.MeterStandingPressure), Topic(Topics.GasPressure), CommonPractice]
 [Title("The standing pressure at the meter shows that the regulator locks up")]
 [Why("A regulator that does not lock up lets pressure climb while nothing is burning. Valves and seals can then be held under more than they are built for, and the next burner to light gets too much gas.")]
+[Serves(Part.Pressure, AtMost = Weight.Should)]
 [Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2, LimitIds.FlueGasO2,
     LimitIds.MeterStandingPressure, LimitIds.MeterStandingPressureCeiling, LimitIds.HeatInputDeviation, LimitIds.GasRateSeconds,
     LimitIds.GasRateWarmMinutes)]

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Rules.HeatInput;
 using Visits;
 
@@ -8,6 +9,7 @@ namespace Rules.GasPressure;
 [Id(RuleIds.RegulatorSeal), Topic(Topics.GasPressure), CommonPractice]
 [Title("The seal of the pressure regulator is intact")]
 [Why("Someone may have changed the setting of a regulator whose seal is broken. The pressure read today may not be the one it holds tomorrow, and every appliance in the house depends on it.")]
+[Serves(Part.Regulator)]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class RegulatorSealRule : VisitRule
 {

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.GasPressure;
@@ -7,6 +8,7 @@ namespace Rules.GasPressure;
 [Id(RuleIds.TestPointsClosed), Topic(Topics.GasPressure), Cites("GSIUR-1998", "6(6)"), CommonPractice]
 [Title("The pressure test points are closed again and checked for leaks")]
 [Why("Gas leaks steadily from a test nipple that was not tightened, and a room that fills with it can explode. A tightness test with the gas valve shut cannot see one on the burner side, so each is checked by itself.")]
+[Serves(Part.GasTestPoints)]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class TestPointsClosedRule : VisitRule
 {

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.HeatExchanger;
@@ -8,6 +9,7 @@ namespace Rules.HeatExchanger;
 [Id(RuleIds.CleaningMethod), Topic(Topics.HeatExchanger), CommonPractice]
 [Title("The heat exchanger is cleaned in a way that its metal bears")]
 [Why("Carbon steel bristles leave specks that rust stainless steel, and acid eats into aluminium. The harm comes out later as pitting or a water leak, long after the cleaning looked a success.")]
+[Serves(Part.FireSideDetails)]
 [AppliesBy("/heatExchanger/cleaned")]
 [Coverage(Coverage.Full, "method is held against metal and maker")]
 public sealed class CleaningMethodRule : VisitRule

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.HeatExchanger;
@@ -8,6 +9,7 @@ namespace Rules.HeatExchanger;
 [Id(RuleIds.ExchangerApproach), Topic(Topics.HeatExchanger), CommonPractice]
 [Title("The flue gas of a condensing boiler leaves little warmer than the return water comes in")]
 [Why("Heat that leaves by the flue is heat the customer has paid for and not had. Flue gas well above the return suggests that deposits or poor water flow keep it from the system.")]
+[Serves(Part.FireSideDetails)]
 [Uses(LimitIds.ExchangerApproach)]
 [Expects("/combustion/readings"), AppliesBy("/appliance/condensing")]
 [Coverage(Coverage.MayOverReport, "flow and load shift the approach")]

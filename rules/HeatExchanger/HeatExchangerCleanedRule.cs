@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.HeatExchanger;
@@ -8,6 +9,7 @@ namespace Rules.HeatExchanger;
 [Id(RuleIds.HeatExchangerCleaned), Topic(Topics.HeatExchanger), Cites("BS-6798"), CommonPractice]
 [Title("A heat exchanger with deposits is cleaned")]
 [Why("Deposits narrow the way through the exchanger, hold heat back from the water and can push up CO. Left after they were found, they grow until the next service.")]
+[Serves(Part.FireSide)]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class HeatExchangerCleanedRule : VisitRule
 {

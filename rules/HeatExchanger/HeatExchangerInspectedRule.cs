@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.HeatExchanger;
@@ -7,6 +8,7 @@ namespace Rules.HeatExchanger;
 [Id(RuleIds.HeatExchangerInspected), Topic(Topics.HeatExchanger), Cites("BS-6798"), CommonPractice]
 [Title("The fire side of the heat exchanger is opened and inspected at each annual service")]
 [Why("From outside nobody can see deposits, corrosion or failed insulation on the fire side. A boiler may run quietly with its exchanger half blocked until the combustion goes wrong.")]
+[Serves(Part.FireSide)]
 [Coverage(Coverage.MayOverReport, "some makers let it be inspected without opening")]
 public sealed class HeatExchangerInspectedRule : VisitRule
 {

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.HeatExchanger;
@@ -7,6 +8,7 @@ namespace Rules.HeatExchanger;
 [Id(RuleIds.StripDownTime), Topic(Topics.HeatExchanger), CommonPractice]
 [Title("The time spent on the heat exchanger is long enough for opening, cleaning and rebuilding it")]
 [Why("Opening a combustion chamber, cleaning it and rebuilding it on good seals takes a certain time. A few minutes on the record suggest a step left out, and a seal left out can leak flue gas.")]
+[Serves(Part.FireSideDetails)]
 [Uses(LimitIds.StripDownMinutes, LimitIds.StripDownCleaningMinutes)]
 [AppliesBy("/heatExchanger/topPlateRemoved")]
 [Coverage(Coverage.MayOverReport, "practised hands may be quicker")]

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.HeatInput;
@@ -7,6 +8,7 @@ namespace Rules.HeatInput;
 [Id(RuleIds.CalorificValue), Topic(Topics.HeatInput), CommonPractice]
 [Title("The calorific value used is recorded and one that the fuel can have, gross")]
 [Why("Heat input is volume times calorific value, so an error in either goes straight into the result. A net value taken for gross can make a boiler look short of gas and hide one that is overgassed.")]
+[Serves(Part.Rate)]
 [Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2, LimitIds.FlueGasO2,
     LimitIds.GasRateSeconds, LimitIds.GasRateWarmMinutes, LimitIds.CalorificValue)]
 [Coverage(Coverage.Full, "the value is held against the range of its fuel")]

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.HeatInput;
@@ -8,6 +9,7 @@ namespace Rules.HeatInput;
 [Id(RuleIds.PlateBasis), Topic(Topics.HeatInput), CommonPractice]
 [Title("The rated input is recorded with its basis, net or gross, and the two are not mixed up")]
 [Why("Net and gross figures for one boiler lie about a tenth apart. Mixed up, they show a fault that is not there or cover one that is.")]
+[Serves(Part.Rate, AtMost = Weight.Should)]
 [Uses(LimitIds.BasisMixUpDeviation)]
 [Coverage(Coverage.MayOverReport, "a real deviation of the same size looks like a mix-up")]
 public sealed class PlateBasisRule : VisitRule

@@ -2,6 +2,7 @@ using Findings;
 using Kernel;
 using Records;
 using Rules.Combustion;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.HeatInput;
@@ -9,6 +10,7 @@ namespace Rules.HeatInput;
 [Id(RuleIds.PressureOrHeatInputExamined), Topic(Topics.HeatInput), Cites("GSIUR-1998", "26(9)(c)"), Cites("GSIUR-1998", "26(9)(ca)")]
 [Title("After work the operating pressure or the heat input is examined, or combustion where neither is reasonably practicable")]
 [Why("Work inside a boiler can change how much gas it burns without any outward sign. Regulation 26(9) asks for operating pressure or heat input afterwards, and for combustion only where neither is reasonably practicable.")]
+[Serves(Part.PressureOrRate)]
 [Uses(LimitIds.FlueGasCo2, LimitIds.FlueGasO2, LimitIds.GasRateSeconds, LimitIds.GasRateWarmMinutes)]
 [Coverage(Coverage.Full, "what was examined and the reason otherwise are recorded")]
 public sealed class PressureOrHeatInputExaminedRule : VisitRule

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Instruments;
@@ -8,6 +9,8 @@ namespace Rules.Instruments;
 [Id(RuleIds.PressureGaugeCalibrated), Topic(Topics.Instruments), Cites("IGEM-UP-1B"), CommonPractice]
 [Title("The pressure gauge is listed and within its calibration on the day")]
 [Why("Tightness tests turn on fractions of a millibar, and operating pressures on a few. With a gauge that reads wrong, a leaking pipe or a starved boiler can go unnoticed.")]
+[Serves(Part.TraceFigures, AtMost = Weight.Should)]
+[Serves(Part.Tightness)]
 [Uses(LimitIds.CalibrationMonths)]
 [Expects("/instruments")]
 [Coverage(Coverage.MayOverReport, "the instrument's maker may allow longer than a year")]

@@ -1,6 +1,7 @@
 using Calculations;
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Interval;
@@ -8,6 +9,7 @@ namespace Rules.Interval;
 [Id(RuleIds.LandlordDeadline), Topic(Topics.Interval), Cites("GSIUR-1998", "36(3)(a)"), Cites("GSIUR-1998", "36A")]
 [Title("The landlord's check is made within twelve months of the previous one, as regulation 36A counts them")]
 [Why("Tenants depend on the landlord to have the boiler looked at, so the law sets the longest gap between checks. A missed date is a breach that no later check can undo.")]
+[Serves(Part.LandlordDeadline)]
 [AppliesBy("/premises/use")]
 [Coverage(Coverage.MayOverReport, "a first check lined up with other appliances is not known from one record")]
 public sealed class LandlordDeadlineRule : VisitRule

@@ -2,6 +2,7 @@ using Calculations;
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Interval;
@@ -9,6 +10,7 @@ namespace Rules.Interval;
 [Id(RuleIds.NextDueRecorded), Topic(Topics.Interval), Cites("GSIUR-1998", "36(3)(a)"), CommonPractice]
 [Title("The record says when the next visit is due, and not later than the interval allows")]
 [Why("Householders and landlords book the next visit by the date they are given. Set too late, it leaves a boiler unattended and can put a landlord in breach unawares.")]
+[Serves(Part.NextVisit)]
 [Uses(LimitIds.ServiceIntervalMonths)]
 [Coverage(Coverage.Full, "two dates and an interval")]
 public sealed class NextDueRecordedRule : VisitRule

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 using Visits.Facts;
 
@@ -9,6 +10,7 @@ namespace Rules.Interval;
 [Id(RuleIds.ServiceInterval), Topic(Topics.Interval), Cites("BS-6798"), CommonPractice]
 [Title("The service follows the one before within the maker's interval, or twelve months where the maker gives none")]
 [Why("Seals harden, traps fill and combustion drifts between services without anyone noticing. The longer a boiler runs past its interval, the more of this has built up by the time somebody looks.")]
+[Serves(Part.History)]
 [Uses(LimitIds.ServiceIntervalMonths)]
 [Coverage(Coverage.Full, "two dates and an interval")]
 public sealed class ServiceIntervalRule : MonthsSinceRule

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Joints;
@@ -8,6 +9,7 @@ namespace Rules.Joints;
 [Id(RuleIds.CombustionCircuitSeal), Topic(Topics.Joints), Cites("GSIUR-1998", "26(9)"), CommonPractice]
 [Title("A disturbed seal of the combustion circuit goes back new or in good condition")]
 [Why("The fan can hold the chamber above the pressure of the case, so a damaged seal blows hot flue gas out. It can scorch case and wiring, and a boiler that takes in its own combustion products makes carbon monoxide (CO).")]
+[Serves(Part.CombustionSeals)]
 [Expects("/disturbedJoints")]
 [Coverage(Coverage.Full, "each listed joint is judged")]
 public sealed class CombustionCircuitSealRule : ComplianceRule<DisturbedJoint>

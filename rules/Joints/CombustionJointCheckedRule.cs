@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Joints;
@@ -8,6 +9,7 @@ namespace Rules.Joints;
 [Id(RuleIds.CombustionJointChecked), Topic(Topics.Joints), Cites("GSIUR-1998", "26(9)"), CommonPractice]
 [Title("A remade joint of the combustion circuit is checked for escaping products")]
 [Why("Leaking combustion products have no colour, and the boiler goes on firing as if nothing were wrong. Only with the burner alight and the fan running is the remade joint under the pressure it has to hold.")]
+[Serves(Part.CombustionSeals)]
 [Expects("/disturbedJoints")]
 [Coverage(Coverage.Full, "each listed joint is judged")]
 public sealed class CombustionJointCheckedRule : ComplianceRule<DisturbedJoint>

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Rules.Tightness;
 using Visits;
 
@@ -9,6 +10,7 @@ namespace Rules.Joints;
 [Id(RuleIds.DisturbedGasJointProved), Topic(Topics.Joints), Cites("GSIUR-1998", "6(6)"), Cites("IGEM-UP-1B")]
 [Title("A gas joint that was disturbed is proved tight after the work, in a way that can see it")]
 [Why("A tightness test is made with the gas valve shut, so a leak downstream of that valve never shows on the gauge. A joint opened and not proved in a way that reaches it can fill the case with gas when the burner next fires.")]
+[Serves(Part.GasJoints)]
 [Uses(LimitIds.PerceptibleMovementWater, LimitIds.PerceptibleMovementElectronic, LimitIds.StatedDropShare, LimitIds.TightnessTablePipe,
     LimitIds.PermittedDropEdition3None28, LimitIds.PermittedDropEdition3None35, LimitIds.PermittedDropEdition3U628,
     LimitIds.PermittedDropEdition3U635, LimitIds.PermittedDropEdition3U1628, LimitIds.PermittedDropEdition3U1635,

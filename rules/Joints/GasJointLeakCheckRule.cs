@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Joints;
@@ -8,6 +9,7 @@ namespace Rules.Joints;
 [Id(RuleIds.GasJointLeakCheck), Topic(Topics.Joints), Cites("EN-14291"), CommonPractice]
 [Title("A remade gas joint is checked for leaks, and the record says how")]
 [Why("A weep too small to move the gauge still shows as bubbles in leak detection fluid or on a gas detector at the joint. Unless the method is recorded, whoever reads it later cannot tell a real check from a glance.")]
+[Serves(Part.GasJoints)]
 [Expects("/disturbedJoints")]
 [Coverage(Coverage.Full, "each listed joint is judged")]
 public sealed class GasJointLeakCheckRule : ComplianceRule<DisturbedJoint>

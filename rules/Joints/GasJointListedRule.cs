@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Joints;
@@ -8,6 +9,7 @@ namespace Rules.Joints;
 [Id(RuleIds.GasJointListed), Topic(Topics.Joints), Cites("GSIUR-1998", "6(6)"), CommonPractice]
 [Title("Where the combustion chamber of a condensing boiler was opened or a new boiler was connected, the gas joint that had to be made for it is listed")]
 [Why("As a rule the burner of a premix boiler comes out with its gas pipe, and every new boiler has a gas connection made on site. A gas joint that nobody lists is one that nobody tests.")]
+[Serves(Part.GasJoints)]
 [Expects("/disturbedJoints"), AppliesBy("/heatExchanger/topPlateRemoved", "/heatExchanger/cleaned", "/appliance/condensing")]
 [Coverage(Coverage.MayOverReport, "some burners come out without opening a gas joint")]
 public sealed class GasJointListedRule : VisitRule

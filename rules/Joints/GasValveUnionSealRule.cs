@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Joints;
@@ -8,6 +9,7 @@ namespace Rules.Joints;
 [Id(RuleIds.GasValveUnionSeal), Topic(Topics.Joints), Cites("GSIUR-1998", "26(9)"), CommonPractice]
 [Title("A gas-valve union that was disturbed goes back with a new, sound sealing washer")]
 [Why("A used washer has taken the shape of the faces it was squeezed between and may not seal a second time. Gas reaches the inlet union day and night and the outlet whenever the burner is alight, so a weep there never stops for long.")]
+[Serves(Part.GasJoints)]
 [Expects("/disturbedJoints")]
 [Coverage(Coverage.MayOverReport, "some unions seal without a washer")]
 public sealed class GasValveUnionSealRule : ComplianceRule<DisturbedJoint>

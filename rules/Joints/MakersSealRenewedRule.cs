@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Joints;
@@ -8,6 +9,8 @@ namespace Rules.Joints;
 [Id(RuleIds.MakersSealRenewed), Topic(Topics.Joints), Cites("GSIUR-1998", "26(9)"), CommonPractice]
 [Title("The seals that the maker wants renewed at this service are renewed")]
 [Why("Heat and age take the spring out of a seal long before it looks worn, which is why some have a renewal date from the manufacturer. Left in past that date, it can fail between services with nobody there to notice.")]
+[Serves(Part.CombustionSeals, AtMost = Weight.Should)]
+[Serves(Part.GasJoints, AtMost = Weight.Should)]
 [Expects("/makerLimits/sealsToRenew"), AppliesBy("/disturbedJoints")]
 [Coverage(Coverage.MayUnderReport, "only seals that record or profile list are known")]
 public sealed class MakersSealRenewedRule : ComplianceRule<JointPlace>

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Joints;
@@ -8,6 +9,8 @@ namespace Rules.Joints;
 [Id(RuleIds.NewSealPartNumber), Topic(Topics.Joints), CommonPractice]
 [Title("A new seal is recorded with its part number")]
 [Why("Boilers of one range can take seals of different size by output, and a near fit may look right and still leak. Without the part number nobody can tell later which seal went in.")]
+[Serves(Part.CombustionSeals, AtMost = Weight.Should)]
+[Serves(Part.GasJoints, AtMost = Weight.Should)]
 [Expects("/disturbedJoints")]
 [Coverage(Coverage.Full, "each listed joint is judged")]
 public sealed class NewSealPartNumberRule : ComplianceRule<DisturbedJoint>

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Joints;
@@ -8,6 +9,8 @@ namespace Rules.Joints;
 [Id(RuleIds.OtherSeal), Topic(Topics.Joints), CommonPractice]
 [Title("A disturbed seal outside the combustion circuit goes back new or in good condition")]
 [Why("Once hardened or split, an O-ring or washer seldom seals as it did before. Outside the fire side it drips on electrics, draws false air or, on a gas joint, lets gas out, and the service ends in a call-out or worse.")]
+[Serves(Part.CombustionSeals)]
+[Serves(Part.GasJoints)]
 [Expects("/disturbedJoints")]
 [Coverage(Coverage.Full, "each listed joint is judged")]
 public sealed class OtherSealRule : ComplianceRule<DisturbedJoint>

@@ -1,5 +1,8 @@
 using Findings;
+using Kernel;
+using Kernel.Duties;
 using Records;
+using Rules.Duties;
 using Rules.Interval;
 using Rules.Tightness;
 using Visits;
@@ -47,6 +50,12 @@ public sealed class VisitLaw : IVisitLaw
 
     /// <inheritdoc />
     public PermittedDropFound? PermittedDropOf(TightnessTest test, string subject, Visit visit) => PermittedDrop.Found(test, subject, visit);
+
+    /// <inheritdoc />
+    public string? ReasonNotDone(Visit visit, string pointer, IReadOnlyList<ServesAttribute> parts, Silence silence) => Reasons.WordsFor(visit, pointer, parts, silence);
+
+    /// <inheritdoc />
+    public string ClosesAs(Visit visit, IReadOnlyList<Duty> duties, OverallOutcome outcome) => Duties.ClosesAs.Of(visit, duties, outcome);
 
     /// <inheritdoc />
     public IReadOnlyList<DueDate> DueDatesOf(Visit visit) => DueDates.Of(visit);

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Paperwork;
@@ -7,6 +8,7 @@ namespace Rules.Paperwork;
 [Id(RuleIds.ApplianceIdentified), Topic(Topics.Paperwork), CommonPractice]
 [Title("Maker, model and serial number say which appliance the record is about")]
 [Why("Two boilers of one model in the same block are told apart by the serial number. Without it a defect can be filed against the wrong one, and a manufacturer's safety recall can miss the right one.")]
+[Serves(Part.Plate, AtMost = Weight.Should)]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class ApplianceIdentifiedRule : VisitRule
 {

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Rules.Jurisdictions;
 using Visits;
 
@@ -8,6 +9,7 @@ namespace Rules.Paperwork;
 [Id(RuleIds.AuthorityNotified), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "20(3)")]
 [Title("The local authority is notified of a new boiler within 30 days of completion")]
 [Why("Under self-certification building control does not come to look, and the notice is how the local authority learns of a new boiler. It is due within 30 days of completion, and a missing one often comes to light only at a sale.")]
+[Serves(Part.CommissionPaper)]
 [Uses(LimitIds.BuildingNoticeDays)]
 [AppliesBy("/commissioning/newBoiler"), InForce(From = "2010-10-01")]
 [Coverage(Coverage.Full, "two dates and a term")]

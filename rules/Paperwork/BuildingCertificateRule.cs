@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Rules.Jurisdictions;
 using Visits;
 
@@ -8,6 +9,7 @@ namespace Rules.Paperwork;
 [Id(RuleIds.BuildingCertificate), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "20(3)")]
 [Title("The occupier of a building with a new boiler gets the certificate within 30 days of completion")]
 [Why("For the occupier this certificate is evidence, though not conclusive, that the new boiler meets the Building Regulations. The law allows 30 days from completion, and it is commonly asked for when a home is sold.")]
+[Serves(Part.CommissionPaper)]
 [Uses(LimitIds.BuildingNoticeDays)]
 [AppliesBy("/commissioning/newBoiler"), InForce(From = "2010-10-01")]
 [Coverage(Coverage.MayUnderReport, "the wording of the certificate is not read")]

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Paperwork;
@@ -7,6 +8,7 @@ namespace Rules.Paperwork;
 [Id(RuleIds.CopyToNewTenant), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(6)")]
 [Title("A new tenant gets a copy of the last landlord's record before moving in")]
 [Why("Somebody about to move in knows nothing of the boiler they will sleep near. Regulation 36 has a copy of the last record given to a new tenant before they occupy the premises.")]
+[Serves(Part.LandlordDeadline)]
 [AppliesBy("/premises/use")]
 [Coverage(Coverage.Full, "two dates")]
 public sealed class CopyToNewTenantRule : VisitRule

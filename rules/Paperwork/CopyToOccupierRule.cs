@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Paperwork;
@@ -7,6 +8,7 @@ namespace Rules.Paperwork;
 [Id(RuleIds.CopyToOccupier), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(6)"), Cites("GSIUR-1998", "36(7)")]
 [Title("Each existing tenant gets a copy of the landlord's record within 28 days of the check")]
 [Why("Tenants live with the boiler and can act only on a fault they have been told about. Regulation 36 gives the landlord 28 days from the check to let each existing tenant have a copy.")]
+[Serves(Part.LandlordDeadline)]
 [Uses(LimitIds.CopyToOccupierDays)]
 [AppliesBy("/premises/use")]
 [Coverage(Coverage.MayOverReport, "the length of a stay is no member")]

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Paperwork;
@@ -7,6 +8,7 @@ namespace Rules.Paperwork;
 [Id(RuleIds.ElectronicRecordIdentifiesEngineer), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)")]
 [Title("A landlord's record that is kept electronically identifies the engineer beyond doubt")]
 [Why("Anyone with access can type a name into a file, so something has to tie it to one engineer. HSE accepts electronic landlord's records on the condition, among others, that they uniquely identify who made the check.")]
+[Serves(Part.LandlordItems)]
 [AppliesBy("/premises/use")]
 [Coverage(Coverage.MayUnderReport, "keeping it from loss and printing it are no members")]
 public sealed class ElectronicRecordIdentifiesEngineerRule : VisitRule

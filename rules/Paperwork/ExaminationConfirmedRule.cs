@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Paperwork;
@@ -7,6 +8,8 @@ namespace Rules.Paperwork;
 [Id(RuleIds.ExaminationConfirmed), Topic(Topics.Paperwork), Cites("GSIUR-1998", "26(9)"), Cites("GSIUR-1998", "36(3)(c)")]
 [Title("The record confirms that flue, air supply, pressure or heat input, and functioning of this appliance were examined")]
 [Why("Work on a boiler can upset its flue, air, gas pressure or safe functioning without any outward sign, so regulation 26(9) has them examined at once. Only the engineer's own confirmation shows that it was done.")]
+[Serves(Part.LandlordItems)]
+[Serves(Part.Paper, AtMost = Weight.Should)]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class ExaminationConfirmedRule : StatementRule
 {

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Paperwork;
@@ -7,6 +8,7 @@ namespace Rules.Paperwork;
 [Id(RuleIds.LandlordPipework), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(2)"), CommonPractice]
 [Title("At a landlord's check the pipework is looked at and tested for tightness: recommended, not part of the statutory check")]
 [Why("By law the yearly check is of appliances and flues, yet the landlord must keep the gas pipework maintained as well. A leak or a corroded run is best found while an engineer is on site anyway.")]
+[Serves(Part.LandlordPipework)]
 [AppliesBy("/premises/use")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class LandlordPipeworkRule : VisitRule

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Paperwork;
@@ -7,6 +8,7 @@ namespace Rules.Paperwork;
 [Id(RuleIds.LandlordRecordAppliance), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)")]
 [Title("The landlord's record describes the appliance and its flue and says where they are")]
 [Why("Some homes hold several gas appliances, and a check that does not say which one, and where, is hard to pin on any of them. Regulation 36 requires a description and the location of each appliance or flue checked.")]
+[Serves(Part.LandlordItems)]
 [AppliesBy("/premises/use")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class LandlordRecordApplianceRule : VisitRule

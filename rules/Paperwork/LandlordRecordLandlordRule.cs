@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Paperwork;
@@ -7,6 +8,7 @@ namespace Rules.Paperwork;
 [Id(RuleIds.LandlordRecordLandlord), Topic(Topics.Paperwork), Cites("GSIUR-1998", "36(3)(c)")]
 [Title("The landlord's record gives name and address of the landlord or the agent")]
 [Why("Repairs to a let boiler are the landlord's to order, so a defect has to reach a person at an address. By law the record gives the landlord's name and address or, where appropriate, the agent's.")]
+[Serves(Part.LandlordItems)]
 [AppliesBy("/premises/use")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class LandlordRecordLandlordRule : StatementRule

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Plausibility;
@@ -7,6 +8,7 @@ namespace Rules.Plausibility;
 [Id(RuleIds.ApplianceModified), Topic(Topics.Plausibility), Cites("GSIUR-1998", "26(7)")]
 [Title("The appliance is in its approved state")]
 [Why("Approval covers the boiler as it was designed and tested, and nobody has tested the changed one. Regulation 26(7) has work on such an appliance leave it in its approved state.")]
+[Serves(Part.Plate, AtMost = Weight.Should)]
 [Coverage(Coverage.MayUnderReport, "what a modification does is for the person on site")]
 public sealed class ApplianceModifiedRule : VisitRule
 {

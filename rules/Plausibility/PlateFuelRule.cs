@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Plausibility;
@@ -7,6 +8,7 @@ namespace Rules.Plausibility;
 [Id(RuleIds.PlateFuel), Topic(Topics.Plausibility), Cites("GSIUR-1998", "5(1)"), Cites("GSIUR-1998", "26(7)")]
 [Title("The appliance burns the gas for which its data plate says it is made or converted")]
 [Why("Supplied with a gas it was not set for, a burner overfires or starves and can make carbon monoxide (CO) in quantity. The next engineer sets it up from the data plate, so a plate that is wrong repeats the fault.")]
+[Serves(Part.Plate, AtMost = Weight.Should)]
 [Coverage(Coverage.Full, "two members are compared")]
 public sealed class PlateFuelRule : VisitRule
 {

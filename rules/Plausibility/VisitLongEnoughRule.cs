@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Plausibility;
@@ -7,6 +8,7 @@ namespace Rules.Plausibility;
 [Id(RuleIds.VisitLongEnough), Topic(Topics.Plausibility), CommonPractice]
 [Title("The visit is long enough for the work that it records")]
 [Why("Nobody strips, cleans, rebuilds and settles a boiler in a few minutes. Where the clock does not fit the work, the cleaning or the reading may not have been done as written.")]
+[Serves(Part.TraceFigures, AtMost = Weight.Should)]
 [Coverage(Coverage.MayUnderReport, "only durations that are recorded count")]
 public sealed class VisitLongEnoughRule : VisitRule
 {

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.SafetyDevices;
@@ -8,6 +9,7 @@ namespace Rules.SafetyDevices;
 [Id(RuleIds.SafetyDeviceProved), Topic(Topics.SafetyDevices), Cites("GSIUR-1998", "26(9)(d)")]
 [Title("Each safety device is made to act and acts")]
 [Why("Safety devices sit idle for years while contacts stick and sensors drift, and nothing shows until the day they are needed. Without flame supervision gas can flow unlit, and regulation 26(9) has safe functioning examined.")]
+[Serves(Part.SafetyDevices)]
 [Expects("/safetyDevices")]
 [Coverage(Coverage.Full, "each listed device is judged")]
 public sealed class SafetyDeviceProvedRule : ComplianceRule<SafetyDevice>

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.SafetyDevices;
@@ -8,6 +9,7 @@ namespace Rules.SafetyDevices;
 [Id(RuleIds.SafetyDevicesListed), Topic(Topics.SafetyDevices), Cites("GSIUR-1998", "26(9)(d)"), Cites("GSIUR-1998", "27")]
 [Title("Flame supervision, overheat thermostat and, with a fan, the proof of draught are among the devices looked at")]
 [Why("Flame failure, overheating and loss of draught are separate dangers, and a device against one is no help against the others. A gap in the list leaves a danger for which nothing was tried.")]
+[Serves(Part.SafetyDevices)]
 [Coverage(Coverage.MayUnderReport, "which devices this model has is not known")]
 public sealed class SafetyDevicesListedRule : VisitRule
 {

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Tightness;
@@ -8,6 +9,8 @@ namespace Rules.Tightness;
 [Id(RuleIds.LeakFoundBeforeWork), Topic(Topics.Tightness), Cites("GSIUR-1998", "6(6)"), Cites("IGEM-UP-1B")]
 [Title("A leak that a tightness test showed before the work, or nobody wrote when, is gone in a test after it that counts")]
 [Why("Pipework that was leaking when the engineer arrived goes on leaking unless somebody traces the fault. Good work on the boiler changes nothing there, and only a later test that reaches as far can show the leak gone.")]
+[Serves(Part.Tightness)]
+[Serves(Part.LandlordPipework)]
 [Uses(LimitIds.PerceptibleMovementWater, LimitIds.PerceptibleMovementElectronic, LimitIds.StatedDropShare, LimitIds.TightnessTablePipe,
     LimitIds.PermittedDropEdition3None28, LimitIds.PermittedDropEdition3None35, LimitIds.PermittedDropEdition3U628,
     LimitIds.PermittedDropEdition3U635, LimitIds.PermittedDropEdition3U1628, LimitIds.PermittedDropEdition3U1635,

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Tightness;
@@ -8,6 +9,8 @@ namespace Rules.Tightness;
 [Id(RuleIds.LetByTest), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "let-by")]
 [Title("Before a tightness test the emergency control valve is shown to hold: no rise, and no fall, at low pressure")]
 [Why("An emergency control valve that lets by tops up the pressure during the test and hides the leak that is being looked for. Until the valve is shown to hold, a steady gauge proves nothing.")]
+[Serves(Part.Tightness)]
+[Serves(Part.LandlordPipework)]
 [Uses(LimitIds.LetByPressure, LimitIds.LetByShare, LimitIds.LetByMinutes, LimitIds.LetByRise, LimitIds.PerceptibleMovementWater,
     LimitIds.PerceptibleMovementElectronic)]
 [Expects("/tightnessTests")]

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Tightness;
@@ -8,6 +9,7 @@ namespace Rules.Tightness;
 [Id(RuleIds.PipeworkSound), Topic(Topics.Tightness), Cites("GSIUR-1998", "7")]
 [Title("The visible gas pipework is sound, without damage or corrosion")]
 [Why("Corrosion thins a pipe and a knock loosens a joint some time before gas gets out. Seen today it is a repair; left alone it can become an escape in an occupied house.")]
+[Serves(Part.Pipework)]
 [Coverage(Coverage.MayUnderReport, "only what can be seen is recorded")]
 public sealed class PipeworkSoundRule : VisitRule
 {

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Tightness;
@@ -8,6 +9,8 @@ namespace Rules.Tightness;
 [Id(RuleIds.SafeToTouch), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "Edition 4")]
 [Title("Exposed metal pipework is proved free of voltage before a tightness test")]
 [Why("An electrical fault can put mains voltage on metal gas pipework, and the first hand on the pipe completes the path to earth. The sweep comes before the test because connecting the gauge means handling that metal.")]
+[Serves(Part.Tightness, AtMost = Weight.Should)]
+[Serves(Part.LandlordPipework, AtMost = Weight.Should)]
 [Expects("/tightnessTests")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class SafeToTouchRule : TightnessTestRule

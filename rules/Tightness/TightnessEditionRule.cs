@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Tightness;
@@ -8,6 +9,8 @@ namespace Rules.Tightness;
 [Id(RuleIds.TightnessEdition), Topic(Topics.Tightness), Cites("IGEM-UP-1B")]
 [Title("A tightness test follows an edition of the standard that is in force on the day of the test")]
 [Why("Test pressures, follow-up tests and permissible drops change from one edition of the standard to the next. Working to one that has been withdrawn can pass an installation that the edition in force would fail.")]
+[Serves(Part.Tightness)]
+[Serves(Part.LandlordPipework)]
 [Expects("/tightnessTests")]
 [Coverage(Coverage.Full, "the day of the test is held against the days of both editions")]
 public sealed class TightnessEditionRule : TightnessTestRule

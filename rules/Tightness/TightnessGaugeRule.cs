@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Tightness;
@@ -8,6 +9,8 @@ namespace Rules.Tightness;
 [Id(RuleIds.TightnessGauge), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "perceptible movement")]
 [Title("The gauge of a tightness test can show the movement that counts")]
 [Why("Nothing shows on a display between one step and the next, so a coarse gauge can sit still while gas escapes. No movement on such a gauge says nothing about the pipework.")]
+[Serves(Part.Tightness)]
+[Serves(Part.LandlordPipework)]
 [Uses(LimitIds.PerceptibleMovementWater, LimitIds.PerceptibleMovementElectronic, LimitIds.WaterGaugeStep)]
 [Expects("/tightnessTests")]
 [Coverage(Coverage.Full, "kind and step of the gauge are recorded")]

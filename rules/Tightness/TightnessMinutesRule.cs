@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Tightness;
@@ -8,6 +9,8 @@ namespace Rules.Tightness;
 [Id(RuleIds.TightnessMinutes), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "stabilisation and test period")]
 [Title("The pressure is given time to settle, and the test lasts long enough")]
 [Why("Warming or cooling gas in the pipe moves the gauge by itself, so the pressure is left to settle before timing starts. A test cut short can end before a small leak has moved the gauge far enough to be seen.")]
+[Serves(Part.Tightness)]
+[Serves(Part.LandlordPipework)]
 [Uses(LimitIds.TightnessStabilisationMinutes, LimitIds.TightnessDurationMinutes)]
 [Expects("/tightnessTests")]
 [Coverage(Coverage.MayUnderReport, "longer times for boats and caravans are not known")]

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Tightness;
@@ -8,6 +9,8 @@ namespace Rules.Tightness;
 [Id(RuleIds.TightnessPressure), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "test pressure")]
 [Title("A tightness test is made at the pressure of the standard")]
 [Why("Less gas passes through a leak at low pressure, so it may not move the gauge in the time of the test. The limits of the standard go with the pressure of the standard and with no other.")]
+[Serves(Part.Tightness)]
+[Serves(Part.LandlordPipework)]
 [Uses(LimitIds.TightnessTestPressure, LimitIds.TightnessLowPressure)]
 [Expects("/tightnessTests")]
 [Coverage(Coverage.MayOverReport, "the bands for liquefied gas are a proposal")]

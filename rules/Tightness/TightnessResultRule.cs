@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Tightness;
@@ -8,6 +9,8 @@ namespace Rules.Tightness;
 [Id(RuleIds.TightnessResult), Topic(Topics.Tightness), Cites("IGEM-UP-1B"), Cites("GSIUR-1998", "6(6)")]
 [Title("The tightness test after the work shows no leak: no smell, and no movement beyond what the standard permits")]
 [Why("Escaping gas gathers unseen under floors and in rooms until a flame or a switch sets it off. After the work this test is the last check of the whole installation before the gas is left on.")]
+[Serves(Part.Tightness)]
+[Serves(Part.LandlordPipework)]
 [Uses(LimitIds.PerceptibleMovementWater, LimitIds.PerceptibleMovementElectronic, LimitIds.StatedDropShare, LimitIds.TightnessTablePipe,
     LimitIds.PermittedDropEdition3None28, LimitIds.PermittedDropEdition3None35, LimitIds.PermittedDropEdition3U628,
     LimitIds.PermittedDropEdition3U635, LimitIds.PermittedDropEdition3U1628, LimitIds.PermittedDropEdition3U1635,

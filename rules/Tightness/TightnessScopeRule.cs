@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Tightness;
@@ -8,6 +9,8 @@ namespace Rules.Tightness;
 [Id(RuleIds.TightnessScope), Topic(Topics.Tightness), Cites("IGEM-UP-1B", "scope")]
 [Title("The installation is one for which the standard for small installations is written")]
 [Why("The same leak drops the pressure quickly in a small volume and hardly at all in a large one. Used outside its scope, a test for small installations can read tight while gas escapes.")]
+[Serves(Part.Tightness)]
+[Serves(Part.LandlordPipework)]
 [Uses(LimitIds.TightnessScopeVolume, LimitIds.MeterVolumeU6, LimitIds.MeterVolumeU16, LimitIds.MeterVolumeE6, LimitIds.TightnessScopePipe,
     LimitIds.TightnessScopeSupply)]
 [Expects("/tightnessTests")]

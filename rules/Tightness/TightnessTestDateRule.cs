@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Tightness;
@@ -8,6 +9,8 @@ namespace Rules.Tightness;
 [Id(RuleIds.TightnessTestDate), Topic(Topics.Tightness), Cites("GSIUR-1998", "6(6)")]
 [Title("A tightness test after the work is not older than the work, nor long before the end of the visit")]
 [Why("Tested before a joint was opened, pipework says nothing about the joint as it was put back. The law asks for the test immediately after the work, so an earlier result cannot stand in for it.")]
+[Serves(Part.Tightness)]
+[Serves(Part.LandlordPipework)]
 [Uses(LimitIds.VisitDays)]
 [Expects("/tightnessTests")]
 [Coverage(Coverage.Full, "two dates")]

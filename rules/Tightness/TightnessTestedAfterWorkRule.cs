@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Tightness;
@@ -8,6 +9,7 @@ namespace Rules.Tightness;
 [Id(RuleIds.TightnessTestedAfterWork), Topic(Topics.Tightness), Cites("GSIUR-1998", "6(6)"), Cites("IGEM-UP-1B")]
 [Title("After work that disturbed a gas joint or connected a new boiler, the installation is tested for tightness")]
 [Why("Every gas joint that was opened may have been left leaking, and the boiler will light all the same. Regulation 6(6) has the installation tested for gas tightness immediately after work that might affect it.")]
+[Serves(Part.Tightness)]
 [AppliesBy("/disturbedJoints")]
 [Coverage(Coverage.Full, "listed joints and tests are compared")]
 public sealed class TightnessTestedAfterWorkRule : VisitRule

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.UnsafeSituation;
@@ -7,6 +8,7 @@ namespace Rules.UnsafeSituation;
 [Id(RuleIds.AlteredSinceLastVisit), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "8")]
 [Title("Nothing near appliance, flue or vents was altered since the last visit")]
 [Why("A conservatory round the terminal, a kitchen unit over a vent or a boxed-in flue can make an untouched boiler dangerous. Regulation 8 forbids alterations with that effect, and those who order them seldom know it.")]
+[Serves(Part.Paper, AtMost = Weight.Should)]
 [Coverage(Coverage.MayUnderReport, "what an alteration does is for the person on site")]
 public sealed class AlteredSinceLastVisitRule : VisitRule
 {

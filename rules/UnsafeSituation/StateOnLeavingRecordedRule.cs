@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.UnsafeSituation;
@@ -7,6 +8,7 @@ namespace Rules.UnsafeSituation;
 [Id(RuleIds.StateOnLeavingRecorded), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "26(5)"), Cites("IGEM-G-11")]
 [Title("The record says how the appliance was left")]
 [Why("Running, turned off or disconnected: how the boiler was left decides whether a fault can still hurt anyone. With nothing written down, the occupier may relight it and the next engineer starts from a guess.")]
+[Serves(Part.Left)]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class StateOnLeavingRecordedRule : VisitRule
 {

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Ventilation;
@@ -7,6 +8,7 @@ namespace Rules.Ventilation;
 [Id(RuleIds.AirtightHomeVent), Topic(Topics.Ventilation), Cites("BUILDING-REGS-2010", "Approved Document J"), Cites("BS-5440", "2")]
 [Title("In a very airtight home the vents feed an open flue without counting on leakage")]
 [Why("Tight modern walls and windows let in little of the leakage that an older house gives an open flue for nothing. A vent sized with that leakage in mind is then too small, and combustion products can come back into the room.")]
+[Serves(Part.Air)]
 [Uses(LimitIds.DomesticScopeInput, LimitIds.OpenFlueVentPerKw, LimitIds.InnerRoomShare, LimitIds.AirtightHome)]
 [AppliesBy("/appliance/flueType", "/ventilation/compartment", "/appliance/ratedInputKw", "/appliance/ratedInputBasis")]
 [Coverage(Coverage.MayOverReport, "the vent area that an airtight home needs is not known, so leakage is simply not counted")]

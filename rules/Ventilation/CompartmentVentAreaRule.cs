@@ -2,6 +2,7 @@ using Findings;
 using Kernel;
 using Records;
 using Rules.AmbientAir;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Ventilation;
@@ -9,6 +10,7 @@ namespace Rules.Ventilation;
 [Id(RuleIds.CompartmentVentArea), Topic(Topics.Ventilation), Cites("BS-5440", "2")]
 [Title("A boiler compartment has a high and a low vent of sufficient area")]
 [Why("Shut in a cupboard, a boiler cannot shed its heat unless air enters low and leaves high. Controls and wiring overheat, and an open-flued boiler also runs short of air and can spill.")]
+[Serves(Part.Air)]
 [Uses(LimitIds.AmbientCo, LimitIds.DomesticScopeInput, LimitIds.CompartmentOpenOutsideHigh, LimitIds.CompartmentOpenOutsideLow,
     LimitIds.CompartmentOpenRoomHigh, LimitIds.CompartmentOpenRoomLow, LimitIds.CompartmentSealedOutside, LimitIds.CompartmentSealedRoom)]
 [AppliesBy("/ventilation/compartment", "/appliance/flueType", "/appliance/condensing", "/appliance/ratedInputKw", "/appliance/ratedInputBasis")]

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Ventilation;
@@ -7,6 +8,7 @@ namespace Rules.Ventilation;
 [Id(RuleIds.LpgBelowGround), Topic(Topics.Ventilation), CommonPractice]
 [Title("No boiler on liquefied petroleum gas stands in a cellar or pit, where escaped gas gathers")]
 [Why("LPG is heavier than air, so what leaks in a cellar or pit collects at the floor and does not drift away. A pump or switch can set it off before anyone upstairs smells gas.")]
+[Serves(Part.Air)]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class LpgBelowGroundRule : VisitRule
 {

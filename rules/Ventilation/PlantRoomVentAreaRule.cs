@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Rules.AmbientAir;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Ventilation;
@@ -8,6 +9,7 @@ namespace Rules.Ventilation;
 [Id(RuleIds.PlantRoomVentArea), Topic(Topics.Ventilation), Cites("BS-6644"), Cites("IGEM-UP-10")]
 [Title("A plant room or enclosure of an open-flued boiler above 70 kW has a high and a low vent of sufficient area")]
 [Why("Large open-flued burners use a great volume of air, and the plant room has to lose the heat they give off. Too little vent low down starves them of air; too little high up overheats controls and cables.")]
+[Serves(Part.Air)]
 [Uses(LimitIds.AmbientCo, LimitIds.DomesticScopeInput, LimitIds.PlantRoomHigh, LimitIds.PlantRoomLow, LimitIds.BoilerEnclosureHigh,
     LimitIds.BoilerEnclosureLow)]
 [AppliesBy("/appliance/flueType", "/appliance/ratedInputKw", "/appliance/ratedInputBasis")]

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Rules.AmbientAir;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Ventilation;
@@ -8,6 +9,7 @@ namespace Rules.Ventilation;
 [Id(RuleIds.RoomVentArea), Topic(Topics.Ventilation), Cites("BS-5440", "2"), Cites("GSIUR-1998", "26(9)(b)")]
 [Title("The room that feeds an open-flued boiler with air, through a compartment too, has vents enough for all open flues in it")]
 [Why("All open flues in a room draw on the same air, and leakage round doors and windows is enough for a small input only. With too little vent, combustion products can turn back from the flue into the room.")]
+[Serves(Part.Air)]
 [Uses(LimitIds.AmbientCo, LimitIds.DomesticScopeInput, LimitIds.OpenFlueVentPerKw, LimitIds.LeakageInput, LimitIds.InnerRoomShare,
     LimitIds.VentAreaShare)]
 [AppliesBy("/appliance/flueType", "/ventilation/compartment", "/appliance/ratedInputKw", "/appliance/ratedInputBasis")]

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Rules.AmbientAir;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Ventilation;
@@ -8,6 +9,7 @@ namespace Rules.Ventilation;
 [Id(RuleIds.VentKind), Topic(Topics.Ventilation), Cites("BS-5440", "2")]
 [Title("Vents that the boiler needs cannot be closed and have no gauze")]
 [Why("A vent that can be closed gets closed on the first cold night, and gauze fills with dust and fluff. The boiler then runs short of air although there is a vent in the wall.")]
+[Serves(Part.Air)]
 [Uses(LimitIds.AmbientCo)]
 [AppliesBy("/appliance/flueType", "/ventilation/compartment", "/appliance/condensing")]
 [Coverage(Coverage.Full, "the record states it")]

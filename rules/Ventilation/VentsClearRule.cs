@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Rules.AmbientAir;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Ventilation;
@@ -8,6 +9,7 @@ namespace Rules.Ventilation;
 [Id(RuleIds.VentsClear), Topic(Topics.Ventilation), Cites("BS-5440", "2"), Cites("GSIUR-1998", "26(9)(b)")]
 [Title("No vent is blocked")]
 [Why("Householders cover vents to stop a draught, and an open-flued boiler may then spill into the room. Few of them connect the two, so it is left to the engineer to see it and say why the vent has to stay open.")]
+[Serves(Part.Air)]
 [Uses(LimitIds.AmbientCo)]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class VentsClearRule : VisitRule

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Water;
@@ -7,6 +8,7 @@ namespace Rules.Water;
 [Id(RuleIds.ColdFillPressure), Topic(Topics.Water), CommonPractice]
 [Title("The cold fill pressure is within the usual band")]
 [Why("Too low a fill leaves air at the top of the system and noise in the pump; too high leaves the vessel little room for expansion. Either ends in a lockout or a dripping relief valve after the engineer has gone.")]
+[Serves(Part.SealedSystem)]
 [Uses(LimitIds.ColdFill)]
 [Coverage(Coverage.MayOverReport, "tall systems need more")]
 public sealed class ColdFillPressureRule : WaterRule

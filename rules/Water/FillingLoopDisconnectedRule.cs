@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Water;
@@ -7,6 +8,7 @@ namespace Rules.Water;
 [Id(RuleIds.FillingLoopDisconnected), Topic(Topics.Water), CommonPractice]
 [Title("The filling loop is left disconnected")]
 [Why("Joined to the mains, heating water with its chemicals and dirt can find its way back into the drinking supply. A loop valve that lets by also raises the system pressure until the relief valve lifts.")]
+[Serves(Part.FillingLoop)]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class FillingLoopDisconnectedRule : WaterRule
 {

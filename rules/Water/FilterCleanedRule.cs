@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Water;
@@ -7,6 +8,7 @@ namespace Rules.Water;
 [Id(RuleIds.FilterCleaned), Topic(Topics.Water), Cites("BS-7593"), CommonPractice]
 [Title("The filter of the heating system is cleaned at each service")]
 [Why("Sludge and magnetite build up in a filter until it slows the flow or stops catching dirt. Emptying it at each service protects the heat exchanger and shows how fast the system is corroding.")]
+[Serves(Part.Water)]
 [InForce(From = "2019-06-01")]
 [Coverage(Coverage.MayOverReport, "a system without a filter is advised about as well")]
 public sealed class FilterCleanedRule : WaterRule

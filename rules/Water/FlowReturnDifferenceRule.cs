@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Water;
@@ -7,6 +8,7 @@ namespace Rules.Water;
 [Id(RuleIds.FlowReturnDifference), Topic(Topics.Water), CommonPractice]
 [Title("Flow and return of the running boiler do not lie further apart than is usual")]
 [Why("A tired pump, a closed valve or sludge slows the water and widens the gap between flow and return. Parts of the heat exchanger then overheat, and the boiler kettles, scales up and locks out.")]
+[Serves(Part.Water)]
 [Uses(LimitIds.FlowReturnDifference)]
 [Coverage(Coverage.MayOverReport, "some systems are designed for more")]
 public sealed class FlowReturnDifferenceRule : WaterRule

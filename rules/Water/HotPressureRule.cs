@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Water;
@@ -7,6 +8,7 @@ namespace Rules.Water;
 [Id(RuleIds.HotPressure), Topic(Topics.Water), CommonPractice]
 [Title("The pressure of the hot system stays within the usual limit and does not fall below the cold fill")]
 [Why("Pressure that climbs hard as the system warms points to a vessel that is flat, waterlogged or too small. A fall on heating points to water being lost or a gauge that was misread, and neither cures itself.")]
+[Serves(Part.SealedSystem)]
 [Uses(LimitIds.HotPressure)]
 [Coverage(Coverage.MayOverReport, "a higher relief setting allows more")]
 public sealed class HotPressureRule : WaterRule

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Water;
@@ -7,6 +8,7 @@ namespace Rules.Water;
 [Id(RuleIds.InhibitorDosed), Topic(Topics.Water), Cites("BS-7593")]
 [Title("Inhibitor was dosed within five years, unless the water is fully tested")]
 [Why("Inhibitor loses strength with time, even in a system that never leaks. BS 7593 calls for a new dose every five years or a full water test, as corrosion is usually noticed only when a radiator leaks or a waterway blocks.")]
+[Serves(Part.Water)]
 [Uses(LimitIds.InhibitorMonths)]
 [InForce(From = "2019-06-01")]
 [Coverage(Coverage.MayOverReport, "a full water test in place of a dose is no member")]

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Water;
@@ -7,6 +8,7 @@ namespace Rules.Water;
 [Id(RuleIds.InhibitorTested), Topic(Topics.Water), Cites("BS-7593")]
 [Title("Inhibitor and cleanliness of the system water are tested every year and in order")]
 [Why("Leaks and topping up dilute inhibitor, and the look of the water does not show how much is left. Unprotected radiators corrode, and the sludge ends up in the pump and the heat exchanger.")]
+[Serves(Part.Water)]
 [InForce(From = "2019-06-01")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class InhibitorTestedRule : WaterRule

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Water;
@@ -7,6 +8,7 @@ namespace Rules.Water;
 [Id(RuleIds.ReliefDischarge), Topic(Topics.Water), Cites("BS-6798"), CommonPractice]
 [Title("The relief valve discharges where it can scald nobody")]
 [Why("Relief valves lift without warning and let out water that can be near boiling. A discharge over a path, in a cupboard or at face height scalds whoever happens to be there.")]
+[Serves(Part.ReliefValve)]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class ReliefDischargeRule : WaterRule
 {

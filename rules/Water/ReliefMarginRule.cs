@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Rules.Ventilation;
 using Visits;
 
@@ -8,6 +9,7 @@ namespace Rules.Water;
 [Id(RuleIds.ReliefMargin), Topic(Topics.Water), Cites("BS-EN-12828"), CommonPractice]
 [Title("The relief valve is set as usual, and the hot pressure keeps its distance below that")]
 [Why("Close below its setting a relief valve begins to weep, and grit on the seat keeps it weeping. A setting above what boiler and radiators are made for is worse, because the weakest part then gives way before the valve.")]
+[Serves(Part.SealedSystem)]
 [Uses(LimitIds.ReliefMargin, LimitIds.HighestReliefSetting, LimitIds.LowestReliefSetting, LimitIds.DomesticScopeInput)]
 [Coverage(Coverage.Full, "two members are compared")]
 public sealed class ReliefMarginRule : WaterRule

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Water;
@@ -8,6 +9,7 @@ namespace Rules.Water;
 [Id(RuleIds.ReliefValveState), Topic(Topics.Water), Cites("BS-6798"), CommonPractice]
 [Title("The pressure relief valve is in place and can open")]
 [Why("When thermostat or pump fails, the relief valve is what stops water pressure from bursting the boiler. Blocked or missing, it leaves scalding water and steam to find the weakest part; passing, it drains the system.")]
+[Serves(Part.ReliefValve)]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class ReliefValveStateRule : WaterRule
 {

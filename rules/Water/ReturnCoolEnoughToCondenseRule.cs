@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Water;
@@ -7,6 +8,7 @@ namespace Rules.Water;
 [Id(RuleIds.ReturnCoolEnoughToCondense), Topic(Topics.Water), CommonPractice]
 [Title("The return of a condensing boiler is cool enough for it to condense")]
 [Why("Above the dew point of its flue gas a condensing boiler hardly condenses, and that heat leaves through the terminal. The customer then misses much of the saving that the boiler was made for.")]
+[Serves(Part.Water)]
 [Uses(LimitIds.CondensingReturn)]
 [AppliesBy("/appliance/condensing")]
 [Coverage(Coverage.MayOverReport, "an old system may not heat with less")]

@@ -1,6 +1,7 @@
 using Calculations;
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Water;
@@ -8,6 +9,7 @@ namespace Rules.Water;
 [Id(RuleIds.VesselPrechargeOverHead), Topic(Topics.Water), Cites("BS-EN-12828"), CommonPractice]
 [Title("The precharge of the expansion vessel is at least the static head above it")]
 [Why("Pre-charged below the static head, a vessel is filled by the weight of water above it before the system is even warm. Nothing is left for the expansion, so the pressure climbs and the relief valve lifts.")]
+[Serves(Part.SealedSystem)]
 [Coverage(Coverage.Full, "two members are compared")]
 public sealed class VesselPrechargeOverHeadRule : VesselPrechargeRule
 {

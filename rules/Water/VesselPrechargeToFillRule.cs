@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Water;
@@ -7,6 +8,7 @@ namespace Rules.Water;
 [Id(RuleIds.VesselPrechargeToFill), Topic(Topics.Water), Cites("BS-EN-12828"), CommonPractice]
 [Title("The precharge of the expansion vessel is about the cold fill pressure")]
 [Why("Where pre-charge and cold fill are far apart, part of the vessel does no work. The system then swings between low-pressure lockouts when cold and a lifting relief valve when hot.")]
+[Serves(Part.SealedSystem)]
 [Uses(LimitIds.PrechargeOverColdFill)]
 [Coverage(Coverage.MayOverReport, "the allowance is a proposal")]
 public sealed class VesselPrechargeToFillRule : VesselPrechargeRule

@@ -1,6 +1,7 @@
 using Calculations;
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Water;
@@ -8,6 +9,7 @@ namespace Rules.Water;
 [Id(RuleIds.VesselVolume), Topic(Topics.Water), Cites("BS-EN-12828"), CommonPractice]
 [Title("The expansion vessel takes the expansion of the system water up to the highest flow temperature")]
 [Why("Heated water expands, and what the vessel cannot take goes out through the relief valve. Topping up brings in fresh oxygen and scale, and a valve that has lifted often never seats cleanly again.")]
+[Serves(Part.SealedSystem)]
 [Uses(LimitIds.ReliefMargin, LimitIds.HighestFlowTemperature)]
 [Coverage(Coverage.MayUnderReport, "judged only where both volumes are recorded")]
 public sealed class VesselVolumeRule : WaterRule

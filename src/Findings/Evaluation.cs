@@ -44,14 +44,20 @@ public sealed record Evaluation
     /// <summary>SHA-256 of what was judged, without ids, times and engine version, lower-case hex; texts that the rule set fixes are left out, as are the sentences of passes.</summary>
     public string? ResultHash { get; init; }
 
-    /// <summary>Answers by outcome, always all six.</summary>
+    /// <summary>Answers by outcome, always all seven.</summary>
     public required OutcomeCounts Counts { get; init; }
 
     /// <summary>The answers, gravest first.</summary>
     public required IReadOnlyList<Finding> Findings { get; init; }
 
-    /// <summary>What the record lacks, as questions, in the order in which they can be answered on site.</summary>
+    /// <summary>What the visit calls for, and how far the record shows that it was done.</summary>
+    public IReadOnlyList<Duty> Duties { get; init; } = [];
+
+    /// <summary>What the record lacks and must have, as questions, in the order in which they can be answered on site.</summary>
     public required IReadOnlyList<MissingItem> Missing { get; init; }
+
+    /// <summary>What the record lacks and should have, in the same form: closing does not wait for it.</summary>
+    public IReadOnlyList<MissingItem> NotLookedAt { get; init; } = [];
 
     /// <summary>Duties that are not yet due.</summary>
     public required IReadOnlyList<DueItem> Due { get; init; }
@@ -71,6 +77,9 @@ public sealed class Closing
 {
     /// <summary>False while evidence is missing, a rule failed, or an unsafe finding is not answered by a defect that was dealt with.</summary>
     public required bool Allowed { get; init; }
+
+    /// <summary>As what it closes, or would close: visit, repair, check, service or installation.</summary>
+    public string? ClosesAs { get; init; }
 
     /// <summary>Ids of the rules that stand in the way, sorted.</summary>
     public required IReadOnlyList<string> BlockedBy { get; init; }
@@ -120,6 +129,9 @@ public sealed class MissingItem
 
     /// <summary>True when it can only be answered on site.</summary>
     public required bool WhileOnSite { get; init; }
+
+    /// <summary>What calls for it, in words.</summary>
+    public IReadOnlyList<string> Because { get; init; } = [];
 
     /// <summary>Ids of the rules that need it, sorted.</summary>
     public required IReadOnlyList<string> NeededBy { get; init; }

@@ -45,6 +45,12 @@ public sealed class Finding
     /// <summary>What the rule says.</summary>
     public required Outcome Outcome { get; init; }
 
+    /// <summary>What it weighs that evidence is missing; absent where nothing is.</summary>
+    public Weight? Weight { get => _said?.Weight; init => Given.Weight = value; }
+
+    /// <summary>True where it was not done, for a reason of <c>work.notDone</c> that counts.</summary>
+    public bool? NotDone { get => _said?.NotDone; init => Given.NotDone = value; }
+
     /// <summary>The rule's demand in words.</summary>
     public required string Title { get => Rule.Title; init => GivenRule.Title = value; }
 
@@ -116,6 +122,10 @@ public sealed class Finding
     /// <summary>A statement that was read back, part by part.</summary>
     private sealed class GivenStatement : IStatement
     {
+        public Weight? Weight { get; set; }
+
+        public bool? NotDone { get; set; }
+
         public string? Message { get; set; }
 
         public IReadOnlyList<Evidence>? Evidence { get; set; }

@@ -3,6 +3,12 @@ namespace Findings;
 /// <summary>What a rule says of a subject beyond its outcome; see <see cref="Finding"/> for each part.</summary>
 public interface IStatement
 {
+    /// <inheritdoc cref="Finding.Weight" />
+    Weight? Weight { get; }
+
+    /// <inheritdoc cref="Finding.NotDone" />
+    bool? NotDone { get; }
+
     /// <inheritdoc cref="Finding.Message" />
     string? Message { get; }
 

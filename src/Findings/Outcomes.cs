@@ -7,7 +7,7 @@ public static class Outcomes
 {
     /// <summary>What <paramref name="counts"/> say of the whole record.</summary>
     /// <param name="counts">The answers by outcome. A record for which no rule passed is never a pass.</param>
-    /// <param name="isAnythingAsked">Whether anything is asked for, be it by a finding that is an advisory for the time being.</param>
+    /// <param name="isAnythingAsked">Whether anything is asked for, that must be there, be it by a finding that is an advisory for the time being.</param>
     public static OverallOutcome Combine(OutcomeCounts counts, bool isAnythingAsked)
     {
         ArgumentNullException.ThrowIfNull(counts);
@@ -16,7 +16,7 @@ public static class Outcomes
             { Unsafe: > 0 } => OverallOutcome.Unsafe,
             { Missing: > 0 } or { Error: > 0 } or { Pass: 0 } => OverallOutcome.Incomplete,
             _ when isAnythingAsked => OverallOutcome.Incomplete,
-            { Advisory: > 0 } => OverallOutcome.Advisory,
+            { Advisory: > 0 } or { NotLookedAt: > 0 } => OverallOutcome.Advisory,
             _ => OverallOutcome.Pass,
         };
     }
@@ -34,8 +34,11 @@ public sealed class OutcomeCounts
     /// <summary>Unsafe findings.</summary>
     public int Unsafe { get; init; }
 
-    /// <summary>Answers for which the evidence is missing.</summary>
+    /// <summary>Answers for which evidence is missing that must be there.</summary>
     public int Missing { get; init; }
+
+    /// <summary>Answers for which evidence is missing that should be there.</summary>
+    public int NotLookedAt { get; init; }
 
     /// <summary>Rules that do not concern this visit.</summary>
     public int NotApplicable { get; init; }
@@ -48,8 +51,14 @@ public sealed class OutcomeCounts
     {
         ArgumentNullException.ThrowIfNull(findings);
         var counts = new int[Enum.GetValues<Outcome>().Length];
+        var notLookedAt = 0;
         foreach (var finding in findings)
-            counts[(int)finding.Outcome]++;
+        {
+            if (finding is { Outcome: Outcome.Missing, Weight: Weight.Should })
+                notLookedAt++;
+            else
+                counts[(int)finding.Outcome]++;
+        }
 
         return new OutcomeCounts
         {
@@ -57,6 +66,7 @@ public sealed class OutcomeCounts
             Advisory = counts[(int)Outcome.Advisory],
             Unsafe = counts[(int)Outcome.Unsafe],
             Missing = counts[(int)Outcome.Missing],
+            NotLookedAt = notLookedAt,
             NotApplicable = counts[(int)Outcome.NotApplicable],
             Error = counts[(int)Outcome.Error],
         };

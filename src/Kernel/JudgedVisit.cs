@@ -1,5 +1,6 @@
 using System.Buffers;
 using Findings;
+using Kernel.Duties;
 
 namespace Kernel;
 
@@ -32,6 +33,9 @@ public abstract class JudgedVisit
     /// <summary>What the rules said so far.</summary>
     public Judgements Judgements { get; }
 
+    /// <summary>What it owes.</summary>
+    public OwedDuties Owed { get; } = new();
+
     /// <summary>The members that a record can have.</summary>
     public abstract IRecordModel Model { get; }
 
@@ -53,8 +57,14 @@ public abstract class JudgedVisit
     /// <summary>Does the record show that what <paramref name="finding"/> found was dealt with, so that it no longer keeps the job open?</summary>
     public abstract bool IsDealtWith(Finding finding);
 
-    /// <summary>Does the job wait for the evidence that <paramref name="finding"/> asks for?</summary>
-    public abstract bool IsWaitedFor(Finding finding);
+    /// <summary>
+    /// Why what is absent at <paramref name="pointer"/> was not done, where the record gives a reason that counts for a rule which serves
+    /// <paramref name="parts"/>; null where it gives none.
+    /// </summary>
+    public abstract string? ReasonNotDone(string pointer, IReadOnlyList<ServesAttribute> parts, Silence silence);
+
+    /// <summary>As what the job can be closed.</summary>
+    public abstract string ClosesAs(IReadOnlyList<Duty> duties, OverallOutcome outcome);
 
     /// <summary>Writes the canonical bytes of the record.</summary>
     public abstract void WriteRecord(IBufferWriter<byte> output);

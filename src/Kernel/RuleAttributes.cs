@@ -1,3 +1,5 @@
+using Findings;
+
 namespace Kernel;
 
 /// <summary>The rule's speaking id, never reused and never given another meaning.</summary>
@@ -30,6 +32,17 @@ public sealed class UsesAttribute(params string[] limits) : Attribute
 {
     /// <summary>Ids of limits.</summary>
     public IReadOnlyList<string> Limits { get; } = limits;
+}
+
+/// <summary>A part of a duty that the rule's demand serves: what silence weighs of what it asks for hangs on what of that the visit owes.</summary>
+[AttributeUsage(AttributeTargets.Class, AllowMultiple = true)]
+public sealed class ServesAttribute(string part) : Attribute
+{
+    /// <summary>The part.</summary>
+    public string Part { get; } = part;
+
+    /// <summary>The most that silence of this demand weighs, however grave the duty.</summary>
+    public Weight AtMost { get; init; } = Weight.Must;
 }
 
 /// <summary>The text of the argument is the name of a member of the record: the compiler refuses an expression that names none.</summary>

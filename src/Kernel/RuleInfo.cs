@@ -16,6 +16,7 @@ public sealed class RuleInfo
         Id = type.GetCustomAttribute<IdAttribute>()?.Id ?? "";
         Title = type.GetCustomAttribute<TitleAttribute>()?.Title ?? "";
         Why = type.GetCustomAttribute<WhyAttribute>()?.Why ?? "";
+        Serves = [.. type.GetCustomAttributes<ServesAttribute>()];
         Uses = type.GetCustomAttribute<UsesAttribute>()?.Limits ?? [];
         Topic = type.GetCustomAttribute<TopicAttribute>()?.Topic ?? "";
         Citations = [.. type.GetCustomAttributes<CitesAttribute>()];
@@ -43,6 +44,9 @@ public sealed class RuleInfo
 
     /// <summary>Ids of the limits that it reads.</summary>
     public IReadOnlyList<string> Uses { get; }
+
+    /// <summary>The parts of duties that it serves; none: what it asks for is asked of every visit.</summary>
+    public IReadOnlyList<ServesAttribute> Serves { get; }
 
     /// <summary>Its subject area.</summary>
     public string Topic { get; }

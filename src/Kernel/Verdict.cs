@@ -29,6 +29,12 @@ public sealed class Verdict : IStatement
     /// <summary>The outcome.</summary>
     public Outcome Outcome { get; private set; }
 
+    /// <inheritdoc />
+    public Weight? Weight { get; private set; }
+
+    /// <inheritdoc />
+    public bool? NotDone { get; private set; }
+
     /// <summary>One sentence; put together only when it is read, as a statement's message. Null where a quiet look did not keep it.</summary>
     public FormattableString? Message { get; private set; }
 
@@ -137,6 +143,30 @@ public sealed class Verdict : IStatement
         var same = (Verdict)MemberwiseClone();
         same._loosened = loosened;
         return same;
+    }
+
+    /// <summary>The visit does not call for what the rule asks for, and the record has nothing of it.</summary>
+    internal static Verdict NotAsked { get; } = new(Outcome.NotApplicable, $"not asked of this visit, and not recorded");
+
+    /// <summary>What the rule asks for can only be seen on a boiler that runs, and this one was left off.</summary>
+    internal static Verdict PutOff { get; } = new(Outcome.NotApplicable, $"the boiler was left off: to be done before it is used again");
+
+    /// <summary>The same with what it weighs that something is missing.</summary>
+    internal Verdict Weighing(Weight weight)
+    {
+        var own = (Verdict)MemberwiseClone();
+        own.Weight = weight;
+        return own;
+    }
+
+    /// <summary>The same without the questions that a reason answers; with none left that was all, an advisory that names the reason.</summary>
+    internal Verdict WithReason(IReadOnlyList<string> stillMissing, string because)
+    {
+        var own = (Verdict)MemberwiseClone();
+        own.Missing = stillMissing;
+        if (stillMissing.Count == 0 && Outcome == Outcome.Missing)
+            (own.Outcome, own.Message, own.NotDone) = (Outcome.Advisory, $"not done: {because}", true);
+        return own;
     }
 
     /// <summary>Something that was found and that <see cref="PutRight"/> made an advisory of: it is no proof of anything.</summary>

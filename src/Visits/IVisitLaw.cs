@@ -1,4 +1,6 @@
 using Findings;
+using Kernel;
+using Kernel.Duties;
 using Records;
 using Visits.Facts;
 
@@ -35,6 +37,12 @@ public interface IVisitLaw : IRecordLaw
 
     /// <summary>What the standard permits a tightness test to lose, and how that was found; null where it permits nothing or cannot be told.</summary>
     PermittedDropFound? PermittedDropOf(TightnessTest test, string subject, Visit visit);
+
+    /// <summary>The reason of the record that counts for what is absent at <paramref name="pointer"/>, in words; null where none does.</summary>
+    string? ReasonNotDone(Visit visit, string pointer, IReadOnlyList<ServesAttribute> parts, Silence silence);
+
+    /// <summary>As what a visit closes: visit, repair, check, service or installation.</summary>
+    string ClosesAs(Visit visit, IReadOnlyList<Duty> duties, OverallOutcome outcome);
 
     /// <summary>What falls due by a visit.</summary>
     IReadOnlyList<DueDate> DueDatesOf(Visit visit);

@@ -1,4 +1,6 @@
 using Findings;
+using Kernel;
+using Kernel.Duties;
 
 namespace Visits;
 
@@ -9,17 +11,14 @@ public sealed partial class Visit
     public override bool IsDealtWith(Finding finding) =>
         RecordedDefects.Any(defect => IsLeftOutOfUse ? defect.SettlesOutOfUse(finding) : defect.SettlesInUse(finding));
 
-    /// <summary>
-    /// A job can be closed on a dangerous boiler once the record shows that it was made safe; what only a boiler in use can show is then
-    /// not waited for.
-    /// </summary>
-    public override bool IsWaitedFor(Finding finding)
-    {
-        ArgumentNullException.ThrowIfNull(finding);
-        return !(IsMadeSafe && Topics.NeedAnApplianceInUse.Contains(finding.Topic));
-    }
+    /// <inheritdoc />
+    public override string? ReasonNotDone(string pointer, IReadOnlyList<ServesAttribute> parts, Silence silence) => Law.ReasonNotDone(this, pointer, parts, silence);
 
-    private bool IsMadeSafe => _isMadeSafe ??= IsLeftOutOfUse && RecordedDefects.Any(defect => defect.IsDangerous && (defect.IsTakenOutOfUse || defect.IsRefusalDealtWith()));
+    /// <inheritdoc />
+    public override string ClosesAs(IReadOnlyList<Duty> duties, OverallOutcome outcome) => Law.ClosesAs(this, duties, outcome);
+
+    /// <summary>A recorded danger was taken out of use, or its refusal dealt with, and the boiler was left off.</summary>
+    public bool IsMadeSafe => _isMadeSafe ??= IsLeftOutOfUse && RecordedDefects.Any(defect => defect.IsDangerous && (defect.IsTakenOutOfUse || defect.IsRefusalDealtWith()));
 
     private bool? _isMadeSafe;
 }

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Rules.Paperwork;
 using Visits;
 
@@ -8,6 +9,7 @@ namespace Rules.Jurisdictions.England;
 [Id(RuleIds.NewBoilerDesignFlow), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "Part L")]
 [Title("A new or wholly replaced heating system is designed for a flow of at most 55 degrees where that is feasible")]
 [Why("A boiler condenses only when water comes back cool enough, and small radiators run hot prevent it. Part L guidance in England looks for a low design flow in a new system, while radiators can still be sized for it.")]
+[Serves(Part.CommissionPaper)]
 [Uses(LimitIds.NewBoilerDesignFlow)]
 [AppliesBy("/commissioning/newBoiler"), InForce(From = "2022-06-15")]
 [Coverage(Coverage.MayOverReport, "where it is not feasible a warmer flow may stand")]

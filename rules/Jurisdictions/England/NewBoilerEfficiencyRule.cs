@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Rules.Paperwork;
 using Visits;
 
@@ -8,6 +9,7 @@ namespace Rules.Jurisdictions.England;
 [Id(RuleIds.NewBoilerEfficiency), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "Part L")]
 [Title("A new gas boiler in an existing dwelling has a seasonal efficiency of at least 92 %")]
 [Why("Every point of efficiency lost is gas burned for nothing through the whole life of the boiler. The guidance to Part L in England sets a floor, and what is fitted today will not soon be changed.")]
+[Serves(Part.Commission)]
 [Uses(LimitIds.NewBoilerEfficiency)]
 [AppliesBy("/commissioning/newBoiler"), InForce(From = "2018-04-06")]
 [Coverage(Coverage.Full, "the figure is recorded")]

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Rules.Paperwork;
 using Visits;
 
@@ -8,6 +9,7 @@ namespace Rules.Jurisdictions.England;
 [Id(RuleIds.NewBoilerExtraMeasure), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "Part L")]
 [Title("With a new combination boiler in an existing dwelling one further energy measure is fitted")]
 [Why("Combination boilers on plain controls tend to run hotter and longer than the house needs. For existing homes in England Part L guidance asks for one more energy measure, and the time to fit it is with the boiler.")]
+[Serves(Part.CommissionPaper)]
 [AppliesBy("/commissioning/newBoiler"), InForce(From = "2018-04-06")]
 [Coverage(Coverage.MayOverReport, "whether it is a combination boiler is no member")]
 public sealed class NewBoilerExtraMeasureRule : NewBoilerRule

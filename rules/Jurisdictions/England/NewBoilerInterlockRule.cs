@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Rules.Paperwork;
 using Visits;
 
@@ -8,6 +9,7 @@ namespace Rules.Jurisdictions.England;
 [Id(RuleIds.NewBoilerInterlock), Topic(Topics.Paperwork), Cites("BUILDING-REGS-2010", "Part L")]
 [Title("A new gas boiler in an existing dwelling stops when nothing asks for heat")]
 [Why("Without an interlock a boiler keeps firing to heat its own pipework when no room or cylinder calls for it. The gas is wasted all year, and Part L guidance in England expects controls that stop it.")]
+[Serves(Part.Commission)]
 [AppliesBy("/commissioning/newBoiler"), InForce(From = "2018-04-06")]
 [Coverage(Coverage.MayUnderReport, "time and temperature control are no members")]
 public sealed class NewBoilerInterlockRule : NewBoilerRule

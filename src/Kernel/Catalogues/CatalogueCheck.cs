@@ -1,4 +1,5 @@
 using Findings;
+using Kernel.Duties;
 
 namespace Kernel.Catalogues;
 
@@ -13,7 +14,7 @@ internal static class CatalogueCheck
         if (hidden.Count > 0)
             throw new CatalogueException(hidden);
 
-        var unasked = rules.Where(type => !typeof(FirstPassRule).IsAssignableFrom(type) && !typeof(InferenceRule).IsAssignableFrom(type))
+        var unasked = rules.Where(type => !typeof(FirstPassRule).IsAssignableFrom(type) && !typeof(InferenceRule).IsAssignableFrom(type) && !typeof(DutyRule).IsAssignableFrom(type))
             .Select(type => $"{type.FullName} is a rule of no kind that the engine asks").ToList();
         if (unasked.Count > 0)
             throw new CatalogueException(unasked);

@@ -1,5 +1,6 @@
 using System.Reflection;
 using Findings;
+using Kernel.Duties;
 
 namespace Kernel.Catalogues;
 
@@ -20,12 +21,14 @@ public sealed class RuleCatalogue
         (_overrides, _pagesAt) = (overrides, pagesAt);
         var shipped = source.ReadResource<List<LimitDefinition>>("limits.json");
         Header = HeaderOf(source);
+        DutyKinds = source.ReadResource<List<DutyKind>>("duties.json");
         Limits = new LimitBook(shipped, Overrides.Read(overrides, shipped, Header.DeployersTables), Header.DeployersTables);
         Jurisdictions = JurisdictionsOf(source);
         ExampleRecord = source.ReadResource("example-record.json");
-        Rules = [.. rules.OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
+        Rules = [.. rules.Where(rule => rule is not DutyRule).OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
+        DutyRules = [.. rules.OfType<DutyRule>().OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
         References = new ReferenceBook(source.ReadResource<List<ReferenceDocument>>("references.json"), [.. Rules.Select(rule => rule.Info)]);
-        _faces = Rules.OrderBy(rule => Topics.All.IndexOf(rule.Info.Topic)).Index()
+        _faces = Rules.Concat(DutyRules).OrderBy(rule => Topics.All.IndexOf(rule.Info.Topic)).Index()
             .ToDictionary(entry => entry.Item, entry => new RuleFace(entry.Item, entry.Index, References, pagesAt is null ? null : pagesAt + entry.Item.Info.Id));
         Cases = Rules.ToDictionary(rule => rule, rule => RuleCases.Of(rule.Info.Type), EqualityComparer<IComplianceRule>.Default);
     }
@@ -35,6 +38,12 @@ public sealed class RuleCatalogue
 
     /// <summary>The rules, sorted by id.</summary>
     public IReadOnlyList<IComplianceRule> Rules { get; }
+
+    /// <summary>The rules of the duties, sorted by kind. Without any, everything that a rule asks for is a must.</summary>
+    public IReadOnlyList<DutyRule> DutyRules { get; }
+
+    /// <summary>The kinds of duty, in the order in which they are shown.</summary>
+    public IReadOnlyList<DutyKind> DutyKinds { get; }
 
     /// <summary>The cases of each rule.</summary>
     public IReadOnlyDictionary<IComplianceRule, IReadOnlyList<RuleCase>> Cases { get; }

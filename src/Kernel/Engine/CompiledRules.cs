@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using Kernel.Duties;
 using NRules;
 using NRules.Fluent;
 using NRules.Fluent.Dsl;
@@ -25,6 +26,12 @@ internal sealed class CompiledRules
 
     /// <summary>The inference.</summary>
     public CompiledRules(IReadOnlyList<InferenceRule> rules)
+        : this(rules, [])
+    {
+    }
+
+    /// <summary>The duties.</summary>
+    public CompiledRules(IReadOnlyList<DutyRule> rules)
         : this(rules, [])
     {
     }

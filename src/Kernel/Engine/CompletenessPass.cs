@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Findings;
 using Kernel.Catalogues;
+using Kernel.Duties;
 
 namespace Kernel.Engine;
 
@@ -24,6 +25,14 @@ internal sealed class CompletenessPass
     }
 
     public IReadOnlyList<Finding> Findings => _findings;
+
+    /// <summary>With a rule of the duties that failed nobody knows what falls away, so nothing does.</summary>
+    public void SettleDuties(IReadOnlyDictionary<IComplianceRule, Exception> failed)
+    {
+        _visit.Owed.IsKnown = failed.Count == 0;
+        foreach (var (rule, exception) in failed)
+            Add(rule, Failed(exception.GetType().Name));
+    }
 
     public void Settle(IReadOnlyList<IComplianceRule> rules, IReadOnlyDictionary<IComplianceRule, Exception> failed)
     {
@@ -67,7 +76,7 @@ internal sealed class CompletenessPass
     public Evaluation ToEvaluation(string engineVersion) => new EvaluationBuilder(_catalogue, _visit, _findings, _rules, _open).Build(engineVersion);
 
     public Answers ToAnswers() =>
-        new(_findings, Outcomes.Combine(OutcomeCounts.Of(_findings), _open.Exists(open => open.Verdict.Missing.Count > 0)));
+        new(_findings, Outcomes.Combine(OutcomeCounts.Of(_findings), _open.Exists(open => open.Verdict.Missing.Count > 0 && open.Verdict.Weight == Weight.Must)));
 
     private static Answer NoCause { get; } = new("", Look.AtNothing.Pass($"the findings and recorded defects give no cause"));
 
@@ -109,7 +118,7 @@ internal sealed class CompletenessPass
 
     private void Add(IComplianceRule rule, Answer answer)
     {
-        var verdict = Shown(rule, answer.Verdict);
+        var verdict = Weighed(rule, Shown(rule, answer.Verdict));
         var face = _catalogue.FaceOf(rule);
         var finding = face.FindingOf(answer.Subject, verdict);
         Keep(finding, face);
@@ -121,6 +130,41 @@ internal sealed class CompletenessPass
     {
         _findings.Add(finding);
         _rules.Add(rule);
+    }
+
+    /// <summary>
+    /// What the silence of the record means on this visit. What is recorded is judged whatever it weighs: only what is asked for, and not what
+    /// was found, can fall away.
+    /// </summary>
+    private Verdict Weighed(IComplianceRule rule, Verdict verdict)
+    {
+        if (verdict.Missing.Count == 0 && verdict.Outcome != Outcome.Missing)
+            return verdict;
+
+        var silence = _visit.Owed.Of(rule.Info);
+        if (verdict.Outcome == Outcome.Missing && silence < Silence.Should && verdict.Missing.All(_visit.Lacks))
+            return silence == Silence.PutOff ? Verdict.PutOff : Verdict.NotAsked;
+
+        if (_visit.Owed.IsKnown && verdict.Outcome != Outcome.Unsafe)
+            verdict = WithReasons(rule, verdict, silence);
+        return verdict.Missing.Count == 0 && verdict.Outcome != Outcome.Missing
+            ? verdict
+            : verdict.Weighing(silence == Silence.Must || verdict.Outcome == Outcome.Unsafe ? Weight.Must : Weight.Should);
+    }
+
+    private Verdict WithReasons(IComplianceRule rule, Verdict verdict, Silence silence)
+    {
+        string? because = null;
+        List<string>? left = null;
+        foreach (var pointer in verdict.Missing)
+        {
+            if (_visit.ReasonNotDone(pointer, rule.Info.Serves, silence) is { } reason)
+                because ??= reason;
+            else
+                (left ??= []).Add(pointer);
+        }
+
+        return because is null ? verdict : verdict.WithReason(left ?? [], because);
     }
 
     private Verdict Shown(IComplianceRule rule, Verdict verdict) =>

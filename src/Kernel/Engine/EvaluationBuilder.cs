@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Runtime.InteropServices;
 using Findings;
 using Kernel.Catalogues;
+using Kernel.Duties;
 
 namespace Kernel.Engine;
 
@@ -15,15 +16,17 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit vis
 {
     public Evaluation Build(string engineVersion)
     {
-        var closing = Closing();
+        var blockedBy = Blocking();
+        var duties = DutyList.Of(catalogue, visit.Owed, answers.Zip(rules, (finding, rule) => (finding, rule?.Rule.Info)));
         var findings = InOrder();
         var counts = OutcomeCounts.Of(findings);
-        var questions = Questions();
+        var questions = Questions(Weight.Must);
+        var outcome = Outcomes.Combine(counts, questions.Count > 0);
         var evaluation = new Evaluation
         {
             RecordId = visit.RecordId,
-            Outcome = Outcomes.Combine(counts, questions.Count > 0),
-            Closing = closing,
+            Outcome = outcome,
+            Closing = new Closing { Allowed = blockedBy.Count == 0, ClosesAs = visit.ClosesAs(duties, outcome), BlockedBy = [.. blockedBy] },
             AsOf = visit.AsOf,
             LookedAtOn = visit.LookedAtOn,
             RuleSet = catalogue.Info,
@@ -32,7 +35,9 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit vis
             InputHash = Hashes.OfInput(visit),
             Counts = counts,
             Findings = findings,
+            Duties = duties,
             Missing = questions,
+            NotLookedAt = Questions(Weight.Should),
             Due = Due(),
             Figures = visit.Figures,
             Cautions = UsualCautions.For(catalogue.Header, visit.AsOf),
@@ -53,17 +58,23 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit vis
         return answers;
     }
 
-    private IReadOnlyList<MissingItem> Questions()
+    /// <summary>What is asked for. What one rule must have and another should is asked as a must.</summary>
+    private IReadOnlyList<MissingItem> Questions(Weight weight)
     {
-        List<(string, string)>? asked = null;
+        List<(string, RuleInfo)>? asked = null;
         foreach (var (finding, verdict) in open)
         {
             foreach (var pointer in verdict.Missing)
-                (asked ??= []).Add((pointer, finding.RuleId));
+            {
+                if (verdict.Weight == weight && !(weight == Weight.Should && IsAMust(pointer)))
+                    (asked ??= []).Add((pointer, ((RuleFace)finding.Rule).Rule.Info));
+            }
         }
 
-        return asked is null ? [] : MissingList.Of(asked, visit.Model);
+        return asked is null ? [] : MissingList.Of(asked, visit);
     }
+
+    private bool IsAMust(string pointer) => open.Exists(other => other.Verdict.Weight == Weight.Must && other.Verdict.Missing.Contains(pointer, StringComparer.Ordinal));
 
     private IReadOnlyList<DueItem> Due()
     {
@@ -77,23 +88,23 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit vis
         return due is null ? [] : [.. due.OrderBy(item => item.By).ThenBy(item => item.RuleId, StringComparer.Ordinal)];
     }
 
-    /// <summary>What stands in the way: a rule that failed, evidence that is waited for, an unsafe finding that was not dealt with.</summary>
-    private Closing Closing()
+    /// <summary>What stands in the way: a rule that failed, evidence that must be there, an unsafe finding that was not dealt with.</summary>
+    private SortedSet<string> Blocking()
     {
         var blocking = new SortedSet<string>(StringComparer.Ordinal);
         foreach (var (finding, rule) in answers.Zip(rules))
         {
-            if (finding.Outcome is Outcome.Error || (finding.Outcome is Outcome.Unsafe && !IsDealtWith(finding, rule)) || (finding.Outcome is Outcome.Missing && visit.IsWaitedFor(finding)))
+            if (finding.Outcome is Outcome.Error || (finding.Outcome is Outcome.Unsafe && !IsDealtWith(finding, rule)) || (finding.Outcome is Outcome.Missing && finding.Weight != Weight.Should))
                 blocking.Add(finding.RuleId);
         }
 
         foreach (var (finding, verdict) in open)
         {
-            if (verdict.Missing.Count > 0 && visit.IsWaitedFor(finding))
+            if (verdict.Missing.Count > 0 && verdict.Weight != Weight.Should)
                 blocking.Add(finding.RuleId);
         }
 
-        return new Closing { Allowed = blocking.Count == 0, BlockedBy = [.. blocking] };
+        return blocking;
     }
 
     // What follows from findings, such as a danger left in use, ends with them and not by what was done about one.

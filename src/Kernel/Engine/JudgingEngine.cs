@@ -13,6 +13,7 @@ public sealed class JudgingEngine
 
     private readonly IReadOnlyList<IComplianceRule> _firstRules;
     private readonly IReadOnlyList<IComplianceRule> _inferenceRules;
+    private readonly CompiledRules _duties;
     private readonly CompiledRules _firstPass;
     private readonly CompiledRules _inference;
 
@@ -21,6 +22,7 @@ public sealed class JudgingEngine
         Catalogue = catalogue;
         _firstRules = [.. catalogue.Rules.OfType<FirstPassRule>()];
         _inferenceRules = [.. catalogue.Rules.OfType<InferenceRule>()];
+        _duties = new CompiledRules(catalogue.DutyRules);
         _firstPass = new CompiledRules(loadOrder.OfType<FirstPassRule>().ToList());
         _inference = new CompiledRules(loadOrder.OfType<InferenceRule>().ToList());
     }
@@ -43,8 +45,8 @@ public sealed class JudgingEngine
     /// <summary>As <see cref="Evaluate"/>, without what does not decide: order, figures, duties and hashes.</summary>
     public Answers Answer(JudgedVisit visit) => JudgeByKnownLaw(visit).ToAnswers();
 
-    /// <summary>The answers alone, in no order, and nothing said of the law of the day: for tests that judge by the hundred thousand.</summary>
-    public IReadOnlyList<Finding> AnswersTo(JudgedVisit visit) => Judge(visit).Findings;
+    /// <summary>What each rule says by itself, whatever the visit calls for, in no order, and nothing said of the law of the day: for tests that judge by the hundred thousand.</summary>
+    public IReadOnlyList<Finding> AnswersTo(JudgedVisit visit) => Judge(visit, isWeighed: false).Findings;
 
     /// <summary>What the next known change after <paramref name="evaluation"/>'s law would make of it.</summary>
     /// <param name="evaluation">The whole evaluation.</param>
@@ -67,12 +69,14 @@ public sealed class JudgingEngine
         return answers;
     }
 
-    private CompletenessPass Judge(JudgedVisit visit)
+    private CompletenessPass Judge(JudgedVisit visit, bool isWeighed = true)
     {
         ArgumentNullException.ThrowIfNull(visit);
         var answers = new CompletenessPass(Catalogue, visit);
 
         visit.Judgements.Expect(Catalogue.Rules.Count);
+        if (isWeighed && Catalogue.DutyRules.Count > 0)
+            answers.SettleDuties(_duties.Run([visit]));
         var failed = _firstPass.Run([visit]);
         answers.Settle(_firstRules, failed);
 

@@ -1,4 +1,5 @@
 using Findings;
+using Kernel.Duties;
 
 namespace Kernel.Engine;
 
@@ -8,11 +9,11 @@ namespace Kernel.Engine;
 /// </summary>
 internal static class MissingList
 {
-    public static IReadOnlyList<MissingItem> Of(IEnumerable<(string Pointer, string RuleId)> asked, IRecordModel model) =>
+    public static IReadOnlyList<MissingItem> Of(IEnumerable<(string Pointer, RuleInfo Rule)> asked, JudgedVisit visit) =>
     [
         .. asked
-            .GroupBy(item => item.Pointer, item => item.RuleId, StringComparer.Ordinal)
-            .Select(group => (Pointer: group.Key, Question: model.QuestionAt(group.Key), Rules: group))
+            .GroupBy(item => item.Pointer, item => item.Rule, StringComparer.Ordinal)
+            .Select(group => (Pointer: group.Key, Question: visit.Model.QuestionAt(group.Key), Rules: group))
             .OrderBy(item => item.Question.Place)
             .ThenBy(item => item.Pointer, PointerOrder.Instance)
             .Select(item => new MissingItem
@@ -20,7 +21,8 @@ internal static class MissingList
                 Pointer = item.Pointer,
                 Ask = item.Question.Ask,
                 WhileOnSite = item.Question.WhileOnSite,
-                NeededBy = [.. item.Rules.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)],
+                Because = [.. item.Rules.SelectMany(rule => DutyList.CausesOf(visit.Owed, rule)).Distinct(StringComparer.Ordinal)],
+                NeededBy = [.. item.Rules.Select(rule => rule.Id).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)],
             }),
     ];
 }

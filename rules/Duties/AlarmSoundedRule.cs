@@ -1,0 +1,16 @@
+using Findings;
+using Kernel;
+using Visits;
+
+namespace Rules.Duties;
+
+[Id("alarm-sounded"), Title("a carbon monoxide alarm sounded"), Cites("BS-7967")]
+public sealed class AlarmSoundedRule : CallRule
+{
+    public override void Define()
+    {
+        Visit visit = default!;
+        When().Match(() => visit, v => v.AlarmHadSounded());
+        Then().Do(_ => Owe(visit, Weight.Must, "/coAlarm/activatedSinceLastVisit", Part.AlarmSounded, Part.RoomAirRunning, Part.Analysis));
+    }
+}

@@ -1,0 +1,17 @@
+using Findings;
+using Kernel;
+using Records;
+using Visits;
+
+namespace Rules.Duties;
+
+[Id("check-or-service"), Title("a check, a service or an installation"), Cites("GSIUR-1998", "26(9)")]
+public sealed class CheckOrServiceRule : CallRule
+{
+    public override void Define()
+    {
+        Visit visit = default!;
+        When().Match(() => visit, v => v.Record.JobType != JobType.Repair && !v.HadNoAccess);
+        Then().Do(_ => Owe(visit, Weight.Must, "/jobType", Part.Flue, Part.Air, Part.Draught, Part.PressureOrRate, Part.SafetyDevices));
+    }
+}

@@ -1,0 +1,23 @@
+using Findings;
+using Kernel;
+using Visits;
+
+namespace Rules.Duties;
+
+[Id("new-boiler"), Title("a new boiler"), Cites("GSIUR-1998", "33(1)")]
+public sealed class NewBoilerInstalledRule : CallRule
+{
+    public override void Define()
+    {
+        Visit visit = default!;
+        When().Match(() => visit, v => v.IsNewBoiler != false && !v.HadNoAccess);
+        Then().Do(_ => OweAll(visit));
+    }
+
+    private void OweAll(Visit visit)
+    {
+        Owe(visit, Weight.Must, "/commissioning/newBoiler", Part.Commission, Part.Pressure, Part.Analysis, Part.Pipework, Part.Case, Part.Trap);
+        Owe(visit, Weight.Should, "/commissioning/newBoiler",
+            Part.CommissionPaper, Part.Rate, Part.Water, Part.SealedSystem, Part.Condensate, Part.Electrics, Part.RoomAirBefore, Part.RoomAirRunning, Part.RoomAirAfter, Part.Regulator);
+    }
+}

@@ -1,0 +1,61 @@
+namespace Rules.Duties;
+
+/// <summary>The parts of duties. What stands before the slash is the kind of duty, as duties.json names it.</summary>
+public static class Part
+{
+    public const string Left = "identify/left";
+    public const string Plate = "identify/plate";
+    public const string Paper = "identify/paper";
+    public const string Competence = "competence";
+    public const string Flue = "examineAfterWork/flue";
+    public const string Air = "examineAfterWork/air";
+    public const string Draught = "examineAfterWork/draught";
+    public const string PressureOrRate = "examineAfterWork/pressureOrRate";
+    public const string Pressure = "examineAfterWork/pressure";
+    public const string Rate = "examineAfterWork/rate";
+    public const string Combustion = "examineAfterWork/combustion";
+    public const string GasJoints = "proveGasPath/joints";
+    public const string Tightness = "proveGasPath/tightness";
+    public const string GasTestPoints = "proveGasPath/testPoints";
+    public const string Regulator = "proveGasPath/regulator";
+    public const string CombustionSeals = "proveCombustionCircuit/seals";
+    public const string Case = "proveCombustionCircuit/case";
+    public const string Analysis = "proveCombustionCircuit/analysis";
+    public const string FlueTestPoint = "proveCombustionCircuit/testPoint";
+    public const string FlueSupports = "proveFlue/supports";
+    public const string Terminal = "proveFlue/terminal";
+    public const string AirInlet = "proveFlue/airInlet";
+    public const string FireSide = "serviceFireSide/inspected";
+    public const string FireSideDetails = "serviceFireSide/details";
+    public const string Trap = "fillTrap";
+    public const string Water = "waterCondensateElectrics/water";
+    public const string SealedSystem = "waterCondensateElectrics/sealedSystem";
+    public const string ReliefValve = "waterCondensateElectrics/reliefValve";
+    public const string FillingLoop = "waterCondensateElectrics/fillingLoop";
+    public const string Condensate = "waterCondensateElectrics/condensate";
+    public const string Electrics = "waterCondensateElectrics/electrics";
+    public const string EarthAndPolarity = "waterCondensateElectrics/earthAndPolarity";
+    public const string RoomAirBefore = "roomAir/before";
+    public const string RoomAirRunning = "roomAir/running";
+    public const string RoomAirAfter = "roomAir/after";
+    public const string SafetyDevices = "safetyDevices";
+    public const string LandlordItems = "landlordRecord/items";
+    public const string LandlordPipework = "landlordRecord/pipework";
+    public const string LandlordDeadline = "landlordRecord/deadline";
+    public const string Pipework = "examineAfterWork/pipework";
+    public const string NextVisit = "identify/nextVisit";
+    public const string Commission = "commission";
+    public const string CommissionPaper = "commission/paper";
+    public const string AlarmSounded = "alarmWithoutFault";
+    public const string AlarmOwed = "alarmOwed";
+    public const string TraceFigures = "traceFigures";
+    public const string History = "history";
+
+    /// <summary>What can only be seen on a boiler that runs.</summary>
+    public static readonly IReadOnlyList<string> OfARunningBoiler =
+        [Draught, PressureOrRate, Pressure, Rate, Combustion, Analysis, AirInlet, RoomAirRunning, SafetyDevices];
+
+    /// <summary>What a job that was broken off leaves to the next visit, besides.</summary>
+    public static readonly IReadOnlyList<string> OfTheRestOfTheJob =
+        [FireSide, FireSideDetails, Water, SealedSystem, Condensate, Electrics, RoomAirBefore, RoomAirAfter, LandlordItems, LandlordPipework, Commission, CommissionPaper];
+}

@@ -1,0 +1,65 @@
+using System.Text.Json;
+using Findings;
+using Kernel;
+using Kernel.Duties;
+using Records;
+using Visits;
+
+namespace Rules.Duties;
+
+/// <summary>
+/// Which reason of <c>work.notDone</c> counts for what, by the table reasons.json: a pair of reason and duty that it does not list excuses
+/// nothing.
+/// </summary>
+internal static class Reasons
+{
+    private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web);
+
+    private static readonly ILookup<NotDoneReason, ReasonRow> Rows = Read().ToLookup(row => row.Because);
+
+    /// <summary>The reason that counts, in words; null where none does.</summary>
+    public static string? WordsFor(Visit visit, string pointer, IReadOnlyList<ServesAttribute> parts, Silence silence)
+    {
+        var weight = silence == Silence.Must ? Weight.Must : Weight.Should;
+        foreach (var given in visit.Record.Work?.NotDone ?? [])
+        {
+            if (given is { What: { } what, Because: { } because } && Holds(what, pointer)
+                && Rows[because].Any(row => row.Weight >= weight && parts.Any(part => KindOf(part.Part) == row.Duty) && row.Covers(pointer, visit) && row.IsFor(visit) && ReasonNeeds.AreMet(row, visit)))
+            {
+                return WordsOf(because);
+            }
+        }
+
+        return null;
+    }
+
+    // A reason given for a section is given for each member of it.
+    private static bool Holds(string what, string pointer) => pointer == what || pointer.StartsWith(what + "/", StringComparison.Ordinal) || what.StartsWith(pointer + "/", StringComparison.Ordinal);
+
+    private static string KindOf(string part) => part.IndexOf('/', StringComparison.Ordinal) is >= 0 and var end ? part[..end] : part;
+
+    private static string WordsOf(NotDoneReason because) => because switch
+    {
+        NotDoneReason.NoMeter => "there is no meter",
+        NotDoneReason.MeterNotReachable => "the meter cannot be reached",
+        NotDoneReason.DisplayDead => "the meter's display is dead",
+        NotDoneReason.NoTestPoint => "there is no test point",
+        NotDoneReason.NotFitted => "it is not fitted",
+        NotDoneReason.NotReachable => "it cannot be reached",
+        NotDoneReason.ApplianceCannotRun => "the boiler cannot run",
+        NotDoneReason.ApplianceLeftOff => "the boiler was left off",
+        NotDoneReason.MakerSaysNotNeeded => "the maker does not ask for it",
+        NotDoneReason.CustomerRefused => "the customer refused",
+        NotDoneReason.NoInstrument => "there was no instrument",
+        NotDoneReason.UnsafeToDo => "it was unsafe to do",
+        _ => "for another reason",
+    };
+
+    private static List<ReasonRow> Read()
+    {
+        using var text = typeof(Reasons).Assembly.GetManifestResourceStream("reasons.json")!;
+        return JsonSerializer.Deserialize<ReasonTable>(text, Options)!.Rows;
+    }
+
+    private sealed record ReasonTable(List<ReasonRow> Rows);
+}

@@ -1,0 +1,26 @@
+using Kernel;
+using Records;
+using Visits;
+
+namespace Rules.Duties.Work;
+
+[Id("fire-side-opened"), Title("A fire side that was opened, cleaned or gauged was worked on")]
+public sealed class FireSideOpenedRule : WorkRule
+{
+    protected override IEnumerable<(TouchedPart Part, string Pointer, string Words)> TouchedAt(Visit visit)
+    {
+        var (pointer, words) = visit.Record switch
+        {
+            { HeatExchanger.TopPlateRemoved: true } => ("/heatExchanger/topPlateRemoved", "the top plate was taken off"),
+            { HeatExchanger.Cleaned: true } => ("/heatExchanger/cleaned", "the heat exchanger was cleaned"),
+            { Burner.ElectrodeGapMm: not null } => ("/burner/electrodeGapMm", "the electrode gap was measured"),
+            _ => (null, ""),
+        };
+        if (pointer is null)
+            yield break;
+
+        yield return (TouchedPart.CombustionCircuit, pointer, words);
+        if (visit.Record.HeatExchanger?.TopPlateRemoved == true && visit.GasComesWithTheFireSide())
+            yield return (TouchedPart.GasPath, pointer, words);
+    }
+}

@@ -1,0 +1,22 @@
+using Kernel;
+using Records;
+using Visits;
+
+namespace Rules.Duties.Work;
+
+[Id("joints-disturbed"), Title("A joint that was disturbed shows what was worked on")]
+public sealed class JointsDisturbedRule : WorkRule
+{
+    protected override IEnumerable<(TouchedPart Part, string Pointer, string Words)> TouchedAt(Visit visit)
+    {
+        foreach (var (pointer, joint) in visit.DisturbedJoints ?? [])
+        {
+            if (joint.CarriesGasOrMay())
+                yield return (TouchedPart.GasPath, pointer, "a gas joint was disturbed");
+            if (joint.IsOfTheCombustionCircuit())
+                yield return (TouchedPart.CombustionCircuit, pointer, "a joint of the combustion circuit was disturbed");
+            if (joint.Place == JointPlace.CondensateTrap)
+                yield return (TouchedPart.CondensatePath, pointer, "the condensate trap was taken off");
+        }
+    }
+}

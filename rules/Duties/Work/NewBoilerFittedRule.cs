@@ -1,0 +1,16 @@
+using Kernel;
+using Records;
+using Visits;
+
+namespace Rules.Duties.Work;
+
+[Id("new-boiler-fitted"), Title("With a new boiler everything that it is joined to was worked on")]
+public sealed class NewBoilerFittedRule : WorkRule
+{
+    private static readonly TouchedPart[] Everything =
+        [TouchedPart.GasPath, TouchedPart.CombustionCircuit, TouchedPart.Flue, TouchedPart.CondensatePath, TouchedPart.WaterSide, TouchedPart.Electrics];
+
+    // A job of commissioning that does not say whether the boiler is new is one of a new boiler.
+    protected override IEnumerable<(TouchedPart Part, string Pointer, string Words)> TouchedAt(Visit visit) =>
+        visit.IsNewBoiler != false && !visit.HadNoAccess ? Everything.Select(part => (part, "/commissioning/newBoiler", "a new boiler was fitted")) : [];
+}

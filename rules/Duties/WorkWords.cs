@@ -1,0 +1,84 @@
+using Records;
+using Rules.Duties.Work;
+using Visits;
+
+namespace Rules.Duties;
+
+/// <summary>What the duties ask of a visit's work.</summary>
+internal static class WorkWords
+{
+    /// <summary>
+    /// With burner, fan or exchanger a gas joint is opened: on premix and fan-to-burner boilers, unless the record states that none was, which
+    /// no part of the gas path bears out. A burner that is not recorded is one of them, unless the boiler neither condenses nor has a fan.
+    /// </summary>
+    public static bool GasComesWithTheFireSide(this Visit visit)
+    {
+        var isOneOfThem = visit.Appliance.BurnerKind is { } kind
+            ? kind is BurnerKind.Premix or BurnerKind.FanToBurner
+            : !(visit.Appliance.Condensing == false && visit.Appliance.FlueType is FlueType.RoomSealedNatural or FlueType.OpenFlued);
+        return isOneOfThem && !(visit.Record.Work?.NoGasJointOpened == true && !visit.FittedPartsOfTheGasPath());
+    }
+
+    /// <summary>A part was fitted without which no gas joint stays closed.</summary>
+    public static bool FittedPartsOfTheGasPath(this Visit visit) => visit.Fitted(
+        PartKind.GasValve, PartKind.Injector, PartKind.GasSeal, PartKind.Regulator, PartKind.Meter, PartKind.Pipework);
+
+    /// <summary>A part of one of these kinds was fitted.</summary>
+    public static bool Fitted(this Visit visit, params PartKind[] kinds)
+    {
+        foreach (var part in visit.Record.PartsFitted ?? [])
+        {
+            if (part.Kind is { } kind && kinds.Contains(kind))
+                return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>What was touched shows no more than an electrode or a seal outside the chamber.</summary>
+    public static bool LeftTheChamberShut(this Visit visit, Touched touched)
+    {
+        if (touched.Because.Pointer is not { } pointer)
+            return false;
+
+        return pointer == "/burner/electrodeGapMm"
+            || (visit.Record.PartsFitted ?? []).Index().Any(part => pointer == $"/partsFitted/{part.Index}" && part.Item.Kind is PartKind.Electrode or PartKind.CombustionSeal)
+            || (visit.DisturbedJoints ?? []).Any(joint => pointer == joint.Pointer && joint.Value.Place == JointPlace.Electrode);
+    }
+
+    /// <summary>A gas pressure was read, so that a test point was opened.</summary>
+    public static bool ReadAPressure(this Visit visit) => visit.Record.GasSupply is { } supply
+        && (supply.ApplianceInletMbar ?? supply.BurnerMbar ?? supply.MeterOperatingMbar ?? supply.MeterStandingMbar) is not null;
+
+    /// <summary>
+    /// A landlord's check: of premises that are let, or may be, and under that job type; or a service of a let boiler whose paper names the landlord.
+    /// </summary>
+    public static bool IsALandlordsCheck(this Visit visit) => !visit.HadNoAccess && visit.IsUnderLandlordDuty != false
+        && (visit.Record.JobType == JobType.LandlordCheck || (visit.IsAnnualService && visit.IsUnderLandlordDuty == true));
+
+    /// <summary>The boiler, or something of it, was only disconnected.</summary>
+    public static bool IsRemoval(this Visit visit) => visit.Record.Work?.Kind == WorkKind.Removal;
+
+    /// <summary>A repair that does not say what was worked on, not even that nothing was.</summary>
+    public static bool IsARepairWithoutWord(this Visit visit) => visit.Record.JobType == JobType.Repair && !visit.HadNoAccess && visit.Record.Work?.Touched is null;
+
+    /// <summary>The flue gas was read.</summary>
+    public static bool ReadTheFlue(this Visit visit) => visit.Readings is { Count: > 0 };
+
+    /// <summary>Meter, regulator or the meter's union was worked on.</summary>
+    public static bool WorkedOnTheMeter(this Visit visit) => visit.Fitted(PartKind.Meter, PartKind.Regulator) || visit.Record.Work?.Kind == WorkKind.MeterWork
+        || visit.DisturbedJoints?.Any(joint => joint.Value.Place == JointPlace.MeterUnion) == true;
+
+    /// <summary>The fire side was opened or cleaned over the trap.</summary>
+    public static bool OpenedTheExchanger(this Visit visit) =>
+        visit.Record.HeatExchanger is { TopPlateRemoved: true } or { Cleaned: true } || visit.Fitted(PartKind.HeatExchanger);
+
+    /// <summary>A gas valve or an injector was fitted.</summary>
+    public static bool FittedAGasValveOrInjector(this Visit visit) => visit.Fitted(PartKind.GasValve, PartKind.Injector);
+
+    /// <summary>Carbon monoxide was in the room before the work.</summary>
+    public static bool HadRaisedRoomAir(this Visit visit) => visit.Record.AmbientCo?.BeforePpm > 0;
+
+    /// <summary>A carbon monoxide alarm sounded, and somebody got to the boiler.</summary>
+    public static bool AlarmHadSounded(this Visit visit) => visit.Record.CoAlarm?.ActivatedSinceLastVisit == true && !visit.HadNoAccess;
+}

@@ -1,0 +1,6 @@
+namespace Kernel.Duties;
+
+/// <summary>A kind of duty, a line of duties.json.</summary>
+/// <param name="Kind">Its name.</param>
+/// <param name="Title">What it asks for, in words.</param>
+public sealed record DutyKind(string Kind, string Title);
