@@ -27,8 +27,8 @@ public sealed class CategoryCoversApplianceRule : VisitRule
 
         var limit = visit.Limits[LimitIds.DomesticScopeInput];
         var scope = limit.Allows(netKw) ? CategoryScope.Domestic : CategoryScope.NonDomestic;
-        var needed = new NeededCategory(visit.Appliance.Fuel, scope, visit.Date);
-        FormattableString demand = $"{visit.Appliance.Fuel} work at {netKw:0.##} kW net asks for a {scope} category";
+        var needed = new NeededCategory(visit.Fuel, scope, visit.Date);
+        FormattableString demand = $"{visit.Fuel} work at {netKw:0.##} kW net asks for a {scope} category";
         if (held.Any(needed.IsMetBy))
             return look.Pass($"{demand}, and one is in date on {visit.Date}").Against(limit, scope == CategoryScope.Domestic ? netKw : null);
 
