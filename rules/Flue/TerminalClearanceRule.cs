@@ -44,7 +44,7 @@ public sealed class TerminalClearanceRule : ComplianceRule<TerminalClearance>
             return look.Missing($"the distance to keep depends on the heat input, which is not recorded");
         }
 
-        var limit = visit.Limits[Clearances.LimitId(to, isFanned, dependsOnInput ? visit.RatedInputNetKw!.Value : 0)];
+        var limit = visit.Limits[Clearances.LimitId(to, isFanned, dependsOnInput ? visit.RatedInputNetKw ?? throw new FuelNeededException() : 0)];
         if (limit.Allows(distance))
             return look.Pass($"the terminal is {distance} mm away ({to}), at least {limit.Min}").Against(limit, distance);
 

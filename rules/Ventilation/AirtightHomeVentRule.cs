@@ -8,7 +8,7 @@ namespace Rules.Ventilation;
 [Title("In a very airtight home the vents feed an open flue without counting on leakage")]
 [Why("Tight modern walls and windows let in little of the leakage that an older house gives an open flue for nothing. A vent sized with that leakage in mind is then too small, and combustion products can come back into the room.")]
 [Uses(LimitIds.DomesticScopeInput, LimitIds.OpenFlueVentPerKw, LimitIds.InnerRoomShare, LimitIds.AirtightHome)]
-[AppliesBy("/appliance/flueType", "/ventilation/compartment", "/appliance/ratedInputKw", "/appliance/ratedInputBasis")]
+[AppliesBy("/appliance/flueType", "/ventilation/compartment", "/appliance/ratedInputKw", "/appliance/ratedInputBasis", "/appliance/fuel")]
 [Coverage(Coverage.MayOverReport, "the vent area that an airtight home needs is not known, so leakage is simply not counted")]
 public sealed class AirtightHomeVentRule : VisitRule
 {

@@ -11,7 +11,7 @@ namespace Rules.Ventilation;
 [Why("Shut in a cupboard, a boiler cannot shed its heat unless air enters low and leaves high. Controls and wiring overheat, and an open-flued boiler also runs short of air and can spill.")]
 [Uses(LimitIds.AmbientCo, LimitIds.DomesticScopeInput, LimitIds.CompartmentOpenOutsideHigh, LimitIds.CompartmentOpenOutsideLow,
     LimitIds.CompartmentOpenRoomHigh, LimitIds.CompartmentOpenRoomLow, LimitIds.CompartmentSealedOutside, LimitIds.CompartmentSealedRoom)]
-[AppliesBy("/ventilation/compartment", "/appliance/flueType", "/appliance/condensing", "/appliance/ratedInputKw", "/appliance/ratedInputBasis")]
+[AppliesBy("/ventilation/compartment", "/appliance/flueType", "/appliance/condensing", "/appliance/ratedInputKw", "/appliance/ratedInputBasis", "/appliance/fuel")]
 [Coverage(Coverage.MayUnderReport, "whether both vents open to the same space is no member")]
 public sealed class CompartmentVentAreaRule : VisitRule
 {

@@ -10,7 +10,7 @@ namespace Rules.Ventilation;
 [Why("Large open-flued burners use a great volume of air, and the plant room has to lose the heat they give off. Too little vent low down starves them of air; too little high up overheats controls and cables.")]
 [Uses(LimitIds.AmbientCo, LimitIds.DomesticScopeInput, LimitIds.PlantRoomHigh, LimitIds.PlantRoomLow, LimitIds.BoilerEnclosureHigh,
     LimitIds.BoilerEnclosureLow)]
-[AppliesBy("/appliance/flueType", "/appliance/ratedInputKw", "/appliance/ratedInputBasis")]
+[AppliesBy("/appliance/flueType", "/appliance/ratedInputKw", "/appliance/ratedInputBasis", "/appliance/fuel")]
 [Coverage(Coverage.MayUnderReport, "use in summer and temperatures are no members")]
 public sealed class PlantRoomVentAreaRule : VisitRule
 {

@@ -10,7 +10,7 @@ namespace Rules.Ventilation;
 [Why("All open flues in a room draw on the same air, and leakage round doors and windows is enough for a small input only. With too little vent, combustion products can turn back from the flue into the room.")]
 [Uses(LimitIds.AmbientCo, LimitIds.DomesticScopeInput, LimitIds.OpenFlueVentPerKw, LimitIds.LeakageInput, LimitIds.InnerRoomShare,
     LimitIds.VentAreaShare)]
-[AppliesBy("/appliance/flueType", "/ventilation/compartment", "/appliance/ratedInputKw", "/appliance/ratedInputBasis")]
+[AppliesBy("/appliance/flueType", "/ventilation/compartment", "/appliance/ratedInputKw", "/appliance/ratedInputBasis", "/appliance/fuel")]
 [Coverage(Coverage.MayUnderReport, "the figures are of an edition before that of 2023")]
 public sealed class RoomVentAreaRule : VisitRule
 {

@@ -61,12 +61,11 @@ public sealed partial class Visit
         _ => false,
     };
 
-    /// <summary>Rated heat input (net), kW; null while the plate's figure or its basis is not recorded.</summary>
-    /// <exception cref="FuelNeededException">It is given on the gross basis, and the record does not name the fuel.</exception>
+    /// <summary>Rated heat input (net), kW; null while the plate's figure or its basis is not recorded, or the fuel by which a gross one is turned into net.</summary>
     public decimal? RatedInputNetKw => (Appliance.RatedInputKw, Appliance.RatedInputBasis) switch
     {
         ({ } net, InputBasis.Net) => net,
-        ({ } gross, InputBasis.Gross) => HeatInput.NetKw(gross, GasFamily),
+        ({ } gross, InputBasis.Gross) when Appliance.Fuel is not null => HeatInput.NetKw(gross, GasFamily),
         _ => null,
     };
 
