@@ -39,7 +39,8 @@ public sealed class OpenFlueRoomRule : VisitRule
             return look.Missing($"an open-flued boiler stands in a sleeping room, and its heat input is not recorded");
 
         var limit = visit.Limits[LimitIds.SleepingRoomInput];
-        var gross = basis == InputBasis.Gross ? rated : Calculations.HeatInput.GrossKwFromNet(rated, visit.GasFamily);
+        // By way of the net input, whose digits the findings have always shown; a gross figure whose fuel is not recorded serves as it stands.
+        var gross = basis == InputBasis.Gross && visit.Appliance.Fuel is null ? rated : Calculations.HeatInput.GrossKwFromNet(visit.RatedInputNetKw ?? rated, visit.GasFamily);
         var shown = gross.Beside(limit, 1);
         if (!limit.Allows(gross))
         {
