@@ -40,10 +40,7 @@ public sealed class Appliance
     [Ask("Where in the premises is the appliance?", While.OnSite)]
     public string? Location { get; init; }
 
-    /// <summary>
-    /// The gas it burns now. Required, but for a visit whose work.result is noAccess or refused and that records no reading of flue gas or inlet
-    /// air, no gas pressure or rate, no tightness test and no part fitted.
-    /// </summary>
+    /// <summary>The gas it burns now. Required, but where work.result is noAccess or refused and no reading of flue gas or inlet air, gas pressure, gas rate, tightness test or fitted part is recorded.</summary>
     [Class(MemberClass.DecidingFact)]
     [Ask("Which gas does the appliance burn?", While.OnSite)]
     public Fuel? Fuel { get; init; }
