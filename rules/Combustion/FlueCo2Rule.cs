@@ -37,7 +37,7 @@ public sealed class FlueCo2Rule : MaximumReadingRule
         var most = visit.GasFamily.Co2MaxPercent();
         if (min <= 0 || max > most)
         {
-            return look.Missing($"the maker's band is recorded as {min} to {max} % carbon dioxide, and no maker sets one from 0 or beyond the {most} % that {visit.Appliance.Fuel} can give",
+            return look.Missing($"the maker's band is recorded as {min} to {max} % carbon dioxide, and no maker sets one from 0 or beyond the {most} % that {visit.Fuel} can give",
                 [.. min <= 0 ? ["/makerLimits/co2PercentMin"] : Array.Empty<string>(), .. max > most ? ["/makerLimits/co2PercentMax"] : Array.Empty<string>()])
                 .Advise("Read the band in the maker's instructions again, for this gas.");
         }

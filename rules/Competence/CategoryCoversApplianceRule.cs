@@ -24,13 +24,16 @@ public sealed class CategoryCoversApplianceRule : VisitRule
         var hasSize = !(look.Lacks(visit.Record.Appliance.RatedInputKw, out _) | look.Lacks(visit.Record.Appliance.RatedInputBasis, out _));
         if (visit.Record.Engineer?.Categories is not { } held)
             return look.Missing($"the record does not say which categories the engineer holds", Categories);
-        if (!hasSize || visit.RatedInputNetKw is not { } netKw)
+        if (!hasSize)
             return look.Missing($"without the heat input and its basis nobody can say which category the work needs");
+
+        if (visit.Appliance.Fuel is not { } fuel || visit.RatedInputNetKw is not { } netKw)
+            return look.Missing($"without the fuel nobody can say which category the work needs", "/appliance/fuel");
 
         var limit = visit.Limits[LimitIds.DomesticScopeInput];
         var scope = limit.Allows(netKw) ? CategoryScope.Domestic : CategoryScope.NonDomestic;
-        var needed = new NeededCategory(visit.Appliance.Fuel, scope, visit.Date);
-        FormattableString demand = $"{visit.Appliance.Fuel} work at {netKw:0.##} kW net asks for a {scope} category";
+        var needed = new NeededCategory(fuel, scope, visit.Date);
+        FormattableString demand = $"{fuel} work at {netKw:0.##} kW net asks for a {scope} category";
         if (held.Any(needed.IsMetBy))
             return look.Pass($"{demand}, and one is in date on {visit.Date}").Against(limit, scope == CategoryScope.Domestic ? netKw : null);
 

@@ -37,11 +37,12 @@ public sealed class OpenFlueRoomRule : VisitRule
     {
         if (look.Note(visit.Record.Appliance.VitiationDevice) == false)
             return Forbidden(look.Unsafe($"an open-flued boiler in a sleeping room has no device against vitiated air", look.ClassOfEscapingProducts(visit)));
-        if (look.Lacks(visit.Record.Appliance.RatedInputKw, out _) | look.Lacks(visit.Record.Appliance.RatedInputBasis, out _))
+        if (look.Lacks(visit.Record.Appliance.RatedInputKw, out var rated) | look.Lacks(visit.Record.Appliance.RatedInputBasis, out var basis))
             return look.Missing($"an open-flued boiler stands in a sleeping room, and its heat input is not recorded");
 
         var limit = visit.Limits[LimitIds.SleepingRoomInput];
-        var gross = Calculations.HeatInput.GrossKwFromNet(visit.RatedInputNetKw!.Value, visit.GasFamily);
+        // By way of the net input, whose digits the findings have always shown; a gross figure whose fuel is not recorded serves as it stands.
+        var gross = basis == InputBasis.Gross && visit.Appliance.Fuel is null ? rated : Calculations.HeatInput.GrossKwFromNet(visit.RatedInputNetKw ?? rated, visit.GasFamily);
         var shown = gross.Beside(limit, 1);
         if (!limit.Allows(gross))
         {

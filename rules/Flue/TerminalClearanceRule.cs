@@ -39,13 +39,14 @@ public sealed class TerminalClearanceRule : ComplianceRule<TerminalClearance>
             return look.Missing();
 
         var isFanned = visit.IsFanned == true;
-        if (Clearances.DependsOnInput(to, isFanned)
+        var dependsOnInput = Clearances.DependsOnInput(to, isFanned);
+        if (dependsOnInput
             && (look.Lacks(visit.Record.Appliance.RatedInputKw, out _) | look.Lacks(visit.Record.Appliance.RatedInputBasis, out _)))
         {
             return look.Missing($"the distance to keep depends on the heat input, which is not recorded");
         }
 
-        var limit = visit.Limits[Clearances.LimitId(to, isFanned, visit.RatedInputNetKw ?? 0)];
+        var limit = visit.Limits[Clearances.LimitId(to, isFanned, dependsOnInput ? visit.RatedInputNetKw ?? throw new FuelNeededException() : 0)];
         if (limit.Allows(distance))
             return look.Pass($"the terminal is {distance} mm away ({to}), at least {limit.Min}").Against(limit, distance);
 

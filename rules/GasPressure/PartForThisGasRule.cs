@@ -17,7 +17,8 @@ public sealed class PartForThisGasRule : ComplianceRule<FittedPart>
 
     protected override Verdict Assess(FittedPart part, Visit visit, Look look)
     {
-        var fuel = look.Note(visit.Record.Appliance.Fuel);
+        if (look.Lacks(visit.Record.Appliance.Fuel, out var fuel))
+            return look.Missing();
         if (look.Note(part.ForFuel) is not { } made)
             return look.Advisory($"the record does not say for which gas the part is made, if for one")
                 .Advise("Where the part carries or meters gas, record for which gas it is made.");

@@ -1,4 +1,5 @@
 using Kernel;
+using Records;
 using Visits;
 
 namespace Rules.GasPressure;
@@ -8,7 +9,10 @@ internal static class SupplyFault
 {
     public static Verdict ToBeReported(this Verdict verdict, Visit visit) => verdict
         .AndMissing(string.IsNullOrWhiteSpace(visit.Record.GasSupply?.ReportedTo) ? ["/gasSupply/reportedTo"] : [])
-        .Advise(visit.BurnsNaturalGas
-            ? "Report it to the gas emergency provider before anything else is changed, and record to whom. Do not adjust the regulator."
-            : "Report it to the gas supplier before anything else is changed, and record to whom. Do not adjust the regulator.");
+        .Advise(visit.Appliance.Fuel switch
+        {
+            null => "Report it to the gas emergency provider, or where the gas is liquefied to its supplier, before anything else is changed, and record to whom. Do not adjust the regulator.",
+            Fuel.NaturalGas => "Report it to the gas emergency provider before anything else is changed, and record to whom. Do not adjust the regulator.",
+            _ => "Report it to the gas supplier before anything else is changed, and record to whom. Do not adjust the regulator.",
+        });
 }

@@ -26,7 +26,7 @@ public sealed class CalorificValueRule : VisitRule
         var range = visit.Limits[LimitIds.CalorificValue];
         return range.Allows(value)
             ? look.Pass($"{value} MJ/m3 is within {range.Min} to {range.Max} MJ/m3").Against(range, value)
-            : look.Advisory($"{value} MJ/m3 is outside {range.Min} to {range.Max} MJ/m3, what {visit.Appliance.Fuel} has gross; the heat input rests on it")
+            : look.Advisory($"{value} MJ/m3 is outside {range.Min} to {range.Max} MJ/m3, what {visit.Fuel} has gross; the heat input rests on it")
                 .Against(range, value).Advise("Take the gross calorific value from the supplier's figure for the area, and mind the unit.");
     }
 }

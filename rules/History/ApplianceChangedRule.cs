@@ -29,8 +29,8 @@ public sealed class ApplianceChangedRule : VisitRule
             return look.NotApplicable($"no earlier visit with this serial number is known");
 
         look.Note(visit.Record.Appliance.Maker);
-        if (before.Fuel != WireNames.Of(visit.Appliance.Fuel) && visit.Record.PartsFitted?.Any(part => part.ForFuel == visit.Appliance.Fuel) != true)
-            return Changed(look.Advisory($"on {before.Date} another fuel was recorded, and no part for {visit.Appliance.Fuel} was fitted on this visit"));
+        if (before.Fuel != WireNames.Of(visit.Fuel) && visit.Record.PartsFitted?.Any(part => part.ForFuel == visit.Fuel) != true)
+            return Changed(look.Advisory($"on {before.Date} another fuel was recorded, and no part for {visit.Fuel} was fitted on this visit"));
         if (look.Note(visit.Record.Appliance.Model) is { } model && before.Model is { } modelBefore && !IsSame(model, modelBefore))
             return Changed(look.Advisory($"on {before.Date} another model was recorded under this serial number"));
 

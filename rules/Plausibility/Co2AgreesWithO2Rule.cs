@@ -28,7 +28,7 @@ public sealed class Co2AgreesWithO2Rule : ComplianceRule<CombustionReading>
         var most = visit.GasFamily.Co2MaxPercent();
         if (co2 > most + limit.Max)
         {
-            return look.Missing($"no flue gas of {visit.Appliance.Fuel} holds {co2} % CO2, the most is {most} %: nothing that rests on this reading counts", $"{look.Subject}/co2Percent")
+            return look.Missing($"no flue gas of {visit.Fuel} holds {co2} % CO2, the most is {most} %: nothing that rests on this reading counts", $"{look.Subject}/co2Percent")
                 .Advise("Check the fuel set on the analyser and read again.");
         }
 
@@ -44,7 +44,7 @@ public sealed class Co2AgreesWithO2Rule : ComplianceRule<CombustionReading>
 
         // The O2 may be the true one, and the verdict on the ratio rests on the CO2: where that is a danger already, or the reading one of
         // before the work, it cannot get worse.
-        FormattableString message = $"{co2} % CO2 does not go with {o2} % O2, which implies {implied:0.00} % for {visit.Appliance.Fuel}, at most {limit.Max} apart";
+        FormattableString message = $"{co2} % CO2 does not go with {o2} % O2, which implies {implied:0.00} % for {visit.Fuel}, at most {limit.Max} apart";
         var isWorse = reading.Stage != WorkStage.BeforeWork && look.Note(reading.CoPpm) is { } co
             && co > CoAt(visit.RatioLimit(), implied) && co <= CoAt(visit.Limits[LimitIds.CoCo2RatioCeiling], co2);
         return (isWorse

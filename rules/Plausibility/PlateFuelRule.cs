@@ -16,8 +16,7 @@ public sealed class PlateFuelRule : VisitRule
 
     protected override Verdict Assess(Visit visit, Look look)
     {
-        var fuel = look.Note(visit.Record.Appliance.Fuel);
-        if (look.Lacks(visit.Record.Appliance.PlateFuel, out var plate))
+        if (look.Lacks(visit.Record.Appliance.Fuel, out var fuel) | look.Lacks(visit.Record.Appliance.PlateFuel, out var plate))
             return look.Missing();
         if (plate == fuel)
             return look.Pass($"the data plate says {plate}, and that is what the appliance burns");

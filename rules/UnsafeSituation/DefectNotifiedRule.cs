@@ -16,7 +16,12 @@ public sealed class DefectNotifiedRule : DefectRule
         var day = look.Note(defect.NotifiedOn);
         if (look.Note(defect.ReportedTo) is null && day is null)
         {
-            var provider = visit.BurnsNaturalGas ? "the gas transporter" : "the gas supplier";
+            var provider = visit.Appliance.Fuel switch
+            {
+                null => "the gas transporter or supplier",
+                Fuel.NaturalGas => "the gas transporter",
+                _ => "the gas supplier",
+            };
             return look.Missing($"the record shows neither to whom nor when the defect was made known", $"{look.Subject}/notifiedOn", $"{look.Subject}/reportedTo")
                 .Advise($"Tell the responsible person and the owner at once; where neither can be reached, {provider}.");
         }

@@ -10,7 +10,7 @@ namespace Rules.Ventilation;
 [Why("Tight modern walls and windows let in little of the leakage that an older house gives an open flue for nothing. A vent sized with that leakage in mind is then too small, and combustion products can come back into the room.")]
 [Serves(Part.Air)]
 [Uses(LimitIds.DomesticScopeInput, LimitIds.OpenFlueVentPerKw, LimitIds.InnerRoomShare, LimitIds.AirtightHome)]
-[AppliesBy("/appliance/flueType", "/ventilation/compartment", "/appliance/ratedInputKw", "/appliance/ratedInputBasis")]
+[AppliesBy("/appliance/flueType", "/ventilation/compartment", "/appliance/ratedInputKw", "/appliance/ratedInputBasis", "/appliance/fuel")]
 [Coverage(Coverage.MayOverReport, "the vent area that an airtight home needs is not known, so leakage is simply not counted")]
 public sealed class AirtightHomeVentRule : VisitRule
 {

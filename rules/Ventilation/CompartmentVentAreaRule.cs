@@ -13,7 +13,7 @@ namespace Rules.Ventilation;
 [Serves(Part.Air)]
 [Uses(LimitIds.AmbientCo, LimitIds.DomesticScopeInput, LimitIds.CompartmentOpenOutsideHigh, LimitIds.CompartmentOpenOutsideLow,
     LimitIds.CompartmentOpenRoomHigh, LimitIds.CompartmentOpenRoomLow, LimitIds.CompartmentSealedOutside, LimitIds.CompartmentSealedRoom)]
-[AppliesBy("/ventilation/compartment", "/appliance/flueType", "/appliance/condensing", "/appliance/ratedInputKw", "/appliance/ratedInputBasis")]
+[AppliesBy("/ventilation/compartment", "/appliance/flueType", "/appliance/condensing", "/appliance/ratedInputKw", "/appliance/ratedInputBasis", "/appliance/fuel")]
 [Coverage(Coverage.MayUnderReport, "whether both vents open to the same space is no member")]
 public sealed class CompartmentVentAreaRule : VisitRule
 {

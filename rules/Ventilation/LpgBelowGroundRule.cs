@@ -22,8 +22,8 @@ public sealed class LpgBelowGroundRule : VisitRule
             return look.Missing();
 
         return isBelow
-            ? look.Unsafe($"a boiler on {visit.Appliance.Fuel} stands below ground, where escaped gas gathers")
+            ? look.Unsafe($"a boiler on {visit.Fuel} stands below ground, where escaped gas gathers")
                 .Warn(Cautions.EscapingGas).Advise("Turn the boiler off with permission; it needs another place or another fuel.")
-            : look.Pass($"the boiler on {visit.Appliance.Fuel} does not stand below ground");
+            : look.Pass($"the boiler on {visit.Fuel} does not stand below ground");
     }
 }

@@ -12,7 +12,7 @@ namespace Rules.Ventilation;
 [Serves(Part.Air)]
 [Uses(LimitIds.AmbientCo, LimitIds.DomesticScopeInput, LimitIds.PlantRoomHigh, LimitIds.PlantRoomLow, LimitIds.BoilerEnclosureHigh,
     LimitIds.BoilerEnclosureLow)]
-[AppliesBy("/appliance/flueType", "/appliance/ratedInputKw", "/appliance/ratedInputBasis")]
+[AppliesBy("/appliance/flueType", "/appliance/ratedInputKw", "/appliance/ratedInputBasis", "/appliance/fuel")]
 [Coverage(Coverage.MayUnderReport, "use in summer and temperatures are no members")]
 public sealed class PlantRoomVentAreaRule : VisitRule
 {

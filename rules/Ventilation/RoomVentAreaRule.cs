@@ -12,7 +12,7 @@ namespace Rules.Ventilation;
 [Serves(Part.Air)]
 [Uses(LimitIds.AmbientCo, LimitIds.DomesticScopeInput, LimitIds.OpenFlueVentPerKw, LimitIds.LeakageInput, LimitIds.InnerRoomShare,
     LimitIds.VentAreaShare)]
-[AppliesBy("/appliance/flueType", "/ventilation/compartment", "/appliance/ratedInputKw", "/appliance/ratedInputBasis")]
+[AppliesBy("/appliance/flueType", "/ventilation/compartment", "/appliance/ratedInputKw", "/appliance/ratedInputBasis", "/appliance/fuel")]
 [Coverage(Coverage.MayUnderReport, "the figures are of an edition before that of 2023")]
 public sealed class RoomVentAreaRule : VisitRule
 {

@@ -28,15 +28,17 @@ internal static class VentArea
     public static bool LacksOpening(this Look look, Visit visit) =>
         visit.Record.Ventilation?.Compartment == true && look.Lacks(visit.Record.Ventilation?.OpensTo, out _);
 
-    /// <summary>Of the size for which the domestic standard is written; null while the plate's input is not recorded.</summary>
+    /// <summary>Of the size for which the domestic standard is written; null while the plate's input (net) is not known.</summary>
     public static bool? IsOfDomesticSize(this Visit visit) =>
         visit.RatedInputNetKw is { } netKw ? visit.Limits[LimitIds.DomesticScopeInput].Allows(netKw) : null;
 
     /// <summary>True, and asks, while the plate's input is not recorded.</summary>
+    /// <exception cref="FuelNeededException">It is recorded gross, and the fuel is not.</exception>
     public static bool LacksInput(this Look look, Visit visit, out decimal netKw)
     {
-        netKw = visit.RatedInputNetKw ?? 0;
-        return look.Lacks(visit.Record.Appliance.RatedInputKw, out _) | look.Lacks(visit.Record.Appliance.RatedInputBasis, out _);
+        var lacks = look.Lacks(visit.Record.Appliance.RatedInputKw, out _) | look.Lacks(visit.Record.Appliance.RatedInputBasis, out _);
+        netKw = lacks ? 0 : visit.RatedInputNetKw ?? throw new FuelNeededException();
+        return lacks;
     }
 
     /// <summary>The share of the plain area that is needed: more where the air comes through inner rooms.</summary>

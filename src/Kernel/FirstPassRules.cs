@@ -16,12 +16,26 @@ public abstract class FirstPassRule : IComplianceRule
     /// <summary>An answer about each subject; null when the record does not carry what they are taken from.</summary>
     private protected abstract Judgement? JudgementOn(JudgedVisit visit, Look look);
 
-    internal Judgement Judge(JudgedVisit visit, Look look) => AppliesTo(visit) switch
+    internal Judgement Judge(JudgedVisit visit, Look look)
     {
-        false => Judgement.NotConcerned,
-        null => new Judgement("", new Look("", visit.Model).Missing($"the record does not say whether this is asked of the visit: {Info.Title}", [.. Info.AppliesBy.Where(visit.Lacks)])),
-        true => JudgementOn(visit, look) ?? new Judgement(Info.Expects!, new Look("", visit.Model).Missing($"the record does not say anything of what is asked here: {Info.Title}", Info.Expects!)),
-    };
+        try
+        {
+            return AppliesTo(visit) switch
+            {
+                false => Judgement.NotConcerned,
+                null => new Judgement("", new Look("", visit.Model).Missing($"the record does not say whether this is asked of the visit: {Info.Title}", [.. Info.AppliesBy.Where(visit.Lacks)])),
+                true => JudgementOn(visit, look) ?? new Judgement(Info.Expects!, new Look("", visit.Model).Missing($"the record does not say anything of what is asked here: {Info.Title}", Info.Expects!)),
+            };
+        }
+        catch (FuelNeededException)
+        {
+            return new Judgement("", FuelAskedFor(visit));
+        }
+    }
+
+    /// <summary>The verdict where the answer hangs on the fuel, and the record does not name it.</summary>
+    private protected static Verdict FuelAskedFor(JudgedVisit visit) =>
+        new Look("", visit.Model).Missing($"what is demanded here hangs on the fuel, which the record does not name", visit.Model.FuelAt);
 
     internal bool Concerns(JudgedVisit visit) => Info.IsInForce(visit.AsOf) && visit.Judgements.Of(this).Concerns;
 
@@ -66,8 +80,20 @@ public abstract class SubjectRule<TVisit, T> : FirstPassRule<TVisit>
         _ = subjects.TryGetNonEnumeratedCount(out var count);
         var answers = ImmutableArray.CreateBuilder<Answer>(count);
         foreach (var (pointer, value) in subjects)
-            answers.Add(new Answer(pointer, Assess(value, own, look.At(pointer))));
+            answers.Add(new Answer(pointer, Assessed(value, pointer, own, look)));
         return answers.Count > 0 ? new Judgement(answers.DrainToImmutable()) : _whenNone.Of("", WhenNone(own, look.At("")));
+    }
+
+    private Verdict Assessed(T value, string pointer, TVisit visit, Look look)
+    {
+        try
+        {
+            return Assess(value, visit, look.At(pointer));
+        }
+        catch (FuelNeededException)
+        {
+            return FuelAskedFor(visit);
+        }
     }
 }
 
@@ -84,8 +110,17 @@ public abstract class WholeVisitRule<TVisit> : FirstPassRule<TVisit>
     /// <summary>Judges the visit.</summary>
     protected abstract Verdict Assess(TVisit visit, Look look);
 
-    private protected sealed override Judgement? JudgementOn(JudgedVisit visit, Look look) =>
-        _ofVisit.Of(SubjectPointer, Assess((TVisit)visit, look.At(SubjectPointer)));
+    private protected sealed override Judgement? JudgementOn(JudgedVisit visit, Look look)
+    {
+        try
+        {
+            return _ofVisit.Of(SubjectPointer, Assess((TVisit)visit, look.At(SubjectPointer)));
+        }
+        catch (FuelNeededException)
+        {
+            return new Judgement(SubjectPointer, FuelAskedFor(visit));
+        }
+    }
 }
 
 /// <summary>Judgements on one and the same subject: a plain pass, and "not applicable", are the same object for every visit.</summary>

@@ -8,6 +8,9 @@ public interface IRecordModel
     /// <summary>The fuels that a record can name, as it writes them.</summary>
     IReadOnlyList<string> Fuels { get; }
 
+    /// <summary>JSON Pointer of the fuel.</summary>
+    string FuelAt { get; }
+
     /// <summary>The modules that read a record and work with it: they decide what is judged, as the rules do.</summary>
     IReadOnlyList<Module> Modules { get; }
 

@@ -6,7 +6,7 @@ namespace Kernel;
 /// <summary>Every limit with where and when it applies: those that are shipped, and those that the deployer has set over them.</summary>
 public sealed class LimitBook(IReadOnlyList<LimitDefinition> definitions, IReadOnlyList<LimitDefinition>? overrides = null, IReadOnlyList<string>? deployersTables = null)
 {
-    private readonly ConcurrentDictionary<(string Fuel, string Jurisdiction, DateOnly Day), ILookup<string, LimitDefinition>> _inForce = new();
+    private readonly ConcurrentDictionary<(string? Fuel, string Jurisdiction, DateOnly Day), ILookup<string, LimitDefinition>> _inForce = new();
 
     /// <summary>Ids of tables of which nothing is shipped: a deployer fills them from a document of their own.</summary>
     public IReadOnlyList<string> DeployersTables { get; } = deployersTables ?? [];
@@ -27,7 +27,10 @@ public sealed class LimitBook(IReadOnlyList<LimitDefinition> definitions, IReadO
     public bool Knows(string id) => Definitions.Any(line => line.Id == id) || DeployersTables.Contains(id, StringComparer.Ordinal);
 
     /// <summary>The limits in force for one visit. Made for that visit alone: it remembers what was read.</summary>
-    public LimitSheet For(string fuel, string jurisdiction, DateOnly day) => new(InForce(fuel, jurisdiction, day));
+    /// <param name="fuel">The fuel, as the record names it; null where it does not.</param>
+    /// <param name="jurisdiction">Whose law.</param>
+    /// <param name="day">The day on which they are in force.</param>
+    public LimitSheet For(string? fuel, string jurisdiction, DateOnly day) => new(InForce(fuel, jurisdiction, day), knowsFuel: fuel is not null);
 
     /// <summary>The limit <paramref name="id"/>, which is the same for every fuel and everywhere.</summary>
     /// <param name="id">Its id.</param>
@@ -38,8 +41,11 @@ public sealed class LimitBook(IReadOnlyList<LimitDefinition> definitions, IReadO
         return (lines.Count > 0 ? lines : [.. Definitions.Where(line => IsEverywhere(line, id, day))]).Single().AsLimit;
     }
 
-    /// <summary>The lines in force, by id; where a line of the deployer applies, it stands in place of the shipped one.</summary>
-    public ILookup<string, LimitDefinition> InForce(string fuel, string jurisdiction, DateOnly day) => _inForce.GetOrAdd(
+    /// <summary>
+    /// The lines in force, by id; where a line of the deployer applies, it stands in place of the shipped one. Without a fuel: those that are
+    /// in force for any.
+    /// </summary>
+    public ILookup<string, LimitDefinition> InForce(string? fuel, string jurisdiction, DateOnly day) => _inForce.GetOrAdd(
         (fuel, jurisdiction, DayOfLastChange(day)), key =>
         {
             var own = Overrides.Where(line => line.AppliesTo(key.Fuel, key.Jurisdiction, key.Day)).ToLookup(line => line.Id, StringComparer.Ordinal);
@@ -54,13 +60,18 @@ public sealed class LimitBook(IReadOnlyList<LimitDefinition> definitions, IReadO
     private DateOnly DayOfLastChange(DateOnly day) => Changes.LastOrDefault(change => change <= day, DateOnly.MinValue);
 }
 
-/// <summary>The limits in force for one visit. It remembers which of those that the deployer has loosened were read.</summary>
+/// <summary>
+/// The limits in force for one visit. It remembers which of those that the deployer has loosened were read. Of a visit whose fuel is not
+/// known, reading one that differs by it throws a <see cref="FuelNeededException"/>.
+/// </summary>
 public sealed class LimitSheet
 {
     private readonly ILookup<string, LimitDefinition> _byId;
     private readonly List<LimitDefinition> _loosened = [];
 
-    internal LimitSheet(ILookup<string, LimitDefinition> byId) => _byId = byId;
+    private readonly bool _knowsFuel;
+
+    internal LimitSheet(ILookup<string, LimitDefinition> byId, bool knowsFuel) => (_byId, _knowsFuel) = (byId, knowsFuel);
 
     /// <summary>The limit <paramref name="id"/>; null when none is in force for this visit.</summary>
     /// <exception cref="InvalidOperationException">There are several: none of them is to be taken as no limit.</exception>
@@ -75,11 +86,11 @@ public sealed class LimitSheet
     };
 
     /// <summary>Has the deployer filled the table <paramref name="id"/> for this visit?</summary>
-    public bool HasTable(string id) => _byId.Contains(id);
+    public bool HasTable(string id) => Lines(id).Count > 0;
 
     /// <summary>The line of the table <paramref name="id"/> for an installation volume; null where the table does not reach so far.</summary>
     public Limit? ByVolume(string id, decimal volumeM3) =>
-        _byId[id].SingleOrDefault(line => !(volumeM3 <= line.VolumeAboveM3) && !(volumeM3 > line.VolumeUpToM3)) is { } line ? Read(line) : null;
+        Lines(id).SingleOrDefault(line => !(volumeM3 <= line.VolumeAboveM3) && !(volumeM3 > line.VolumeUpToM3)) is { } line ? Read(line) : null;
 
     /// <summary>Reads limits for numbers that are shown: the rule that happens to ask for them first has not read them.</summary>
     public T Unwatched<T>(Func<T> read)
@@ -105,7 +116,11 @@ public sealed class LimitSheet
     internal void AddLoosened(IReadOnlyList<LimitDefinition> read) => _loosened.AddRange(read);
 
     // What a lookup gives is a list, found or not.
-    private IList<LimitDefinition> Lines(string id) => (IList<LimitDefinition>)_byId[id];
+    private IList<LimitDefinition> Lines(string id)
+    {
+        var lines = (IList<LimitDefinition>)_byId[id];
+        return _knowsFuel || lines.All(line => line.Fuels is null) ? lines : throw new FuelNeededException();
+    }
 
     private Limit Read(LimitDefinition line)
     {

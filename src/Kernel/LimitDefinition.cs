@@ -78,9 +78,9 @@ public sealed class LimitDefinition
     [JsonIgnore]
     public bool IsBand => VolumeAboveM3 is not null || VolumeUpToM3 is not null;
 
-    /// <summary>Does this line apply?</summary>
-    public bool AppliesTo(string fuel, string jurisdiction, DateOnly day) =>
-        Fuels?.Contains(fuel, StringComparer.Ordinal) != false && Jurisdictions?.Contains(jurisdiction, StringComparer.Ordinal) != false && IsInForce(day);
+    /// <summary>Does this line apply? Without a fuel: to any.</summary>
+    public bool AppliesTo(string? fuel, string jurisdiction, DateOnly day) =>
+        (fuel is null || Fuels?.Contains(fuel, StringComparer.Ordinal) != false) && Jurisdictions?.Contains(jurisdiction, StringComparer.Ordinal) != false && IsInForce(day);
 
     /// <summary>Is it in force on <paramref name="day"/>?</summary>
     public bool IsInForce(DateOnly day) => (InForceFrom is null || InForceFrom <= day) && (InForceTo is null || day <= InForceTo);

@@ -40,10 +40,10 @@ public sealed class Appliance
     [Ask("Where in the premises is the appliance?", While.OnSite)]
     public string? Location { get; init; }
 
-    /// <summary>The gas it burns now.</summary>
+    /// <summary>The gas it burns now. Required, but where work.result is noAccess or refused and no reading of flue gas or inlet air, gas pressure, gas rate, tightness test or fitted part is recorded.</summary>
     [Class(MemberClass.DecidingFact)]
     [Ask("Which gas does the appliance burn?", While.OnSite)]
-    public required Fuel Fuel { get; init; }
+    public Fuel? Fuel { get; init; }
 
     /// <summary>The gas for which the data plate says it is made or converted.</summary>
     [Class(MemberClass.Evidence)]

@@ -5,12 +5,13 @@ namespace SecondOpinion;
 /// <summary>What several opinions need to know of a record. A question that the record leaves open is answered with null.</summary>
 internal static class Facts
 {
-    /// <summary>Gross over net heat input of the three gases, as the trade reckons.</summary>
-    public static decimal GrossOverNet(Fuel fuel) => fuel switch
+    /// <summary>Gross over net heat input of the three gases, as the trade reckons; of a gas that nobody names, null.</summary>
+    public static decimal? GrossOverNet(Fuel? fuel) => fuel switch
     {
         Fuel.NaturalGas => 1.11m,
         Fuel.Propane => 1.09m,
-        _ => 1.08m,
+        Fuel.Butane => 1.08m,
+        _ => null,
     };
 
     public static bool? IsOpenFlued(this Case one) => one.Record.Appliance.FlueType switch
@@ -40,7 +41,7 @@ internal static class Facts
     /// <summary>At risk, and immediately dangerous where products are in the room.</summary>
     public static Opinion AtRiskOrWorse(this Case one, string subject) => one.ProductsAreInRoom() ? Say.Dangerous(subject) : Say.AtRisk(subject);
 
-    /// <summary>Rated input of the plate, net; null where the figure or its basis is absent.</summary>
+    /// <summary>Rated input of the plate, net; null where the figure or its basis is absent, or the fuel by which it is turned into net.</summary>
     public static decimal? NetInputKw(this Case one) => OnBasis(one, InputBasis.Net);
 
     /// <summary>Rated input of the plate, gross.</summary>

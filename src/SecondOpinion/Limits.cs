@@ -19,15 +19,15 @@ internal static class Limits
     public static IEnumerable<(string Id, string Unit, Bounds Bounds)> All =>
         Rows.Select(row => (row.GetProperty("id").GetString()!, row.GetProperty("unit").GetString()!, BoundsOf(row)));
 
-    /// <summary>The bounds in force, null where none apply to this fuel, nation and day.</summary>
+    /// <summary>The bounds in force, null where none apply to this fuel, nation and day; without a fuel, where none apply to every fuel.</summary>
     /// <exception cref="InvalidOperationException">No line has this id, or two apply.</exception>
-    public static Bounds? Find(string id, Fuel fuel, string jurisdiction, DateOnly day)
+    public static Bounds? Find(string id, Fuel? fuel, string jurisdiction, DateOnly day)
     {
         if (!RowsById.Contains(id))
             throw new InvalidOperationException($"limits.json has no '{id}'.");
 
         var row = RowsById[id].SingleOrDefault(line =>
-            Lists(line, "fuels", Name(fuel)) && Lists(line, "jurisdictions", jurisdiction)
+            Lists(line, "fuels", fuel is { } gas ? Name(gas) : "") && Lists(line, "jurisdictions", jurisdiction)
             && !(Day(line, "inForceFrom") > day) && !(day > Day(line, "inForceTo")));
         return row.ValueKind == JsonValueKind.Undefined ? null : BoundsOf(row);
     }

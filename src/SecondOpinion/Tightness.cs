@@ -126,6 +126,8 @@ internal static class Tightness
             return Shown.Open;
         if (!connected)
             return Shown.Leak;
+        if (one.Record.Appliance.Fuel is null)
+            return Shown.Open;
         if (EditionOf(one, test) is not { } edition)
             return test.Edition is null ? Shown.Open : Shown.Void;
 
@@ -177,13 +179,13 @@ internal static class Tightness
     public static bool? IsLetByTested(Case one, TightnessTest test) => AllOf(
         test.LetByRiseMbar is { } rise ? rise <= 0 && rise >= -Perceptible(test) : null,
         test.LetByMinutes is { } minutes ? minutes >= 1 : null,
-        test.LetByPressureMbar is not { } pressure ? null
+        test.LetByPressureMbar is not { } pressure || one.Record.Appliance.Fuel is null ? null
         : one.Record.Appliance.Fuel == Fuel.NaturalGas ? pressure is >= 7 and <= 10
         : pressure > 0 && !(pressure + Perceptible(test) > test.TestPressureMbar));
 
     /// <summary>Of liquefied gas: closer to the pressure of the test than to none, where a weak valve shows late.</summary>
     public static bool IsLetByHigh(Case one, TightnessTest test) =>
-        one.Record.Appliance.Fuel != Fuel.NaturalGas && test.TestPressureMbar > 0 && test.LetByPressureMbar * 2 > test.TestPressureMbar;
+        one.Record.Appliance.Fuel is Fuel.Propane or Fuel.Butane && test.TestPressureMbar > 0 && test.LetByPressureMbar * 2 > test.TestPressureMbar;
 
     public static bool? IsLongEnough(TightnessTest test) => AllOf(
         test.StabilisationMinutes is { } settling ? settling >= 1 : null, test.DurationMinutes is { } minutes ? minutes >= 2 : null);
@@ -215,7 +217,7 @@ internal static class Tightness
 
     public static bool? IsAtPressure(Case one, TightnessTest test) => (one.Record.Appliance.Fuel, test.TestPressureMbar) switch
     {
-        (_, null) => null,
+        (null, _) or (_, null) => null,
         (Fuel.NaturalGas, >= 20 and <= 21) or (Fuel.Propane, >= 36 and <= 38) or (Fuel.Butane, >= 27 and <= 29) => true,
         _ when !IsLowPressure(one, test) => false,
         _ => EditionOf(one, test) switch

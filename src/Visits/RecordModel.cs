@@ -26,6 +26,9 @@ public sealed class RecordModel : IRecordModel
     public IReadOnlyList<string> Fuels { get; } = WireNames.OfValues(typeof(Fuel));
 
     /// <inheritdoc />
+    public string FuelAt => "/appliance/fuel";
+
+    /// <inheritdoc />
     public IReadOnlyList<Module> Modules { get; } = [typeof(RecordModel).Module, typeof(ServiceRecord).Module, typeof(GasFamily).Module];
 
     /// <inheritdoc />

@@ -61,23 +61,30 @@ public sealed partial class Visit
         _ => false,
     };
 
-    /// <summary>Rated heat input (net), kW; null while the plate's figure or its basis is not recorded.</summary>
+    /// <summary>Rated heat input (net), kW; null while the plate's figure or its basis is not recorded, or the fuel by which a gross one is turned into net.</summary>
     public decimal? RatedInputNetKw => (Appliance.RatedInputKw, Appliance.RatedInputBasis) switch
     {
         ({ } net, InputBasis.Net) => net,
-        ({ } gross, InputBasis.Gross) => HeatInput.NetKw(gross, GasFamily),
+        ({ } gross, InputBasis.Gross) when Appliance.Fuel is not null => HeatInput.NetKw(gross, GasFamily),
         _ => null,
     };
 
+    /// <summary>The gas that it burns. A rule that reads it of a record that does not name it asks for it and says nothing else.</summary>
+    /// <exception cref="FuelNeededException">The record does not name it.</exception>
+    public Fuel Fuel => Appliance.Fuel ?? throw new FuelNeededException();
+
     /// <summary>Burns natural gas.</summary>
-    public bool BurnsNaturalGas => Appliance.Fuel == Fuel.NaturalGas;
+    /// <exception cref="FuelNeededException">The record does not name the fuel.</exception>
+    public bool BurnsNaturalGas => Fuel == Fuel.NaturalGas;
 
     /// <summary>Gas family for computations.</summary>
-    public GasFamily GasFamily => Appliance.Fuel switch
+    /// <exception cref="FuelNeededException">The record does not name the fuel.</exception>
+    public GasFamily GasFamily => Fuel switch
     {
         Fuel.NaturalGas => GasFamily.NaturalGas,
         Fuel.Propane => GasFamily.Propane,
-        _ => GasFamily.Butane,
+        Fuel.Butane => GasFamily.Butane,
+        var unknown => throw new InvalidOperationException($"{unknown} is no fuel."),
     };
 
     /// <summary>Heat input (gross) from the timed meter, kW; null while the measurement is not complete or no boiler could have it.</summary>

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Reflection;
 using System.Runtime.CompilerServices;
@@ -24,6 +25,10 @@ public static class WireNames
 
     /// <inheritdoc cref="Of(Enum)" />
     public static string Of<T>(T value) where T : struct, Enum => NamesOf<T>.All[Unsafe.As<T, int>(ref value)];
+
+    /// <summary>Wire name of one enumeration value; null for none.</summary>
+    [return: NotNullIfNotNull(nameof(value))]
+    public static string? Of<T>(T? value) where T : struct, Enum => value is { } known ? Of(known) : null;
 
     private static class NamesOf<T> where T : struct, Enum
     {

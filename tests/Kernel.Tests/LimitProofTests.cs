@@ -47,6 +47,26 @@ public sealed class LimitProofTests
         Assert.Equal([1m, 1m, 2m, 2m], days.Select(day => book.For("naturalGas", "GB-ENG", day)["x"].Max!.Value));
     }
 
+    [Fact]
+    public void Without_a_fuel_only_what_is_the_same_for_every_fuel_is_known()
+    {
+        var book = new LimitBook(
+            [Line("""{ "max": 1 }"""), Line("""{ "id": "y", "max": 2, "fuels": ["propane"] }"""), Line("""{ "id": "z", "max": 3 }""")],
+            [Line("""{ "id": "z", "max": 2, "fuels": ["propane"] }""")]);
+        var sheet = book.For(null, "GB-ENG", new DateOnly(2026, 9, 29));
+
+        Assert.Equal((1m, 1m), (sheet["x"].Max, sheet.Find("x")?.Max));
+        Assert.Null(sheet.Find("w"));
+        Assert.Equal(3m, book.For("butane", "GB-ENG", new DateOnly(2026, 9, 29))["z"].Max);
+        foreach (var id in new[] { "y", "z" })
+        {
+            Assert.Throws<FuelNeededException>(() => sheet[id]);
+            Assert.Throws<FuelNeededException>(() => sheet.Find(id));
+            Assert.Throws<FuelNeededException>(() => sheet.HasTable(id));
+            Assert.Throws<FuelNeededException>(() => sheet.ByVolume(id, 0.01m));
+        }
+    }
+
     private static IReadOnlyList<string> Faults(params LimitDefinition[] lines) => [.. LimitProof.Faults(new LimitBook(lines), ["naturalGas", "propane", "butane"], ["GB-ENG", "GB-WLS", "GB-SCT"])];
 
     /// <summary>A line of the made-up limit x, in millibar, with what <paramref name="json"/> says of it.</summary>

@@ -41,6 +41,58 @@ public sealed class ScopeTests
         Assert.Empty(failed);
     }
 
+    /// <summary>
+    /// What a rule of the first pass says of a case that does not name its fuel is no better than what it says for any gas; where the gases
+    /// differ it asks for the fuel. So none is taken by default, and no limit that differs by it lets anything pass.
+    /// </summary>
+    [Fact]
+    public void What_is_said_without_the_fuel_is_no_better_than_for_any_gas()
+    {
+        var firstPass = RuleSet.Catalogue.Rules.OfType<FirstPassRule>().Select(rule => rule.Info.Id).ToHashSet(StringComparer.Ordinal);
+        var (wrong, asked) = (new ConcurrentBag<string>(), new ConcurrentDictionary<string, bool>());
+        Parallel.ForEach(RuleSet.Cases.Select((pair, index) => (pair.Case, index)), item =>
+        {
+            var record = RuleSet.Read(item.Case.RecordFrom(RuleSet.Catalogue.ExampleRecord));
+            var byGas = Enum.GetValues<Fuel>().Cast<Fuel?>().Select(fuel => Said(record, fuel)).ToList();
+            foreach (var ((rule, subject), finding) in Said(record, null))
+            {
+                if (finding.Outcome == Outcome.Missing)
+                    asked[rule] = true;
+                else if (finding.Outcome != Outcome.Unsafe && !byGas.TrueForAll(said => said.TryGetValue((rule, subject), out var known) && known.Outcome == finding.Outcome))
+                    wrong.Add($"{rule} on '{subject}' says {finding.Outcome} without the fuel, and {string.Join(", ", byGas.Select(said => said.GetValueOrDefault((rule, subject))?.Outcome))} with: case {item.index}");
+            }
+        });
+
+        Assert.True(wrong.IsEmpty, string.Join('\n', wrong.Order()));
+        Assert.Contains("inlet-pressure", asked.Keys);
+
+        Dictionary<(string, string), Finding> Said(ServiceRecord record, Fuel? fuel)
+        {
+            // The reader refuses a record that has measured something and does not name its fuel: the engine must not rely on it.
+            typeof(Appliance).GetProperty(nameof(Appliance.Fuel))!.SetValue(record.Appliance, fuel);
+            return RuleSet.Engine.AnswersTo(record).Where(finding => firstPass.Contains(finding.RuleId)).ToDictionary(finding => (finding.RuleId, finding.Subject));
+        }
+    }
+
+    /// <summary>A record on which nobody got in: what differs by the gas is asked by name, and no limit of any gas is shown as met.</summary>
+    [Fact]
+    public void A_visit_without_access_and_fuel_is_asked_for_it()
+    {
+        var record = RuleSet.Read("""
+            {
+              "recordId": "x", "jobType": "landlordCheck", "jurisdiction": "GB-ENG", "finishedAt": "2026-09-14T10:25:00+01:00", "work": { "result": "noAccess" },
+              "premises": { "belowGround": true }, "appliance": { "ratedInputKw": 30, "ratedInputBasis": "gross" }, "gasSupply": { "regulatorSealIntact": false }
+            }
+            """u8.ToArray());
+        var evaluation = RuleSet.Engine.Evaluate(record);
+
+        string[] hanging = ["category-covers-appliance", "inlet-pressure-loss", "lpg-below-ground", "meter-operating-pressure", "meter-standing-pressure", "plate-fuel"];
+        Assert.All(hanging, id => Assert.Equal(Outcome.Missing, Assert.Single(evaluation.Findings, finding => finding.RuleId == id).Outcome));
+        Assert.Contains(evaluation.Missing, missing => missing.Pointer == "/appliance/fuel");
+        Assert.Equal(Outcome.Unsafe, Assert.Single(evaluation.Findings, finding => finding.RuleId == "regulator-seal").Outcome);
+        Assert.DoesNotContain(evaluation.Findings, IsAFailedRule);
+    }
+
     /// <summary>That the law of a day long past is not known is said by no rule.</summary>
     private static bool IsAFailedRule(Finding finding) => finding is { Outcome: Outcome.Error, RuleId: not "law-of-the-day-known" };
 }

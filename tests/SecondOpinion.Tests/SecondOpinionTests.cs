@@ -23,6 +23,8 @@ public sealed class JudgedRecords
             var record = RecordGenerator.Make(number);
             Pairs.Note(record.Json);
             Comparison.Judge(record);
+            if (number % 10 == 0)
+                Comparison.Judge(RecordGenerator.WithoutFuel(number));
         });
     }
 

@@ -27,7 +27,6 @@ internal sealed class WholeRecord
         Danger = expects.GetProperty("situation") is { ValueKind: JsonValueKind.Object } situation && situation.TryGetProperty("state", out var state) ? state.GetString()! : "none";
         IsHonest = root.GetProperty("honest").GetBoolean();
         NeedsNorthernIreland = root.TryGetProperty("needs", out var needs) && needs.ValueEquals("northernIreland");
-        HasFuel = record.GetProperty("appliance").TryGetProperty("fuel", out _);
         Outcome = expects.GetProperty("outcome").GetString()!;
         MayClose = expects.GetProperty("closing").GetBoolean();
         var others = expects.TryGetProperty("alsoAccepted", out var also) ? also : default;
@@ -60,8 +59,6 @@ internal sealed class WholeRecord
     public bool IsHonest { get; }
 
     public bool NeedsNorthernIreland { get; }
-
-    public bool HasFuel { get; }
 
     /// <summary>The outcome that is wanted.</summary>
     public string Outcome { get; }

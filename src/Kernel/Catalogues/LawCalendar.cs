@@ -2,8 +2,8 @@ using Findings;
 
 namespace Kernel.Catalogues;
 
-/// <summary>The known days on which rules, limits or documents change, for one fuel in one jurisdiction.</summary>
-internal sealed class LawCalendar(RuleCatalogue catalogue, string fuel, string jurisdiction)
+/// <summary>The known days on which rules, limits or documents change, for one fuel, or any, in one jurisdiction.</summary>
+internal sealed class LawCalendar(RuleCatalogue catalogue, string? fuel, string jurisdiction)
 {
     /// <summary>The first day after <paramref name="day"/> on which something changes, with what; null when nothing is known.</summary>
     public (DateOnly On, IReadOnlyList<LawChange> What)? After(DateOnly day) => Days()

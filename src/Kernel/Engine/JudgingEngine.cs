@@ -50,10 +50,10 @@ public sealed class JudgingEngine
 
     /// <summary>What the next known change after <paramref name="evaluation"/>'s law would make of it.</summary>
     /// <param name="evaluation">The whole evaluation.</param>
-    /// <param name="fuel">The fuel, as the record names it.</param>
+    /// <param name="fuel">The fuel, as the record names it; null where it does not.</param>
     /// <param name="jurisdiction">Whose law.</param>
     /// <param name="judgedBy">Judges the same once more by the law of a day.</param>
-    public NextChange NextChange(Evaluation evaluation, string fuel, string jurisdiction, Func<DateOnly, Evaluation> judgedBy)
+    public NextChange NextChange(Evaluation evaluation, string? fuel, string jurisdiction, Func<DateOnly, Evaluation> judgedBy)
     {
         ArgumentNullException.ThrowIfNull(evaluation);
         ArgumentNullException.ThrowIfNull(judgedBy);

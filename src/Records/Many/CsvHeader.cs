@@ -31,6 +31,7 @@ internal sealed class CsvHeader
         var header = new CsvHeader(names.Count);
         foreach (var (column, name) in names.Index())
             header.Add(column, name);
+        header.AddRequiredSections();
         if (GapsIn(header._root) > MostGaps)
             throw Refused($"The lists of the header leave out more than {MostGaps} items. Number their items from 0 without gaps.");
         return header;
@@ -47,7 +48,7 @@ internal sealed class CsvHeader
     /// <summary>Notes which places of the tree the row has something for.</summary>
     private static bool Fill(Node node, byte[][] cells, bool[] filled)
     {
-        var isFilled = node.Column is { } column && cells[column].Length > 0;
+        var isFilled = node.IsRequired || (node.Column is { } column && cells[column].Length > 0);
         foreach (var child in node.Children)
             isFilled |= Fill(child, cells, filled);
         return filled[node.Number] = isFilled;
@@ -74,6 +75,13 @@ internal sealed class CsvHeader
         // disturbedJoints beside disturbedJoints.0.place is right (the one for "none"); recordId beside recordId.x is not.
         if (node.Member is { IsList: false, IsSection: false } && node.Children.Count > 0)
             throw Refused($"'{Shown(name)}' has no members.");
+    }
+
+    /// <summary>No cell can say that a section is there with nothing in it, so one that no record can do without is there in every row.</summary>
+    private void AddRequiredSections()
+    {
+        foreach (var section in RecordMembers.Root.Where(member => member is { IsRequired: true, IsSection: true, IsList: false }))
+            _root.Child(section.Name, ref _nodes).IsRequired = true;
     }
 
     private static void Write(Utf8JsonWriter writer, byte[][] cells, bool[] filled, Node node)
@@ -162,6 +170,8 @@ internal sealed class CsvHeader
         public int? Column { get; set; }
 
         public RecordMember? Member { get; set; }
+
+        public bool IsRequired { get; set; }
 
         public bool IsList => Children.Count > 0 && _indexes.Count == Children.Count;
 

@@ -59,14 +59,21 @@ public class SectionValidator<T> : AbstractValidator<T> where T : class
     }
 
     /// <summary>Demands what members of the section owe each other.</summary>
-    /// <param name="place">The member that is named where it is not met; looked at only then.</param>
+    /// <param name="place">The member that is named where it is not met; the section that holds it may be absent.</param>
     /// <param name="isMet">Whether it is met.</param>
     /// <param name="code">One of <see cref="FaultCodes"/>.</param>
     /// <param name="detail">What is wrong.</param>
     protected void Demand<TValue>(Expression<Func<T, TValue>> place, Func<T, bool> isMet, string code, string detail)
     {
+        var name = NameOf(place.Body);
         demands.Add(isMet);
-        RuleFor(place).Must(_ => false).When(section => !isMet(section)).WithErrorCode(code).WithMessage(detail);
+        RuleFor(section => section).Custom((section, context) =>
+        {
+            if (!isMet(section))
+            {
+                context.AddFault(name, code, detail);
+            }
+        });
     }
 
     /// <summary>Demands something of each item of a list, which is named where it is not met.</summary>
@@ -81,6 +88,10 @@ public class SectionValidator<T> : AbstractValidator<T> where T : class
         demands.Add(section => get(section) is not { } items || items.All(item => isMet(section, item)));
         RuleForEach(place).Must(isMet).WithErrorCode(code).WithMessage(detail);
     }
+
+    /// <summary>C# names from the section to a member, such as <c>Appliance.Fuel</c>.</summary>
+    private static string NameOf(Expression place) =>
+        place is MemberExpression { Expression: MemberExpression outer } inner ? $"{NameOf(outer)}.{inner.Member.Name}" : ((MemberExpression)place).Member.Name;
 
     private static MethodInfo Own(string name) => typeof(SectionValidator<T>).GetMethod(name, BindingFlags.NonPublic | BindingFlags.Instance)!;
 

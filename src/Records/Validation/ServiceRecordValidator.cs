@@ -1,4 +1,5 @@
 using Records.Faults;
+using Records.Members;
 
 namespace Records.Validation;
 
@@ -16,9 +17,23 @@ public sealed class ServiceRecordValidator : SectionValidator<ServiceRecord>
             FaultCodes.OutOfOrder, "The previous visit must have finished before this one did.");
         Demand(r => r.Appliance.InstalledOn, r => !(IsFinished(r) && IsAfterVisit(r, r.Appliance?.InstalledOn)),
             FaultCodes.OutOfOrder, "The appliance cannot be installed after the visit.");
+        Demand(r => r.Appliance.Fuel, r => r.Appliance?.Fuel is not null || MayLackFuel(r),
+            FaultCodes.RequiredMember, $"{FaultTexts.Required(RecordMembers.At("/appliance/fuel"))} Only a visit without access, or one that was refused, can do without it, as long as nothing was measured, tested or fitted.");
         DemandOfEach(r => r.Instruments, (r, instrument) => !IsListedBefore(r.Instruments!, instrument),
             FaultCodes.DuplicateItem, "An instrument of this kind and serial number is listed already.");
     }
+
+    /// <summary>Nobody got to see which gas it is, and nothing on record speaks against that. A record in pieces without its appliance is no such visit.</summary>
+    private static bool MayLackFuel(ServiceRecord record) =>
+        record is
+        {
+            Appliance: not null,
+            Work.Result: WorkResult.NoAccess or WorkResult.Refused,
+            Combustion: null or { Readings: null or { Count: 0 }, AirInlet: null or { O2Percent: null, Co2Percent: null } },
+            GasSupply: null or { MeterStandingMbar: null, MeterOperatingMbar: null, ApplianceInletMbar: null, BurnerMbar: null, Rate: null },
+            TightnessTests: null or { Count: 0 },
+            PartsFitted: null or { Count: 0 },
+        };
 
     private static bool IsFinished(ServiceRecord record) => record.FinishedAt.Text is not null;
 

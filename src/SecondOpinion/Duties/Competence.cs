@@ -19,9 +19,9 @@ internal static class Competence
     /// <summary>One category for liquefied gas covers either (the trade assesses both together; from memory). Up to 70 kW net is domestic work.</summary>
     private static bool? Covers(Visit visit)
     {
-        if (visit.Record.Engineer?.Categories is not { Count: > 0 } categories)
+        if (visit.Record.Engineer?.Categories is not { Count: > 0 } categories || visit.Record.Appliance.Fuel is not { } burnt)
             return null;
-        var isNatural = visit.Record.Appliance.Fuel == Fuel.NaturalGas;
+        var isNatural = burnt == Fuel.NaturalGas;
         var held = categories.Where(one => one.ExpiresOn >= visit.One.AsOf && one.Fuel is { } fuel && (fuel == Fuel.NaturalGas) == isNatural).Select(one => one.Scope).ToHashSet();
         var isWorkplace = visit.Record.Premises?.Use == PremisesUse.Workplace;
         return visit.One.NetInputKw() > 70 ? held.Contains(CategoryScope.NonDomestic)

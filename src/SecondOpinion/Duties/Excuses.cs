@@ -32,7 +32,7 @@ internal sealed class Excuses(Visit visit)
         && row.What.Any(pattern => Pages.Meets(what, pattern) || Pages.Meets(pointer, pattern))
         && IsOfItem(row.Where, what)
         && row.LeftInUse switch { CountsInUse.Only => visit.IsInUse, CountsInUse.Not => visit.IsLeftOff, _ => true }
-        && row.Fuels?.Contains(visit.Record.Appliance.Fuel) != false
+        && (row.Fuels is null || (visit.Record.Appliance.Fuel is { } fuel && row.Fuels.Contains(fuel)))
         && row.Jobs?.Contains(visit.Record.JobType) != false
         && !row.NotJobs.Contains(visit.Record.JobType)
         && !(row.Source.Contains("(ca)", StringComparison.Ordinal) && MayAnalysisNotStandIn);

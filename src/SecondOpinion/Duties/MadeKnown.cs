@@ -20,7 +20,13 @@ internal static class MadeKnown
         var told = defect.Told ?? [];
         var isOwner = told.Any(one => one is ToldParty.Owner or ToldParty.LandlordOrAgent);
         var isResponsible = told.Contains(ToldParty.ResponsiblePerson);
-        var isElsewhere = told.Contains(visit.Record.Appliance.Fuel == Fuel.NaturalGas ? ToldParty.Transporter : ToldParty.Supplier);
+        var isElsewhere = visit.Record.Appliance.Fuel switch
+        {
+            Fuel.NaturalGas => told.Contains(ToldParty.Transporter),
+            Fuel.Propane or Fuel.Butane => told.Contains(ToldParty.Supplier),
+            // Whose gas it is, nobody says.
+            _ => told.Contains(ToldParty.Transporter) && told.Contains(ToldParty.Supplier),
+        };
         return visit.Record.Premises?.Use switch
         {
             PremisesUse.OwnerOccupied => isResponsible || isOwner || isElsewhere,

@@ -98,7 +98,7 @@ internal static class ShownDangers
     /// <summary>A plate that names another gas than the one burnt: what is fitted next will be for the wrong one (26(7), 5(1)).</summary>
     private static IEnumerable<Shown> WrongGas(Visit visit)
     {
-        if (visit.Record.Appliance.PlateFuel is { } plate && plate != visit.Record.Appliance.Fuel)
+        if (visit.Record.Appliance.PlateFuel is { } plate && visit.Record.Appliance.Fuel is { } burnt && plate != burnt)
             yield return new Shown("/appliance/plateFuel", ExpectedClass.AtRisk);
     }
 

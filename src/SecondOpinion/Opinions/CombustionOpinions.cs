@@ -153,7 +153,9 @@ internal static class CombustionOpinions
         if (least is null || most is null)
             return isOlder ? Advisory(at) : Missing(at);
 
-        (decimal all, (decimal Least, decimal Most) usually) = one.Record.Appliance.Fuel switch
+        if (one.Record.Appliance.Fuel is not { } fuel)
+            return Missing(at);
+        (decimal all, (decimal Least, decimal Most) usually) = fuel switch
         {
             Fuel.NaturalGas => (11.7m, (8.5m, 10.5m)),
             Fuel.Propane => (13.72m, (9.5m, 11.5m)),

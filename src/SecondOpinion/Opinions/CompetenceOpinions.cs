@@ -13,14 +13,14 @@ internal static class CompetenceOpinions
         ("licence-number-recorded", c => On("/engineer/licenceNumber", Given(c.Record.Engineer?.LicenceNumber) ? Outcome.Pass : Outcome.Missing)),
     ];
 
-    // Expired is outside the scope; without the net input nobody can say which scope serves.
+    // Expired is outside the scope; without the net input and the fuel nobody can say which scope serves.
     private static Outcome Category(Case c)
     {
-        if (c.NetInputKw() is not { } netKw)
+        if (c.NetInputKw() is not { } netKw || c.Record.Appliance.Fuel is not { } fuel)
             return Outcome.Missing;
 
         var held = (c.Record.Engineer?.Categories ?? [])
-            .Where(category => category.Fuel == c.Record.Appliance.Fuel && category.ExpiresOn >= c.Day())
+            .Where(category => category.Fuel == fuel && category.ExpiresOn >= c.Day())
             .Select(category => category.Scope)
             .ToHashSet();
         var isSmall = c.Limit("domestic-scope-input")!.Holds(netKw);

@@ -34,7 +34,9 @@ internal static class GasPressureOpinions
     {
         if (one.Record.GasSupply?.ApplianceInletMbar is not { } inlet)
             return Examination.PressureNotMeasured(one, Inlet);
-        var (least, most, lowest, highest) = one.Record.Appliance.Fuel switch
+        if (one.Record.Appliance.Fuel is not { } fuel)
+            return Missing(Inlet);
+        var (least, most, lowest, highest) = fuel switch
         {
             // No figure makes a low pressure of natural gas unsafe by itself: rate and burn decide.
             Fuel.NaturalGas => (17m, 25m, decimal.MinValue, 25m),
@@ -60,7 +62,9 @@ internal static class GasPressureOpinions
     private static Opinion Loss(Case one)
     {
         var supply = one.Record.GasSupply;
-        var isNatural = one.Record.Appliance.Fuel == Fuel.NaturalGas;
+        if (one.Record.Appliance.Fuel is not { } fuel)
+            return Missing();
+        var isNatural = fuel == Fuel.NaturalGas;
         if (!isNatural && supply?.MeterKind == MeterKind.None)
             return NotApplicable();
         if (!isNatural && supply?.MeterKind is null)
@@ -77,7 +81,9 @@ internal static class GasPressureOpinions
     {
         const string At = "/gasSupply/meterOperatingMbar";
         var supply = one.Record.GasSupply;
-        if (one.Record.Appliance.Fuel != Fuel.NaturalGas)
+        if (one.Record.Appliance.Fuel is not { } fuel)
+            return Missing();
+        if (fuel != Fuel.NaturalGas)
             return NotApplicable();
         if (supply?.MeterOperatingMbar is not { } pressure)
             return Examination.PressureNotMeasured(one, At);
@@ -90,7 +96,9 @@ internal static class GasPressureOpinions
     private static Opinion MeterStanding(Case one)
     {
         const string At = "/gasSupply/meterStandingMbar";
-        var (supply, fuel) = (one.Record.GasSupply, one.Record.Appliance.Fuel);
+        if (one.Record.Appliance.Fuel is not { } fuel)
+            return Missing();
+        var supply = one.Record.GasSupply;
         if (supply?.MeterStandingMbar is not { } standing)
             return fuel == Fuel.NaturalGas ? Examination.PressureNotMeasured(one, At) : NotApplicable();
         var most = fuel switch { Fuel.NaturalGas => 25, Fuel.Propane => 45, _ => 35 };
@@ -102,7 +110,7 @@ internal static class GasPressureOpinions
     }
 
     private static Opinion Part(Case one, FittedPart part, string at) =>
-        part.ForFuel is null ? Advisory(at) : part.ForFuel == one.Record.Appliance.Fuel ? Pass(at) : AtRisk(at);
+        one.Record.Appliance.Fuel is null ? Missing(at) : part.ForFuel is null ? Advisory(at) : part.ForFuel == one.Record.Appliance.Fuel ? Pass(at) : AtRisk(at);
 
     private static Opinion RegulatorSeal(Case one)
     {

@@ -123,9 +123,13 @@ internal static class GraveHistoryOpinions
         var appliance = one.Record.Appliance;
         if (!Named(appliance.Maker) && Named(before.Maker))
             return Missing(At);
+        if (Differ(appliance.Maker, before.Maker))
+            return Advisory(At);
+        if (appliance.Fuel is null && Named(before.Fuel))
+            return Missing(At);
         var fuel = WireNames.Of(appliance.Fuel);
         var isConverted = (one.Record.PartsFitted ?? []).Any(part => part.ForFuel == appliance.Fuel);
-        return Differ(appliance.Maker, before.Maker) || Differ(appliance.Model, before.Model) || (Differ(fuel, before.Fuel) && !isConverted)
+        return Differ(appliance.Model, before.Model) || (Differ(fuel, before.Fuel) && !isConverted)
             ? Advisory(At)
             : Pass(At);
     }

@@ -27,7 +27,7 @@ internal static class HeatInputOpinions
             return NotTimed(one, At);
         return (one.Record.Appliance.Fuel, rate.CalorificValueMjPerM3) switch
         {
-            (_, null) => Missing(At),
+            (null, _) or (_, null) => Missing(At),
             (Fuel.NaturalGas, >= 37.5m and <= 43) or (Fuel.Propane, >= 93 and <= 96) or (Fuel.Butane, >= 116 and <= 126) => Pass(At),
             _ => Advisory(At),
         };

@@ -28,7 +28,7 @@ internal static class PlausibilityOpinions
     private static Outcome PlateFuel(Case c)
     {
         var appliance = c.Record.Appliance;
-        return appliance.PlateFuel is not { } plate ? Outcome.Missing
+        return appliance.PlateFuel is not { } plate || appliance.Fuel is null ? Outcome.Missing
             : plate == appliance.Fuel ? Outcome.Pass
             : c.Record.PartsFitted?.Any(part => part.ForFuel == appliance.Fuel) == true ? Outcome.Advisory
             : Outcome.Unsafe;

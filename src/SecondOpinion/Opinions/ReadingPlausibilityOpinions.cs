@@ -31,7 +31,9 @@ internal static class ReadingPlausibilityOpinions
     private static Outcome? Co2AgreesWithO2(Case c, CombustionReading reading)
     {
         var allowed = c.Limit("co2-from-o2-deviation")!.Max!.Value;
-        var most = (c.Record.Appliance.Fuel switch
+        if (c.Record.Appliance.Fuel is not { } fuel)
+            return Outcome.Missing;
+        var most = (fuel switch
         {
             Fuel.NaturalGas => GasFamily.NaturalGas,
             Fuel.Propane => GasFamily.Propane,

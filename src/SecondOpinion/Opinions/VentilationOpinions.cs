@@ -27,7 +27,9 @@ internal static class VentilationOpinions
 
     private static Opinion LpgBelowGround(Case one)
     {
-        if (one.Record.Appliance.Fuel == Fuel.NaturalGas)
+        if (one.Record.Appliance.Fuel is not { } fuel)
+            return Missing();
+        if (fuel == Fuel.NaturalGas)
             return NotApplicable();
         return one.Record.Premises?.BelowGround is { } below ? below ? AtRisk(Premises) : Pass(Premises) : Missing(Premises);
     }

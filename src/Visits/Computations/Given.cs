@@ -41,8 +41,8 @@ internal sealed record Given(string Name, object? Value)
     /// <summary>The result of another figure.</summary>
     public static Given Of(string name, Figure? figure) => new(name, figure?.Value) { Figure = figure, Uncertainty = (double?)figure?.Uncertainty };
 
-    /// <summary>The fuel.</summary>
-    public static Given Fuel(GasFamily gas) => new("fuel", (GasFamily?)gas) { At = FuelPointer, IsExact = true };
+    /// <summary>The fuel; null where the record does not name it.</summary>
+    public static Given Fuel(GasFamily? gas) => new("fuel", gas) { At = FuelPointer, IsExact = true };
 
     /// <summary>A day.</summary>
     public static Given Day(string name, DateOnly? day, params string[] pointers) => new(name, day) { At = pointers, IsExact = true };

@@ -29,7 +29,7 @@ internal static class GasRateFigures
         var metered = Given.Of("gasRateM3PerHour", visit.MeasuredGrossKw is null ? null : rate);
         var calorificValue = sheet.Read(visit.Record.GasSupply?.Rate?.CalorificValueMjPerM3);
         var gross = sheet.Add(GasRateComputations.HeatInputGross, Subject, [metered, calorificValue]);
-        var net = sheet.Add(GasRateComputations.HeatInputNet, Subject, [Given.Fuel(visit.GasFamily), Given.Of("heatInputGrossKw", gross)]);
+        var net = sheet.Add(GasRateComputations.HeatInputNet, Subject, [sheet.Fuel, Given.Of("heatInputGrossKw", gross)]);
 
         sheet.Add(GasRateComputations.HeatInputCorrected, Subject,
         [

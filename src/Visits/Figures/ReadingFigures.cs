@@ -15,7 +15,7 @@ internal static class ReadingFigures
 
     private static void Add(Worksheet sheet, string subject, CombustionReading reading, HeatInputFigures heatInput)
     {
-        var fuel = Given.Fuel(sheet.Visit.GasFamily);
+        var fuel = sheet.Fuel;
         var co = sheet.Read(reading.CoPpm, subject);
         var co2 = sheet.Read(reading.Co2Percent, subject);
         var o2 = sheet.Read(reading.O2Percent, subject);

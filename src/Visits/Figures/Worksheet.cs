@@ -15,6 +15,9 @@ internal sealed class Worksheet(Visit visit)
 
     public IReadOnlyList<Figure> Figures => _figures;
 
+    /// <summary>The fuel.</summary>
+    public Given Fuel => Given.Fuel(visit.Appliance.Fuel is null ? null : visit.GasFamily);
+
     /// <summary>
     /// A number of the record, named by the expression that reads it, as <see cref="Look"/> does; below <paramref name="subject"/>
     /// where the expression begins with a subject.

@@ -52,7 +52,7 @@ internal sealed class PairsOfStates
     private static IEnumerable<string?> StatesOf(RecordMember member)
     {
         IEnumerable<string?> values = member.ClrType == typeof(bool) ? ["true", "false"] : Records.States.ValuesOf(member);
-        return member.IsRequired ? values : values.Append(null);
+        return Records.States.IsAlwaysThere(member) ? values : values.Append(null);
     }
 
     private static IEnumerable<int> StatesIn(JsonObject record, RecordMember member)

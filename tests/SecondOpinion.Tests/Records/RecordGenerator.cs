@@ -36,6 +36,19 @@ internal static class RecordGenerator
         }
     }
 
+    /// <summary>The record of a number as of a visit on which nobody got to the boiler, without its fuel and without what would ask for it.</summary>
+    public static GeneratedRecord WithoutFuel(int number)
+    {
+        var made = Make(number);
+        return With(number, [.. made.Changes, new("/work/result", number % 2 == 0 ? "noAccess" : "refused"), .. AskForFuel.Select(pointer => new Change(pointer, null))])!;
+    }
+
+    private static readonly string[] AskForFuel =
+    [
+        "/appliance/fuel", "/combustion/readings", "/combustion/airInlet", "/gasSupply/meterStandingMbar", "/gasSupply/meterOperatingMbar", "/gasSupply/applianceInletMbar",
+        "/gasSupply/burnerMbar", "/gasSupply/rate", "/tightnessTests", "/partsFitted",
+    ];
+
     /// <summary>The example record with only these changes; null where it would have a fault.</summary>
     public static GeneratedRecord? With(int number, IEnumerable<Change> changes)
     {

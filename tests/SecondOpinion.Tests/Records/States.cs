@@ -44,7 +44,7 @@ internal static class States
     /// <summary>A state of a member that is neither a section nor a list of sections; null: absent.</summary>
     public static JsonNode? Draw(RecordMember member, DateOnly visit, Dice dice)
     {
-        if (!member.IsRequired && dice.Chance(0.15))
+        if (!IsAlwaysThere(member) && dice.Chance(0.15))
             return null;
         if (member is { IsList: true, AllowedValues.Count: > 0 })
             return new JsonArray([.. Enumerable.Range(0, dice.UpTo(4)).Select(_ => (JsonNode)dice.OneOf(member.AllowedValues))]);
@@ -60,6 +60,9 @@ internal static class States
             return DrawMoment(visit, dice);
         return dice.OneOf(KnownValues.Texts.GetValueOrDefault(member.Pattern, Texts));
     }
+
+    /// <summary>Required; the fuel is, but for the few records that <see cref="RecordGenerator.WithoutFuel"/> makes.</summary>
+    public static bool IsAlwaysThere(RecordMember member) => member.IsRequired || member.Pattern == "/appliance/fuel";
 
     /// <summary>The values of a choice; none for another member.</summary>
     public static IReadOnlyList<string> ValuesOf(RecordMember member) => member.Pattern == "/jurisdiction" ? KnownValues.Jurisdictions : member.AllowedValues;

@@ -7,6 +7,7 @@ using ComplianceApi.Problems;
 using Findings;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Records;
+using Records.Faults;
 using Rules;
 using Storage;
 using Storage.Keys;
@@ -37,7 +38,7 @@ public static class EvaluationRoutes
         var routes = v1.MapGroup("/evaluations").WithTags("Evaluations").NeverCached().Fails(ProblemKind.StoreUnavailable);
         routes.MapPost("", Create).WithName("createEvaluation").Needs(KeyScope.Evaluate).Takes(Shown, Store, AsOf, NextChange).Accepts<ServiceRecord>("application/json")
             .WithMetadata(new BodyExample(() => typeof(RuleIds).Assembly.GetManifestResourceStream("example-record.json")!))
-            .WithMetadata(Key)
+            .WithMetadata(Key, new BeyondSchema(FaultCodes.RequiredMember))
             .Fails(ProblemKind.UnreadableBody, ProblemKind.KeyInFlight, ProblemKind.BodyTooLarge, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody, ProblemKind.KeyReused, ProblemKind.TooSlow);
         routes.MapGet("/{evaluationId}", Get).WithName("getEvaluation").Needs(KeyScope.Read).Takes(Shown).Revalidated().Fails(ProblemKind.NotFound)
             .WithMetadata(new AnswerHeader(200, "Link", "The evaluation that has superseded this one, with rel=successor-version; absent while none has."));
