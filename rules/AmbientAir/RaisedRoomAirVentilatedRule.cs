@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.AmbientAir;
@@ -7,6 +8,7 @@ namespace Rules.AmbientAir;
 [Id(RuleIds.RaisedRoomAirVentilated), Topic(Topics.AmbientAir), Cites("BS-7967", "6.2.2")]
 [Title("A room with raised carbon monoxide is aired")]
 [Why("In a closed room CO lingers after its source has been turned off. People go on breathing it until windows and doors are opened, and what is left spoils the next sweep.")]
+[Serves(Part.RoomAired)]
 [Uses(LimitIds.AmbientCo)]
 [AppliesBy("/ambientCo/beforePpm", "/ambientCo/runningPeakPpm", "/ambientCo/afterPpm")]
 [Coverage(Coverage.Full, "the record states it")]

@@ -9,6 +9,7 @@ namespace Rules.Condensate;
 [Title("The condensate trap is cleaned at each annual service")]
 [Why("Debris washed out of the heat exchanger settles in the trap and blocks it. Condensate then backs up into the boiler, which gurgles, locks out or floods its own combustion chamber.")]
 [Serves(Part.Trap, AtMost = Weight.Should)]
+[Serves(Part.TrapOfService, AtMost = Weight.Should)]
 [AppliesBy("/appliance/condensing")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class TrapCleanedRule : VisitRule

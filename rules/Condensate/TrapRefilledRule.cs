@@ -10,6 +10,7 @@ namespace Rules.Condensate;
 [Title("The condensate trap is filled again: a dry trap lets products out")]
 [Why("An empty trap lets flue gas out into the room through the condensate pipe. Cleaning empties it, and nothing on the front of the boiler shows that it was left dry.")]
 [Serves(Part.Trap)]
+[Serves(Part.TrapOfService)]
 [Uses(LimitIds.AmbientCo)]
 [AppliesBy("/appliance/condensing")]
 [Coverage(Coverage.Full, "the record states it")]

@@ -16,9 +16,11 @@ public sealed class AnnualServiceRule : CallRule
 
     private void OweAll(Visit visit)
     {
-        Owe(visit, Weight.Must, "/jobType", Part.FireSide, Part.Trap, Part.Analysis);
+        Owe(visit, Weight.Must, "/jobType", Part.FireSide, Part.TrapOfService, Part.Analysis);
         Owe(visit, Weight.Should, "/jobType",
-            Part.FireSideDetails, Part.Water, Part.SealedSystem, Part.ReliefValve, Part.FillingLoop, Part.Condensate, Part.Electrics, Part.EarthAndPolarity, Part.RoomAirBefore, Part.RoomAirRunning,
+            Part.FireSideDetails, Part.Water, Part.Condensate, Part.Electrics, Part.EarthAndPolarity, Part.RoomAirBefore, Part.RoomAirRunning,
             Part.RoomAirAfter, Part.Pressure, Part.Rate, Part.FlueSupports, Part.Terminal, Part.AirInlet, Part.Case, Part.Regulator, Part.Pipework, Part.NextVisit);
+        if (!visit.IsOpenVented())
+            Owe(visit, Weight.Should, "/water/systemType", Part.SealedSystem, Part.ReliefValve, Part.FillingLoop);
     }
 }

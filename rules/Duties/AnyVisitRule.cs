@@ -16,12 +16,10 @@ public sealed class AnyVisitRule : CallRule
 
     private void OweAll(Visit visit)
     {
-        if (!visit.HadNoAccessToPremises)
-            Owe(visit, Weight.Must, null, Part.Left);
         if (visit.HadNoAccess)
             return;
 
-        Owe(visit, Weight.Must, null, Part.Competence);
+        Owe(visit, Weight.Must, null, Part.Left, Part.Competence);
         Owe(visit, Weight.Should, null, Part.Plate, Part.Paper, Part.AlarmOwed, Part.TraceFigures);
     }
 }

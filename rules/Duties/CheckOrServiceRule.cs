@@ -11,7 +11,7 @@ public sealed class CheckOrServiceRule : CallRule
     public override void Define()
     {
         Visit visit = default!;
-        When().Match(() => visit, v => v.Record.JobType != JobType.Repair && !v.HadNoAccess);
-        Then().Do(_ => Owe(visit, Weight.Must, "/jobType", Part.Flue, Part.Air, Part.Draught, Part.PressureOrRate, Part.SafetyDevices));
+        When().Match(() => visit, v => v.Record.JobType != JobType.Repair && !v.HadNoAccess && !v.IsAnInstallationPutOff());
+        Then().Do(_ => Owe(visit, Weight.Must, "/jobType", Part.Flue, Part.FlueEffective, Part.Air, Part.Draught, Part.PressureOrRate, Part.SafetyDevices));
     }
 }

@@ -10,14 +10,16 @@ public sealed class NewBoilerInstalledRule : CallRule
     public override void Define()
     {
         Visit visit = default!;
-        When().Match(() => visit, v => v.IsNewBoiler != false && !v.HadNoAccess);
+        When().Match(() => visit, v => v.IsNewBoiler != false && !v.HadNoAccess && !v.IsAnInstallationPutOff());
         Then().Do(_ => OweAll(visit));
     }
 
     private void OweAll(Visit visit)
     {
-        Owe(visit, Weight.Must, "/commissioning/newBoiler", Part.Commission, Part.Pressure, Part.Analysis, Part.Pipework, Part.Case, Part.Trap);
+        Owe(visit, Weight.Must, "/commissioning/newBoiler", Part.Commission, Part.Pressure, Part.Analysis, Part.Pipework, Part.Case, Part.TrapOfService);
         Owe(visit, Weight.Should, "/commissioning/newBoiler",
-            Part.CommissionPaper, Part.Rate, Part.Water, Part.SealedSystem, Part.Condensate, Part.Electrics, Part.RoomAirBefore, Part.RoomAirRunning, Part.RoomAirAfter, Part.Regulator);
+            Part.CommissionPaper, Part.Rate, Part.Water, Part.Condensate, Part.Electrics, Part.RoomAirBefore, Part.RoomAirRunning, Part.RoomAirAfter, Part.Regulator);
+        if (!visit.IsOpenVented())
+            Owe(visit, Weight.Should, "/water/systemType", Part.SealedSystem);
     }
 }

@@ -3,11 +3,13 @@ namespace Rules.Duties;
 /// <summary>The parts of duties. What stands before the slash is the kind of duty, as duties.json names it.</summary>
 public static class Part
 {
+    public const string Parts = "identify/parts";
     public const string Left = "identify/left";
     public const string Plate = "identify/plate";
     public const string Paper = "identify/paper";
     public const string Competence = "competence";
     public const string Flue = "examineAfterWork/flue";
+    public const string FlueEffective = "examineAfterWork/flueEffective";
     public const string Air = "examineAfterWork/air";
     public const string Draught = "examineAfterWork/draught";
     public const string PressureOrRate = "examineAfterWork/pressureOrRate";
@@ -27,7 +29,8 @@ public static class Part
     public const string AirInlet = "proveFlue/airInlet";
     public const string FireSide = "serviceFireSide/inspected";
     public const string FireSideDetails = "serviceFireSide/details";
-    public const string Trap = "fillTrap";
+    public const string Trap = "fillTrap/opened";
+    public const string TrapOfService = "fillTrap/service";
     public const string Water = "waterCondensateElectrics/water";
     public const string SealedSystem = "waterCondensateElectrics/sealedSystem";
     public const string ReliefValve = "waterCondensateElectrics/reliefValve";
@@ -37,6 +40,7 @@ public static class Part
     public const string EarthAndPolarity = "waterCondensateElectrics/earthAndPolarity";
     public const string RoomAirBefore = "roomAir/before";
     public const string RoomAirRunning = "roomAir/running";
+    public const string RoomAired = "roomAir/aired";
     public const string RoomAirAfter = "roomAir/after";
     public const string SafetyDevices = "safetyDevices";
     public const string LandlordItems = "landlordRecord/items";
@@ -49,13 +53,14 @@ public static class Part
     public const string AlarmSounded = "alarmWithoutFault";
     public const string AlarmOwed = "alarmOwed";
     public const string TraceFigures = "traceFigures";
+    public const string Escape = "escapeGasLeftOff";
     public const string History = "history";
 
     /// <summary>What can only be seen on a boiler that runs.</summary>
     public static readonly IReadOnlyList<string> OfARunningBoiler =
-        [Draught, PressureOrRate, Pressure, Rate, Combustion, Analysis, AirInlet, RoomAirRunning, SafetyDevices];
+        [FlueEffective, Case, Draught, PressureOrRate, Pressure, Rate, Combustion, Analysis, AirInlet, RoomAirRunning, SafetyDevices];
 
     /// <summary>What a job that was broken off leaves to the next visit, besides.</summary>
     public static readonly IReadOnlyList<string> OfTheRestOfTheJob =
-        [FireSide, FireSideDetails, Water, SealedSystem, Condensate, Electrics, RoomAirBefore, RoomAirAfter, LandlordItems, LandlordPipework, Commission, CommissionPaper];
+        [FireSide, FireSideDetails, TrapOfService, Water, SealedSystem, Condensate, Electrics, RoomAirBefore, RoomAirAfter, LandlordItems, LandlordPipework, Commission, CommissionPaper];
 }

@@ -11,6 +11,6 @@ public sealed class RoomAirRaisedRule : CallRule
     {
         Visit visit = default!;
         When().Match(() => visit, v => v.HadRaisedRoomAir());
-        Then().Do(_ => Owe(visit, Weight.Must, "/ambientCo/beforePpm", Part.RoomAirRunning));
+        Then().Do(_ => Owe(visit, Weight.Must, "/ambientCo/beforePpm", Part.RoomAirRunning, Part.RoomAired));
     }
 }

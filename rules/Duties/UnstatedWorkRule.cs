@@ -11,6 +11,6 @@ public sealed class UnstatedWorkRule : CallRule
     {
         Visit visit = default!;
         When().Match(() => visit, v => v.IsARepairWithoutWord());
-        Then().Do(_ => Owe(visit, Weight.Must, "/work/touched", Part.Flue, Part.Air, Part.Draught, Part.PressureOrRate, Part.SafetyDevices));
+        Then().Do(_ => Owe(visit, Weight.Must, "/work/touched", Part.Flue, Part.FlueEffective, Part.Air, Part.Draught, Part.PressureOrRate, Part.SafetyDevices));
     }
 }

@@ -14,7 +14,7 @@ public sealed class WaterWorkRule : CallRule
         Visit visit = default!;
         Touched touched = default!;
         When()
-            .Match(() => visit)
+            .Match(() => visit, v => !v.IsOpenVented())
             .Match(() => touched, t => t.Part == TouchedPart.WaterSide);
         Then().Do(_ => OweBecause(visit, Weight.Must, touched.Because, Part.ReliefValve, Part.FillingLoop));
     }

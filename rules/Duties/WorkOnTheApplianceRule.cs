@@ -16,6 +16,6 @@ public sealed class WorkOnTheApplianceRule : CallRule
         When()
             .Match(() => visit, v => !v.IsRemoval())
             .Match(() => touched, t => t.Part != TouchedPart.Pipework && t.Part != TouchedPart.Controls);
-        Then().Do(_ => OweBecause(visit, Weight.Must, touched.Because, Part.Flue, Part.Air, Part.Draught, Part.PressureOrRate, Part.SafetyDevices));
+        Then().Do(_ => OweBecause(visit, Weight.Must, touched.Because, Part.Flue, Part.FlueEffective, Part.Air, Part.Draught, Part.PressureOrRate, Part.SafetyDevices));
     }
 }

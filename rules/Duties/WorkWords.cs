@@ -81,4 +81,17 @@ internal static class WorkWords
 
     /// <summary>A carbon monoxide alarm sounded, and somebody got to the boiler.</summary>
     public static bool AlarmHadSounded(this Visit visit) => visit.Record.CoAlarm?.ActivatedSinceLastVisit == true && !visit.HadNoAccess;
+
+    /// <summary>A system that the record states to be open-vented; one that it does not state may be sealed.</summary>
+    public static bool IsOpenVented(this Visit visit) => visit.Record.Water?.SystemType == WaterSystemType.OpenVented;
+
+    /// <summary>A new boiler whose installation was broken off, and which was left off.</summary>
+    public static bool IsAnInstallationPutOff(this Visit visit) =>
+        visit.Record.JobType == JobType.Commissioning && visit.IsRunningPutOff && visit.Record.Work?.Result is not (null or WorkResult.CarriedOut);
+
+    /// <summary>The record speaks of an escape.</summary>
+    public static bool SpeaksOfAnEscape(this Visit visit) => visit.Record.Escape is not null;
+
+    /// <summary>A repair, of which the parts that were fitted say what was worked on.</summary>
+    public static bool IsARepair(this Visit visit) => visit.Record.JobType == JobType.Repair && !visit.HadNoAccess;
 }

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.GasPressure;
@@ -8,6 +9,7 @@ namespace Rules.GasPressure;
 [Id(RuleIds.PartForThisGas), Topic(Topics.GasPressure), Cites("GSIUR-1998", "5(1)")]
 [Title("A part that was fitted is made for the gas that the appliance burns")]
 [Why("Natural gas and LPG need injectors of different sizes, so a part for the wrong gas feeds far too much or too little. The flame then soots, lifts or makes CO, and regulation 5 calls for fittings of a type right for the gas.")]
+[Serves(Part.Parts)]
 [Expects("/partsFitted")]
 [Coverage(Coverage.MayUnderReport, "soundness, strength and size of a part are no members")]
 public sealed class PartForThisGasRule : ComplianceRule<FittedPart>

@@ -10,6 +10,8 @@ namespace Rules.Joints;
 [Title("Where the combustion chamber of a condensing boiler was opened or a new boiler was connected, the gas joint that had to be made for it is listed")]
 [Why("As a rule the burner of a premix boiler comes out with its gas pipe, and every new boiler has a gas connection made on site. A gas joint that nobody lists is one that nobody tests.")]
 [Serves(Part.GasJoints)]
+[Serves(Part.FireSideDetails, AtMost = Weight.Should, Of = "/heatExchanger/topPlateRemoved")]
+[Serves(Part.FireSideDetails, AtMost = Weight.Should, Of = "/heatExchanger/cleaned")]
 [Expects("/disturbedJoints"), AppliesBy("/heatExchanger/topPlateRemoved", "/heatExchanger/cleaned", "/appliance/condensing")]
 [Coverage(Coverage.MayOverReport, "some burners come out without opening a gas joint")]
 public sealed class GasJointListedRule : VisitRule

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Rules.AmbientAir;
+using Rules.Duties;
 using Rules.Tightness;
 using Visits;
 
@@ -9,6 +10,7 @@ namespace Rules.UnsafeSituation;
 [Id(RuleIds.EscapeMadeSafe), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "37"), Cites("GSMR-1996", "7")]
 [Title("After an escape, known, suspected or shown by the record, the gas is shut off and the emergency provider's reference recorded; carbon monoxide from an appliance counts")]
 [Why("Gas or carbon monoxide (CO) that goes on escaping can kill people in the house and reach neighbours through floors and walls. The law calls for the supply to be shut off at once, and a reference shows that help was called.")]
+[Serves(Part.Escape)]
 [Uses(LimitIds.AmbientCoCeiling, LimitIds.PerceptibleMovementWater, LimitIds.PerceptibleMovementElectronic, LimitIds.StatedDropShare,
     LimitIds.TightnessTablePipe, LimitIds.PermittedDropEdition3None28, LimitIds.PermittedDropEdition3None35,
     LimitIds.PermittedDropEdition3U628, LimitIds.PermittedDropEdition3U635, LimitIds.PermittedDropEdition3U1628,

@@ -8,7 +8,7 @@ namespace Rules.Water;
 [Id(RuleIds.ReliefDischarge), Topic(Topics.Water), Cites("BS-6798"), CommonPractice]
 [Title("The relief valve discharges where it can scald nobody")]
 [Why("Relief valves lift without warning and let out water that can be near boiling. A discharge over a path, in a cupboard or at face height scalds whoever happens to be there.")]
-[Serves(Part.ReliefValve)]
+[Serves(Part.ReliefValve, AtMost = Weight.Should)]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class ReliefDischargeRule : WaterRule
 {

@@ -43,6 +43,9 @@ public sealed class ServesAttribute(string part) : Attribute
 
     /// <summary>The most that silence of this demand weighs, however grave the duty.</summary>
     public Weight AtMost { get; init; } = Weight.Must;
+
+    /// <summary>The member of which alone this is said, an asterisk for any element; absent: of all that no other serving names.</summary>
+    public string? Of { get; init; }
 }
 
 /// <summary>The text of the argument is the name of a member of the record: the compiler refuses an expression that names none.</summary>

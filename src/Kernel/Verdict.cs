@@ -46,6 +46,9 @@ public sealed class Verdict : IStatement
     /// <summary>Pointers of what the rule would need to see.</summary>
     public IReadOnlyList<string> Missing { get; private set; }
 
+    /// <summary>Those of them of which the visit only should show something, where <see cref="Weight"/> is a must.</summary>
+    public IReadOnlyList<string> OnlyShould { get; private set; } = [];
+
     /// <summary>The limit that decided.</summary>
     public Limit? Limit { get; private set; }
 
@@ -151,21 +154,28 @@ public sealed class Verdict : IStatement
     /// <summary>What the rule asks for can only be seen on a boiler that runs, and this one was left off.</summary>
     internal static Verdict PutOff { get; } = new(Outcome.NotApplicable, $"the boiler was left off: to be done before it is used again");
 
-    /// <summary>The same with what it weighs that something is missing.</summary>
-    internal Verdict Weighing(Weight weight)
+    /// <summary>The same with what it weighs that something is missing: of <paramref name="must"/>, of what only <paramref name="should"/> be there.</summary>
+    internal Verdict Weighing(IReadOnlyList<string> must, IReadOnlyList<string> should)
     {
         var own = (Verdict)MemberwiseClone();
-        own.Weight = weight;
+        var isMust = must.Count > 0 || should.Count == 0;
+        (own.Weight, own.Missing, own.OnlyShould) = isMust ? (Findings.Weight.Must, must, should) : (Findings.Weight.Should, should, []);
         return own;
     }
 
-    /// <summary>The same without the questions that a reason answers; with none left that was all, an advisory that names the reason.</summary>
-    internal Verdict WithReason(IReadOnlyList<string> stillMissing, string because)
+    /// <summary>The same as an advisory: nothing is left to ask for, since a reason answers what was.</summary>
+    internal Verdict ForReason(string because)
     {
         var own = (Verdict)MemberwiseClone();
-        own.Missing = stillMissing;
-        if (stillMissing.Count == 0 && Outcome == Outcome.Missing)
-            (own.Outcome, own.Message, own.NotDone) = (Outcome.Advisory, $"not done: {because}", true);
+        (own.Missing, own.Outcome, own.Message, own.NotDone) = ([], Outcome == Outcome.Missing ? Outcome.Advisory : Outcome, Outcome == Outcome.Missing ? $"not done: {because}" : Message, true);
+        return own;
+    }
+
+    /// <summary>The same without questions.</summary>
+    internal Verdict WithoutQuestions()
+    {
+        var own = (Verdict)MemberwiseClone();
+        own.Missing = [];
         return own;
     }
 

@@ -12,19 +12,18 @@ public sealed partial class Visit
     public bool HadNoAccess => _hadNoAccess ??=
         Record.Work?.Result is WorkResult.NoAccess or WorkResult.NoAccessToAppliance or WorkResult.Refused && !HasTraceOfWork;
 
-    /// <summary>Nobody got into the premises, so that nobody saw how the boiler was left.</summary>
-    public bool HadNoAccessToPremises => HadNoAccess && Record.Work?.Result == WorkResult.NoAccess;
-
     /// <summary>Something is recorded that nobody has who did not get to the boiler.</summary>
     public bool HasTraceOfWork => Record.Combustion?.Readings is { Count: > 0 } || Record.PartsFitted is { Count: > 0 } || Record.DisturbedJoints is { Count: > 0 }
         || Record.TightnessTests is { Count: > 0 } || Record.GasSupply?.ApplianceInletMbar is not null || Record.GasSupply?.Rate is not null;
 
     /// <summary>
     /// The boiler was left off for a reason that the record gives, so that what only a running one shows is put off: it was left off for want of
-    /// gas or parts, for a danger, or because somebody wished it so.
+    /// gas or parts, for a danger, or because somebody wished it so; or it stays on against advice, and nobody may fire it.
     /// </summary>
-    public bool IsRunningPutOff => IsLeftOutOfUse
-        && (Appliance.LeftOffBecause is not null || Record.Work?.Result is WorkResult.GasOff or WorkResult.AwaitingParts or WorkResult.StoppedForDanger || IsMadeSafe);
+    public bool IsRunningPutOff => _isRunningPutOff ??= RecordedDefects.Any(defect => defect.IsRefusalDealtWith())
+        || (IsLeftOutOfUse && (Appliance.LeftOffBecause is not null || Record.Work?.Result is WorkResult.GasOff or WorkResult.AwaitingParts or WorkResult.StoppedForDanger || IsMadeSafe));
+
+    private bool? _isRunningPutOff;
 
     private bool? _hadNoAccess;
 }

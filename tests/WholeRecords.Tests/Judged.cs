@@ -8,7 +8,7 @@ using Visits.Judging;
 namespace WholeRecords.Tests;
 
 /// <summary>What the rules of today say of a whole record. Null where it is refused.</summary>
-internal sealed record Judged(WholeRecord Whole, string? Outcome, bool? MayClose)
+internal sealed record Judged(WholeRecord Whole, string? Outcome, bool? MayClose, Findings.Evaluation? Said = null)
 {
     /// <summary>Behind the last visit, so that each has happened, on whatever day the tests run.</summary>
     private static readonly DateTimeOffset ReceivedAt = new(2026, 12, 31, 12, 0, 0, TimeSpan.Zero);
@@ -30,6 +30,8 @@ internal sealed record Judged(WholeRecord Whole, string? Outcome, bool? MayClose
             var judged = new List<Judged>();
             foreach (var whole in WholeRecord.All)
                 judged.Add(await OneAsync(whole));
+            if (Environment.GetEnvironmentVariable("DUMP_WHOLE") is { } dump)
+                File.WriteAllLines(dump, judged.Select(one => System.Text.Json.JsonSerializer.Serialize(new { one.Whole.Name, one.Outcome, one.MayClose, one.Said?.Closing.ClosesAs, blocked = one.Said?.Closing.BlockedBy, missing = one.Said?.Missing.Select(item => $"{item.Pointer} < {string.Join(',', item.NeededBy)}"), not = one.Said?.NotLookedAt.Select(item => $"{item.Pointer} < {string.Join(',', item.NeededBy)}"), bad = one.Said?.Findings.Where(f => f.Outcome is Findings.Outcome.Unsafe or Findings.Outcome.Advisory or Findings.Outcome.Error).Select(f => $"{f.Outcome} {f.RuleId} {f.Subject}: {f.Message}"), duties = one.Said?.Duties.Select(d => $"{d.Kind}:{d.Weight}:{d.State}") })));
             return judged;
 
             async Task<Judged> OneAsync(WholeRecord whole)
@@ -38,7 +40,7 @@ internal sealed record Judged(WholeRecord Whole, string? Outcome, bool? MayClose
                     return new Judged(whole, null, null);
                 var said = await check.CheckAsync(record, (await histories.FindAsync(Tenant.Local, [record], ReceivedAt, cancel))[0], cancel);
                 return said.Evaluation is { } evaluation
-                    ? new Judged(whole, Wire.WireNames.Of(evaluation.Outcome), evaluation.Closing.Allowed)
+                    ? new Judged(whole, Wire.WireNames.Of(evaluation.Outcome), evaluation.Closing.Allowed, evaluation)
                     : new Judged(whole, null, null);
             }
         }

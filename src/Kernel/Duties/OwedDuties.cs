@@ -32,22 +32,26 @@ public sealed class OwedDuties
     /// <summary>Is <paramref name="part"/> put off?</summary>
     public bool IsPutOff(string part) => _putOff?.Contains(part) == true;
 
-    /// <summary>What silence weighs of what <paramref name="rule"/> asks for.</summary>
-    public Silence Of(RuleInfo rule)
+    /// <summary>What silence about the member at <paramref name="pointer"/> weighs, of what <paramref name="rule"/> asks for.</summary>
+    public Silence Of(RuleInfo rule, string pointer)
     {
         ArgumentNullException.ThrowIfNull(rule);
         if (!IsKnown || rule.Serves.Count == 0)
             return Silence.Must;
 
         var gravest = Silence.NotAsked;
+        var isNamed = rule.Serves.Any(serves => IsOf(serves, pointer));
         foreach (var serves in rule.Serves)
         {
-            if (_byPart.TryGetValue(serves.Part, out var owed))
+            if (isNamed == IsOf(serves, pointer) && _byPart.TryGetValue(serves.Part, out var owed))
                 gravest = Graver(gravest, IsPutOff(serves.Part) ? Silence.PutOff : owed.Weight < serves.AtMost ? (Silence)(int)owed.Weight + 2 : (Silence)(int)serves.AtMost + 2);
         }
 
         return gravest;
     }
+
+    private static bool IsOf(ServesAttribute serves, string pointer) => serves.Of is { } member
+        && (member == pointer || (member.Contains('*', StringComparison.Ordinal) && member.Split('/').Zip(pointer.Split('/')).All(pair => pair.First == "*" || pair.First == pair.Second)));
 
     private static Silence Graver(Silence one, Silence other) => one > other ? one : other;
 }

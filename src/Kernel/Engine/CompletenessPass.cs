@@ -141,30 +141,33 @@ internal sealed class CompletenessPass
         if (verdict.Missing.Count == 0 && verdict.Outcome != Outcome.Missing)
             return verdict;
 
-        var silence = _visit.Owed.Of(rule.Info);
-        if (verdict.Outcome == Outcome.Missing && silence < Silence.Should && verdict.Missing.All(_visit.Lacks))
-            return silence == Silence.PutOff ? Verdict.PutOff : Verdict.NotAsked;
+        if (!_visit.Owed.IsKnown)
+            return verdict.Weighing(verdict.Missing, []);
 
-        if (_visit.Owed.IsKnown && verdict.Outcome != Outcome.Unsafe)
-            verdict = WithReasons(rule, verdict, silence);
-        return verdict.Missing.Count == 0 && verdict.Outcome != Outcome.Missing
-            ? verdict
-            : verdict.Weighing(silence == Silence.Must || verdict.Outcome == Outcome.Unsafe ? Weight.Must : Weight.Should);
-    }
-
-    private Verdict WithReasons(IComplianceRule rule, Verdict verdict, Silence silence)
-    {
-        string? because = null;
-        List<string>? left = null;
+        List<string> must = [], should = [];
+        var (isPutOff, because) = (false, (string?)null);
         foreach (var pointer in verdict.Missing)
         {
-            if (_visit.ReasonNotDone(pointer, rule.Info.Serves, silence) is { } reason)
+            var silence = _visit.Owed.Of(rule.Info, pointer);
+            // What follows from something that was found is asked for, whether the visit calls for that or not.
+            if (verdict.Outcome == Outcome.Advisory && silence < Silence.Should)
+                silence = Silence.Should;
+            var isAbsent = _visit.Lacks(pointer);
+            if (silence < Silence.Should && isAbsent && verdict.Outcome != Outcome.Unsafe)
+                isPutOff |= silence == Silence.PutOff;
+            else if (verdict.Outcome != Outcome.Unsafe && _visit.ReasonNotDone(pointer, rule.Info.Serves, silence) is { } reason)
                 because ??= reason;
             else
-                (left ??= []).Add(pointer);
+                (silence == Silence.Must || verdict.Outcome == Outcome.Unsafe ? must : should).Add(pointer);
         }
 
-        return because is null ? verdict : verdict.WithReason(left ?? [], because);
+        if (must.Count + should.Count > 0 || verdict.Missing.Count == 0)
+            return verdict.Weighing(must, should);
+        if (because is not null)
+            return verdict.ForReason(because);
+        if (verdict.Outcome != Outcome.Missing)
+            return verdict.WithoutQuestions();
+        return isPutOff ? Verdict.PutOff : Verdict.NotAsked;
     }
 
     private Verdict Shown(IComplianceRule rule, Verdict verdict) =>

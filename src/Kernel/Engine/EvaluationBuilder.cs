@@ -64,9 +64,9 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit vis
         List<(string, RuleInfo)>? asked = null;
         foreach (var (finding, verdict) in open)
         {
-            foreach (var pointer in verdict.Missing)
+            foreach (var pointer in verdict.Weight == weight ? verdict.Missing : weight == Weight.Should ? verdict.OnlyShould : [])
             {
-                if (verdict.Weight == weight && !(weight == Weight.Should && IsAMust(pointer)))
+                if (weight == Weight.Must || !IsAMust(pointer))
                     (asked ??= []).Add((pointer, ((RuleFace)finding.Rule).Rule.Info));
             }
         }
