@@ -10,9 +10,7 @@ public static class RuleIds
     public const string FlueCo2 = "flue-co2";
     public const string ReadingsAtBothRates = "readings-at-both-rates";
     public const string FlueReadingSettled = "flue-reading-settled";
-    public const string AnalyserZeroed = "analyser-zeroed";
     public const string ReadingOrder = "reading-order";
-    public const string FlueTestPointClosed = "flue-test-point-closed";
 
     // Joints
     public const string GasValveUnionSeal = "gas-valve-union-seal";
@@ -24,6 +22,7 @@ public static class RuleIds
     public const string GasJointLeakCheck = "gas-joint-leak-check";
     public const string CombustionJointChecked = "combustion-joint-checked";
     public const string GasJointListed = "gas-joint-listed";
+    public const string FlueTestPointClosed = "flue-test-point-closed";
 
     // Tightness
     public const string TightnessTestedAfterWork = "tightness-tested-after-work";
@@ -70,6 +69,7 @@ public static class RuleIds
     public const string CategoryCoversAppliance = "category-covers-appliance";
 
     // Instruments
+    public const string AnalyserZeroed = "analyser-zeroed";
     public const string AnalyserCalibrated = "analyser-calibrated";
     public const string PressureGaugeCalibrated = "pressure-gauge-calibrated";
     public const string OtherInstrumentCalibrated = "other-instrument-calibrated";

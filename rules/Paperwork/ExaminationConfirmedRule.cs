@@ -11,8 +11,10 @@ namespace Rules.Paperwork;
 [Serves(Part.LandlordItems)]
 [Serves(Part.Paper, AtMost = Weight.Should)]
 [Coverage(Coverage.Full, "the record states it")]
-public sealed class ExaminationConfirmedRule : StatementRule
+public sealed class ExaminationConfirmedRule : VisitRule
 {
+    protected override string SubjectPointer => "/paperwork";
+
     protected override Verdict Assess(Visit visit, Look look)
     {
         if (look.Lacks(visit.Record.Paperwork?.ExaminationConfirmed, out var isConfirmed))

@@ -11,12 +11,19 @@ namespace Rules.Paperwork;
 [Serves(Part.LandlordItems)]
 [AppliesBy("/premises/use")]
 [Coverage(Coverage.Full, "the record states it")]
-public sealed class LandlordRecordLandlordRule : StatementRule
+public sealed class LandlordRecordLandlordRule : VisitRule
 {
+    protected override string SubjectPointer => "/paperwork";
+
     protected override bool? Applies(Visit visit) => visit.IsUnderLandlordDuty;
 
-    protected override Verdict Assess(Visit visit, Look look) =>
-        look.Lacks(visit.Record.Paperwork?.LandlordName, out var hasName) | look.Lacks(visit.Record.Paperwork?.LandlordAddress, out var hasAddress)
-            ? look.Missing()
-            : Stated(hasName && hasAddress, "name and address of the landlord or the agent", look);
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        if (look.Lacks(visit.Record.Paperwork?.LandlordName, out var hasName) | look.Lacks(visit.Record.Paperwork?.LandlordAddress, out var hasAddress))
+            return look.Missing();
+
+        return hasName && hasAddress
+            ? look.Pass($"the paper carries name and address of the landlord or the agent")
+            : look.Advisory($"by the record the paper does not carry name and address of the landlord or the agent").Advise(Statements.Complete);
+    }
 }

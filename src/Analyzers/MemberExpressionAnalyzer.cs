@@ -44,7 +44,7 @@ public sealed class MemberExpressionAnalyzer : DiagnosticAnalyzer
                 continue;
 
             var expression = ArgumentAt(call, method, i)?.Expression;
-            if (expression is not null && FaultOf(expression, context) is { } fault)
+            if (expression is not null && FaultOf(BodyOf(expression), context) is { } fault)
                 context.ReportDiagnostic(Diagnostic.Create(NamesNoMember, expression.GetLocation(), expression.ToString(), fault));
         }
     }
@@ -55,6 +55,9 @@ public sealed class MemberExpressionAnalyzer : DiagnosticAnalyzer
         return call.ArgumentList.Arguments.FirstOrDefault(argument => argument.NameColon?.Name.Identifier.ValueText == name)
             ?? (index < call.ArgumentList.Arguments.Count && call.ArgumentList.Arguments[index].NameColon is null ? call.ArgumentList.Arguments[index] : null);
     }
+
+    /// <summary>A row of a table gives a lambda that reads the member of each visit.</summary>
+    private static ExpressionSyntax BodyOf(ExpressionSyntax expression) => expression is SimpleLambdaExpressionSyntax { ExpressionBody: { } body } ? body : expression;
 
     private static string? FaultOf(ExpressionSyntax expression, SyntaxNodeAnalysisContext context)
     {

@@ -15,7 +15,7 @@ public sealed class MemberPath
 
     private MemberPath(string expression)
     {
-        var path = expression.Replace("?", "", StringComparison.Ordinal).Replace("!", "", StringComparison.Ordinal);
+        var path = BodyOf(expression).Replace("?", "", StringComparison.Ordinal).Replace("!", "", StringComparison.Ordinal);
         var root = Array.Find(Roots, candidate => path.StartsWith(candidate.Prefix, StringComparison.Ordinal));
         _isAbsolute = root.Prefix is not null;
         var members = _isAbsolute ? path[root.Prefix!.Length..].Split('.') : path.Split('.')[1..];
@@ -29,9 +29,14 @@ public sealed class MemberPath
     /// <summary>The member's own name.</summary>
     public string Name { get; }
 
-    /// <summary>The member that <paramref name="expression"/> names: the text that the compiler puts in for a caller's argument.</summary>
+    /// <summary>
+    /// The member that <paramref name="expression"/> names: the text that the compiler puts in for a caller's argument, be it the value or
+    /// a lambda that reads it.
+    /// </summary>
     public static MemberPath Of(string expression) => Known.GetOrAdd(expression, static text => new MemberPath(text));
 
     /// <summary>The JSON Pointer of the member: its own where the expression begins with the record, else below <paramref name="subject"/>.</summary>
     public string Below(string subject) => _isAbsolute ? _pointer : subject + _pointer;
+
+    private static string BodyOf(string expression) => expression[(expression.IndexOf("=> ", StringComparison.Ordinal) is var arrow and >= 0 ? arrow + 3 : 0)..];
 }

@@ -3,7 +3,7 @@ using Findings;
 namespace Kernel;
 
 /// <summary>The rule's speaking id, never reused and never given another meaning.</summary>
-[AttributeUsage(AttributeTargets.Class)]
+[AttributeUsage(AttributeTargets.Class | AttributeTargets.Property)]
 public sealed class IdAttribute(string id) : Attribute
 {
     /// <summary>The id.</summary>
@@ -11,7 +11,7 @@ public sealed class IdAttribute(string id) : Attribute
 }
 
 /// <summary>What the rule demands, in words.</summary>
-[AttributeUsage(AttributeTargets.Class)]
+[AttributeUsage(AttributeTargets.Class | AttributeTargets.Property)]
 public sealed class TitleAttribute(string title) : Attribute
 {
     /// <summary>The demand.</summary>
@@ -19,7 +19,7 @@ public sealed class TitleAttribute(string title) : Attribute
 }
 
 /// <summary>Why it is asked at all, in two sentences: what goes wrong where it is not so, and why that counts now.</summary>
-[AttributeUsage(AttributeTargets.Class)]
+[AttributeUsage(AttributeTargets.Class | AttributeTargets.Property)]
 public sealed class WhyAttribute(string why) : Attribute
 {
     /// <summary>The two sentences.</summary>
@@ -27,7 +27,7 @@ public sealed class WhyAttribute(string why) : Attribute
 }
 
 /// <summary>Every limit that the rule can read, itself or through a word of the visit. The tests hold it against the compiled code.</summary>
-[AttributeUsage(AttributeTargets.Class)]
+[AttributeUsage(AttributeTargets.Class | AttributeTargets.Property)]
 public sealed class UsesAttribute(params string[] limits) : Attribute
 {
     /// <summary>Ids of limits.</summary>
@@ -35,7 +35,7 @@ public sealed class UsesAttribute(params string[] limits) : Attribute
 }
 
 /// <summary>A part of a duty that the rule's demand serves: what silence weighs of what it asks for hangs on what of that the visit owes.</summary>
-[AttributeUsage(AttributeTargets.Class, AllowMultiple = true)]
+[AttributeUsage(AttributeTargets.Class | AttributeTargets.Property, AllowMultiple = true)]
 public sealed class ServesAttribute(string part) : Attribute
 {
     /// <summary>The part.</summary>
@@ -52,7 +52,7 @@ public sealed class ServesAttribute(string part) : Attribute
 [AttributeUsage(AttributeTargets.Parameter)]
 public sealed class NamesMemberAttribute : Attribute;
 
-/// <summary>The subject area of a rule, one of <see cref="Findings.Topics"/>.</summary>
+/// <summary>The subject area of a rule, or of all rows of a table: one of <see cref="Findings.Topics"/>.</summary>
 [AttributeUsage(AttributeTargets.Class)]
 public sealed class TopicAttribute(string topic) : Attribute
 {
@@ -61,7 +61,7 @@ public sealed class TopicAttribute(string topic) : Attribute
 }
 
 /// <summary>A law or standard that the rule rests on. The document must stand in references.json.</summary>
-[AttributeUsage(AttributeTargets.Class, AllowMultiple = true)]
+[AttributeUsage(AttributeTargets.Class | AttributeTargets.Property, AllowMultiple = true)]
 public sealed class CitesAttribute(string reference, string? clause = null) : Attribute
 {
     /// <summary>Id of the document.</summary>
@@ -72,14 +72,14 @@ public sealed class CitesAttribute(string reference, string? clause = null) : At
 }
 
 /// <summary>The rule rests on common practice of the trade and has no published source.</summary>
-[AttributeUsage(AttributeTargets.Class)]
+[AttributeUsage(AttributeTargets.Class | AttributeTargets.Property)]
 public sealed class CommonPracticeAttribute : Attribute;
 
 /// <summary>
 /// The members that settle whether the rule applies. While one of them is absent and the answer hangs on it, the rule is missing
 /// its evidence; it is never taken as not applicable.
 /// </summary>
-[AttributeUsage(AttributeTargets.Class)]
+[AttributeUsage(AttributeTargets.Class | AttributeTargets.Property)]
 public sealed class AppliesByAttribute(params string[] pointers) : Attribute
 {
     /// <summary>JSON Pointers into the record.</summary>
@@ -103,7 +103,7 @@ public sealed class FollowsAttribute(string ruleId) : Attribute
 }
 
 /// <summary>How far the rule covers its own demand, the record being true.</summary>
-[AttributeUsage(AttributeTargets.Class)]
+[AttributeUsage(AttributeTargets.Class | AttributeTargets.Property)]
 public sealed class CoverageAttribute(Coverage coverage, string why) : Attribute
 {
     /// <summary>How far.</summary>
@@ -114,7 +114,7 @@ public sealed class CoverageAttribute(Coverage coverage, string why) : Attribute
 }
 
 /// <summary>The days on which the rule is in force, both included; without this attribute, always. Dates as yyyy-MM-dd.</summary>
-[AttributeUsage(AttributeTargets.Class)]
+[AttributeUsage(AttributeTargets.Class | AttributeTargets.Property)]
 public sealed class InForceAttribute : Attribute
 {
     /// <summary>First day.</summary>

@@ -7,31 +7,34 @@ namespace Kernel;
 /// <summary>What a rule says of itself, read from its attributes once.</summary>
 public sealed class RuleInfo
 {
-    // Holds no type, so that a rule assembly that was loaded for a time can go again.
-    private static readonly ConditionalWeakTable<Type, RuleInfo> OfTypes = [];
+    // Holds no class or row, so that a rule assembly that was loaded for a time can go again.
+    private static readonly ConditionalWeakTable<MemberInfo, RuleInfo> Known = [];
 
-    private RuleInfo(Type type)
+    private RuleInfo(MemberInfo member)
     {
-        Type = type;
-        Id = type.GetCustomAttribute<IdAttribute>()?.Id ?? "";
-        Title = type.GetCustomAttribute<TitleAttribute>()?.Title ?? "";
-        Why = type.GetCustomAttribute<WhyAttribute>()?.Why ?? "";
-        Serves = [.. type.GetCustomAttributes<ServesAttribute>()];
-        Uses = type.GetCustomAttribute<UsesAttribute>()?.Limits ?? [];
-        Topic = type.GetCustomAttribute<TopicAttribute>()?.Topic ?? "";
-        Citations = [.. type.GetCustomAttributes<CitesAttribute>()];
-        IsCommonPractice = type.IsDefined(typeof(CommonPracticeAttribute));
-        Coverage = type.GetCustomAttribute<CoverageAttribute>();
-        AppliesBy = type.GetCustomAttribute<AppliesByAttribute>()?.Pointers ?? [];
-        Follows = [.. type.GetCustomAttributes<FollowsAttribute>().Select(follows => follows.RuleId)];
-        Expects = type.GetCustomAttribute<ExpectsAttribute>()?.Pointer;
-        var inForce = type.GetCustomAttribute<InForceAttribute>();
+        Member = member;
+        Id = member.GetCustomAttribute<IdAttribute>()?.Id ?? "";
+        Title = member.GetCustomAttribute<TitleAttribute>()?.Title ?? "";
+        Why = member.GetCustomAttribute<WhyAttribute>()?.Why ?? "";
+        Serves = [.. member.GetCustomAttributes<ServesAttribute>()];
+        Uses = member.GetCustomAttribute<UsesAttribute>()?.Limits ?? [];
+        Topic = (member.GetCustomAttribute<TopicAttribute>() ?? member.DeclaringType?.GetCustomAttribute<TopicAttribute>())?.Topic ?? "";
+        Citations = [.. member.GetCustomAttributes<CitesAttribute>()];
+        IsCommonPractice = member.IsDefined(typeof(CommonPracticeAttribute));
+        Coverage = member.GetCustomAttribute<CoverageAttribute>();
+        AppliesBy = member.GetCustomAttribute<AppliesByAttribute>()?.Pointers ?? [];
+        Follows = [.. member.GetCustomAttributes<FollowsAttribute>().Select(follows => follows.RuleId)];
+        Expects = member.GetCustomAttribute<ExpectsAttribute>()?.Pointer;
+        var inForce = member.GetCustomAttribute<InForceAttribute>();
         InForceFrom = Day(inForce?.From) ?? DateOnly.MinValue;
         InForceTo = Day(inForce?.To) ?? DateOnly.MaxValue;
     }
 
-    /// <summary>The rule's class.</summary>
-    public Type Type { get; }
+    /// <summary>Where the rule stands: its class, or its row in an <see cref="IRuleTable"/>.</summary>
+    public MemberInfo Member { get; }
+
+    /// <summary>The name of its class or row; its cases are called the same.</summary>
+    public string Name => Member.Name;
 
     /// <summary>Speaking id, never reused.</summary>
     public string Id { get; }
@@ -75,8 +78,8 @@ public sealed class RuleInfo
     /// <summary>Last day in force.</summary>
     public DateOnly InForceTo { get; }
 
-    /// <summary>Reads the attributes of <paramref name="type"/>; absent ones stay empty and are refused by the catalogue.</summary>
-    public static RuleInfo Of(Type type) => OfTypes.GetValue(type, static type => new RuleInfo(type));
+    /// <summary>Reads the attributes of <paramref name="member"/>, a class or a row; absent ones stay empty and are refused by the catalogue.</summary>
+    public static RuleInfo Of(MemberInfo member) => Known.GetValue(member, static member => new RuleInfo(member));
 
     /// <summary>Is the rule in force on <paramref name="day"/>?</summary>
     public bool IsInForce(DateOnly day) => InForceFrom <= day && day <= InForceTo;

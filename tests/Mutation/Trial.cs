@@ -31,7 +31,7 @@ internal sealed class Trial
         Active.SetValue(null, always ?? Off);
         _catalogue = RuleCatalogue.Of(RecordModel.Instance, typeof(RuleIds).Assembly);
         _all = ComplianceEngine.Start(_catalogue);
-        _rulesOfFile = _catalogue.Rules.Where(rule => rule is not InferenceRule).ToLookup(rule => $"{rule.GetType().Name}.cs", rule => rule.Info.Id, StringComparer.Ordinal);
+        _rulesOfFile = _catalogue.Rules.Where(rule => rule is not InferenceRule).ToLookup(FileOf, rule => rule.Info.Id, StringComparer.Ordinal);
         _others = [.. TestList.Of(typeof(ClearanceTableTests), typeof(DeadlineTests), typeof(InForceTests), typeof(UnsafeSituationTests), typeof(CombustionTests), typeof(DueDateTests), typeof(CorpusTests), typeof(BoundaryTests))];
         Cases = [.. TestList.Of(typeof(CasesTests))];
     }
@@ -56,7 +56,7 @@ internal sealed class Trial
     /// <summary>What fails first among all that the mutant may break; null when nothing does.</summary>
     public string? FailureUnder(Mutant mutant)
     {
-        var rules = _rulesOfFile[Path.GetFileName(mutant.File)].ToList();
+        var rules = _rulesOfFile[mutant.File].ToList();
         return FailureOf(rules.Count == 0 ? Cases : Cases.Where(one => rules.Any(rule => one.Name.Contains($"({rule},", StringComparison.Ordinal))))
             ?? OpinionAgainst(rules)
             ?? FailureOf(_others);
@@ -80,9 +80,16 @@ internal sealed class Trial
         return null;
     }
 
+    /// <summary>The file of a rule, or of the table in which it is a row, from the folder of the rules.</summary>
+    private static string FileOf(IComplianceRule rule)
+    {
+        var type = rule.Info.Member as Type ?? rule.Info.Member.DeclaringType!;
+        return $"{string.Join('/', type.FullName!.Split('.').Skip(1))}.cs";
+    }
+
     private string? OpinionAgainst(List<string> rules)
     {
-        var engine = rules is [var only] ? _alone.GetOrAdd(only, id => ComplianceEngine.Start(_catalogue.With([_catalogue.Rules.Single(rule => rule.Info.Id == id)]))) : _all;
-        return _records.Take(rules.Count == 1 ? Records : RecordsOfAll).SelectMany(record => Comparison.Of(engine, record)).FirstOrDefault() is { } differs ? $"second opinion on {differs.RuleId}" : null;
+        var engine = rules.Count > 0 ? _alone.GetOrAdd(string.Join(' ', rules), _ => ComplianceEngine.Start(_catalogue.With([.. _catalogue.Rules.Where(rule => rules.Contains(rule.Info.Id))]))) : _all;
+        return _records.Take(rules.Count > 0 ? Records : RecordsOfAll).SelectMany(record => Comparison.Of(engine, record)).FirstOrDefault() is { } differs ? $"second opinion on {differs.RuleId}" : null;
     }
 }

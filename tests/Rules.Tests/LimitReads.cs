@@ -1,3 +1,4 @@
+using System.Reflection;
 using Kernel;
 using Mono.Cecil;
 using Mono.Cecil.Cil;
@@ -35,6 +36,8 @@ internal sealed class LimitReads : IDisposable
         var open = new Stack<MethodDefinition>();
         for (var type = _types[rule.GetType().FullName!]; type is not null; type = _types.GetValueOrDefault(type.BaseType.GetElementType().FullName))
             Push(type);
+        if (rule.Info.Member is PropertyInfo row)
+            Add(_types[row.DeclaringType!.FullName!].Properties.Single(property => property.Name == row.Name).GetMethod);
 
         while (open.TryPop(out var method))
         {
@@ -45,8 +48,8 @@ internal sealed class LimitReads : IDisposable
                 if (instruction.Operand is MethodReference called && Called(called) is { HasBody: true } next && _modules.Contains(next.Module))
                 {
                     Add(next);
-                    // A lambda or an iterator is a class of its own.
-                    if (instruction.OpCode == OpCodes.Newobj && next.DeclaringType.IsNested)
+                    // A lambda that holds something, or an iterator, is a class of its own; those that hold nothing are called by name, and share one.
+                    if (instruction.OpCode == OpCodes.Newobj && next.DeclaringType is { IsNested: true, Name: not "<>c" })
                         Push(next.DeclaringType);
                 }
 

@@ -6,11 +6,15 @@ namespace Kernel.Catalogues;
 /// <summary>The gaps for which the service refuses to start.</summary>
 internal static class CatalogueCheck
 {
-    /// <summary>An instance of every rule among <paramref name="types"/>; one that the engine's scan would skip in silence is refused.</summary>
-    public static IReadOnlyList<IComplianceRule> InstantiateRules(IEnumerable<Type> types)
+    /// <summary>
+    /// An instance of every rule among <paramref name="types"/>, and the rows of every table; one that the engine's scan would skip in silence
+    /// is refused.
+    /// </summary>
+    public static IReadOnlyList<IComplianceRule> InstantiateRules(IReadOnlyList<Type> types)
     {
-        var rules = types.Where(type => typeof(IComplianceRule).IsAssignableFrom(type) && !type.IsAbstract).ToList();
-        var hidden = rules.Where(type => !type.IsPublic).Select(type => $"{type.FullName} is a rule and must be public and not nested").ToList();
+        var rules = Of<IComplianceRule>(types);
+        var tables = Of<IRuleTable>(types);
+        var hidden = rules.Concat(tables).Where(type => !type.IsPublic).Select(type => $"{type.FullName} holds rules and must be public and not nested").ToList();
         if (hidden.Count > 0)
             throw new CatalogueException(hidden);
 
@@ -19,8 +23,10 @@ internal static class CatalogueCheck
         if (unasked.Count > 0)
             throw new CatalogueException(unasked);
 
-        return [.. rules.Select(type => (IComplianceRule)Activator.CreateInstance(type)!)];
+        return [.. rules.Select(type => (IComplianceRule)Activator.CreateInstance(type)!), .. tables.SelectMany(type => ((IRuleTable)Activator.CreateInstance(type)!).Rows)];
     }
+
+    private static List<Type> Of<T>(IEnumerable<Type> types) => [.. types.Where(type => typeof(T).IsAssignableFrom(type) && !type.IsAbstract)];
 
     /// <param name="catalogue">What is checked.</param>
     /// <param name="isWhole">Whether it holds every rule of its assembly; only then can the ledger be held against it.</param>
@@ -49,12 +55,12 @@ internal static class CatalogueCheck
             yield return "limits.json holds no limit";
 
         foreach (var twins in catalogue.Rules.GroupBy(rule => rule.Info.Id, StringComparer.Ordinal).Where(group => group.Skip(1).Any()))
-            yield return $"the id '{twins.Key}' belongs to {string.Join(" and ", twins.Select(rule => rule.Info.Type.Name))}";
+            yield return $"the id '{twins.Key}' belongs to {string.Join(" and ", twins.Select(rule => rule.Info.Name))}";
 
         foreach (var fault in LimitProof.Faults(catalogue.Limits, catalogue.Model.Fuels, catalogue.JurisdictionCodes))
             yield return fault;
 
-        foreach (var gap in catalogue.Rules.SelectMany(rule => GapsOf(rule, catalogue).Select(gap => $"{rule.Info.Type.Name} {gap}")))
+        foreach (var gap in catalogue.Rules.SelectMany(rule => GapsOf(rule, catalogue).Select(gap => $"{rule.Info.Name} {gap}")))
             yield return gap;
     }
 
@@ -85,8 +91,11 @@ internal static class CatalogueCheck
         foreach (var pointer in info.AppliesBy.Append(info.Expects).OfType<string>().Where(pointer => !catalogue.Model.Has(pointer)))
             yield return $"names '{pointer}', which no record has";
 
+        foreach (var gap in (rule as FirstPassRule)?.Gaps ?? [])
+            yield return gap;
+
         if (catalogue.Cases[rule].Count == 0)
-            yield return $"has no cases ({info.Type.Name}.cases.json)";
+            yield return $"has no cases ({info.Name}.cases.json)";
     }
 }
 

@@ -16,7 +16,7 @@ internal static class CodeHash
     public static string Of(IEnumerable<IComplianceRule> rules, IRecordModel model)
     {
         using var hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
-        var modules = rules.Select(rule => rule.GetType().Module)
+        var modules = rules.Select(rule => rule.Info.Member.Module)
             .Concat(model.Modules)
             .Concat([typeof(CodeHash).Module, typeof(Finding).Module, typeof(WireNames).Module])
             .Distinct();

@@ -71,10 +71,11 @@ public sealed class Expectation
 /// <summary>Finds the cases of a rule.</summary>
 internal static class RuleCases
 {
-    public static IReadOnlyList<RuleCase> Of(Type rule)
+    public static IReadOnlyList<RuleCase> Of(RuleInfo rule)
     {
-        var name = rule.Assembly.GetManifestResourceNames()
+        var source = rule.Member.Module.Assembly;
+        var name = source.GetManifestResourceNames()
             .SingleOrDefault(resource => resource.EndsWith($"/{rule.Name}.cases.json", StringComparison.Ordinal));
-        return name is null ? [] : rule.Assembly.ReadResource<List<RuleCase>>(name);
+        return name is null ? [] : source.ReadResource<List<RuleCase>>(name);
     }
 }

@@ -30,7 +30,7 @@ public sealed class RuleCatalogue
         References = new ReferenceBook(source.ReadResource<List<ReferenceDocument>>("references.json"), [.. Rules.Select(rule => rule.Info)]);
         _faces = Rules.Concat(DutyRules).OrderBy(rule => Topics.All.IndexOf(rule.Info.Topic)).Index()
             .ToDictionary(entry => entry.Item, entry => new RuleFace(entry.Item, entry.Index, References, pagesAt is null ? null : pagesAt + entry.Item.Info.Id));
-        Cases = Rules.ToDictionary(rule => rule, rule => RuleCases.Of(rule.Info.Type), EqualityComparer<IComplianceRule>.Default);
+        Cases = Rules.ToDictionary(rule => rule, rule => RuleCases.Of(rule.Info), EqualityComparer<IComplianceRule>.Default);
     }
 
     /// <summary>The records that they judge.</summary>

@@ -1,0 +1,56 @@
+using Findings;
+using Kernel;
+using Rules.Duties;
+using Visits;
+
+namespace Rules.Paperwork;
+
+[Topic(Topics.Paperwork)]
+public sealed class Statements : StatementTable
+{
+    internal const string Complete = "Complete the paper and give the corrected copy to those who got the first.";
+
+    [Id(RuleIds.RecordSigned), Cites("GSIUR-1998", "36(3)(c)"), CommonPractice]
+    [Title("The engineer signs the record")]
+    [Why("An unsigned record has nobody behind it when its findings are questioned. On a landlord's record regulation 36 requires the signature of whoever made the check, and practice is to sign every other one too.")]
+    [Serves(Part.LandlordItems)]
+    [Serves(Part.Paper, AtMost = Weight.Should)]
+    [Coverage(Coverage.Full, "the record states it")]
+    public Statement RecordSigned => Ask(
+        visit => visit.Record.Paperwork?.EngineerSigned,
+        yes: Pass("the paper carries the engineer's signature"),
+        no: Advisory("by the record the paper does not carry the engineer's signature", advise: Complete));
+
+    [Id(RuleIds.WorkNoted), Cites("GSIUR-1998", "36(3)(c)"), CommonPractice]
+    [Title("The record notes the work done and any remedial action")]
+    [Why("What was cleaned, adjusted or replaced is forgotten within weeks, and the next engineer needs it to make sense of a reading that has moved. A landlord's record must state any remedial action.")]
+    [Serves(Part.LandlordItems)]
+    [Serves(Part.Paper, AtMost = Weight.Should)]
+    [Coverage(Coverage.Full, "the record states it")]
+    public Statement WorkNoted => Ask(
+        visit => visit.Record.Paperwork?.WorkNoted,
+        yes: Pass("the paper carries the work done and any remedial action"),
+        no: Advisory("by the record the paper does not carry the work done and any remedial action", advise: Complete));
+
+    [Id(RuleIds.DefectsNoted), Cites("GSIUR-1998", "36(3)(c)"), Cites("GSIUR-1998", "26(9)")]
+    [Title("The record notes the defects, or that there were none")]
+    [Why("A blank space can mean that nothing was wrong or that nobody looked. Owner and occupier learn from this entry what has to be put right, and by law a landlord's record states each safety defect.")]
+    [Serves(Part.LandlordItems)]
+    [Serves(Part.Paper, AtMost = Weight.Should)]
+    [Coverage(Coverage.Full, "the record states it")]
+    public Statement DefectsNoted => Ask(
+        visit => visit.Record.Paperwork?.DefectsNotedOrNone,
+        yes: Pass("the paper carries the defects, or that there were none"),
+        no: Advisory("by the record the paper does not carry the defects, or that there were none", advise: Complete));
+
+    [Id(RuleIds.LandlordRecordAddress), Cites("GSIUR-1998", "36(3)(c)")]
+    [Title("The landlord's record gives the address of the premises")]
+    [Why("With no address a landlord's record could belong to any home that the landlord lets. The address is required by regulation 36, and a tenant cannot rely on a check of a place that is not named.")]
+    [Serves(Part.LandlordItems)]
+    [AppliesBy("/premises/use")]
+    [Coverage(Coverage.Full, "the record states it")]
+    public Statement LandlordRecordAddress => Ask(
+        visit => visit.Record.Paperwork?.PremisesAddressGiven, applies: visit => visit.IsUnderLandlordDuty,
+        yes: Pass("the paper carries the address of the premises"),
+        no: Advisory("by the record the paper does not carry the address of the premises", advise: Complete));
+}
