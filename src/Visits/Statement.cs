@@ -34,8 +34,8 @@ public sealed class Statement : VisitRule
         get
         {
             if ((_yes.Outcome == Outcome.Pass) == (_no.Outcome == Outcome.Pass))
-                yield return "passes yes and no alike, or neither";
-            foreach (var gap in _yes.Gaps.Select(gap => $"says to a yes {gap}").Concat(_no.Gaps.Select(gap => $"says to a no {gap}")))
+                yield return "passes both a yes and a no, or neither";
+            foreach (var gap in _yes.Gaps.Select(gap => $"answers a yes {gap}").Concat(_no.Gaps.Select(gap => $"answers a no {gap}")))
                 yield return gap;
         }
     }
@@ -65,11 +65,11 @@ public sealed class Reply
         get
         {
             if (string.IsNullOrWhiteSpace(_sentence))
-                yield return "no sentence";
+                yield return "without a sentence";
             if (Outcome == Outcome.Unsafe && string.IsNullOrWhiteSpace(_caution))
-                yield return "no caution against a danger";
+                yield return "with a danger and no caution";
             if (Outcome != Outcome.Pass && string.IsNullOrWhiteSpace(_remedy))
-                yield return "no remedy for what is not as it should be";
+                yield return "with a fault and no remedy";
         }
     }
 

@@ -2,6 +2,7 @@ using System.Reflection;
 using System.Runtime.CompilerServices;
 using Findings;
 using Kernel;
+using Kernel.Catalogues;
 
 namespace Visits;
 
@@ -12,7 +13,7 @@ public abstract class StatementTable : IRuleTable
 
     /// <inheritdoc />
     public IEnumerable<FirstPassRule> Rows =>
-        GetType().GetProperties(Any).Where(row => row.PropertyType == typeof(Statement)).Select(row => (Statement)row.GetValue(this)!);
+        GetType().GetProperties(Any).Where(row => row.PropertyType == typeof(Statement)).Select(row => (Statement)row.GetValue(this, BindingFlags.DoNotWrapExceptions, null, null, null)!);
 
     /// <summary>The row that asks whether a member of the record is so.</summary>
     /// <param name="member">The member, as <c>visit => visit.Record.Flue?.SupportsOk</c>.</param>
@@ -20,12 +21,15 @@ public abstract class StatementTable : IRuleTable
     /// <param name="no">What a no shows.</param>
     /// <param name="applies">Does it concern this visit? Null from it as from a rule's <c>Applies</c>; left out: it concerns every visit.</param>
     /// <param name="aboutItself">Is its finding about the member itself, and not about the section of the record in which the member stands?</param>
-    /// <param name="row">The row's own name, from the compiler.</param>
+    /// <param name="row">The name of the property, from the compiler: its attributes are the row's.</param>
     /// <param name="expression">The text of <paramref name="member"/>, from the compiler.</param>
+    /// <exception cref="CatalogueException">It is asked by something else than a property, which bears no attributes of a rule.</exception>
     protected Statement Ask(
         [NamesMember] Func<Visit, bool?> member, Reply yes, Reply no, Func<Visit, bool?>? applies = null, bool aboutItself = false,
         [CallerMemberName] string row = "", [CallerArgumentExpression(nameof(member))] string expression = "") =>
-        new(GetType().GetProperty(row, Any)!, member, expression, aboutItself, applies, yes, no);
+        new(
+            GetType().GetProperty(row, Any) ?? throw new CatalogueException([$"the row of {GetType().Name} that {row} asks is no property"]),
+            member, expression, aboutItself, applies, yes, no);
 
     /// <summary>The record shows what the rule demands.</summary>
     protected static Reply Pass(string sentence) => new(Outcome.Pass, sentence);

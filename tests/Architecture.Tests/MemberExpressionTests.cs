@@ -41,6 +41,19 @@ public sealed class MemberExpressionTests
         Assert.Contains("begin with visit.Record or visit.Maker", Assert.Single(await Analyzed(code)).GetMessage(System.Globalization.CultureInfo.InvariantCulture), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("visit => visit.Record.Flue?.SupportsOk", null)]
+    [InlineData("v => v.Record.Flue?.SupportsOk", "of the visit write visit.Record or visit.Maker, and the member")]
+    [InlineData("visit => visit.IsAnnualService", "of the visit write visit.Record or visit.Maker, and the member")]
+    [InlineData("visit => !visit.Record.Flue?.SupportsOk", "it must be names joined by dots and nothing else")]
+    [InlineData("visit => { return visit.Record.Flue?.SupportsOk; }", "it must be names joined by dots and nothing else")]
+    public async Task A_row_of_a_table_names_the_member_by_the_lambda_that_reads_it(string lambda, string? because)
+    {
+        var faults = await Analyzed($$"""public sealed class Rows : StatementTable { public Statement Row => Ask({{lambda}}, yes: Pass("so"), no: Advisory("not so", "Mend it.")); }""");
+        Assert.Equal(because is null, faults.IsEmpty);
+        Assert.All(faults, fault => Assert.EndsWith(because!, fault.GetMessage(System.Globalization.CultureInfo.InvariantCulture), StringComparison.Ordinal));
+    }
+
     private static Task<ImmutableArray<Diagnostic>> FaultsOf(string expression) => Analyzed($$"""
         public sealed class SomeRule : ComplianceRule<CombustionReading>
         {

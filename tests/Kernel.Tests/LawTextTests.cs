@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Reflection;
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using Kernel.Catalogues;
@@ -62,7 +63,10 @@ public sealed class LawTextTests
         LawText.Of(Samples.Catalogue.Header, Samples.Catalogue.Rules.Select(rule => rule.Info), Samples.Catalogue.Limits, Samples.Catalogue.References),
         LawText.Of(Samples.Catalogue.Header, Samples.Catalogue.Rules.Reverse().Select(rule => rule.Info), Samples.Catalogue.Limits, Samples.Catalogue.References));
 
-    private static string HashOf(Type rule) =>
+    [Fact]
+    public void A_row_says_of_itself_what_a_class_does() => Assert.Equal(HashOf(typeof(AsItIs)), HashOf(typeof(ATable).GetProperty(nameof(ATable.Row))!));
+
+    private static string HashOf(MemberInfo rule) =>
         LawText.HashOf(Samples.Catalogue.Header, [RuleInfo.Of(rule)], Samples.Catalogue.Limits, Samples.Catalogue.References);
 
     private static string HashOf(string file, Action<JsonNode> change)
@@ -123,6 +127,13 @@ public sealed class LawTextTests
 
     [Id("a-rule"), Title("A thing is so"), Why("It is so. It matters"), Topic("flue"), Cites("GSIUR-1998", "26(9)"), Coverage(Coverage.Full, "it is seen"), AppliesBy("/flue/type")]
     public sealed class AsItIs;
+
+    [Topic("flue")]
+    private static class ATable
+    {
+        [Id("a-rule"), Title("A thing is so"), Why("It is so. It matters"), Cites("GSIUR-1998", "26(9)"), Coverage(Coverage.Full, "it is seen"), AppliesBy("/flue/type")]
+        public static int Row => 0;
+    }
 
     [Id("b-rule"), Title("A thing is so"), Why("It is so. It matters"), Topic("flue"), Cites("GSIUR-1998", "26(9)"), Coverage(Coverage.Full, "it is seen"), AppliesBy("/flue/type")]
     public sealed class OtherId;
