@@ -15,7 +15,7 @@ public sealed class MemberPath
 
     private MemberPath(string expression)
     {
-        var path = BodyOf(expression).Replace("?", "", StringComparison.Ordinal).Replace("!", "", StringComparison.Ordinal);
+        var path = string.Concat(expression.Split("=>")[^1].Where(letter => letter is not ('?' or '!') && !char.IsWhiteSpace(letter)));
         var root = Array.Find(Roots, candidate => path.StartsWith(candidate.Prefix, StringComparison.Ordinal));
         _isAbsolute = root.Prefix is not null;
         var members = _isAbsolute ? path[root.Prefix!.Length..].Split('.') : path.Split('.')[1..];
@@ -37,6 +37,4 @@ public sealed class MemberPath
 
     /// <summary>The JSON Pointer of the member: its own where the expression begins with the record, else below <paramref name="subject"/>.</summary>
     public string Below(string subject) => _isAbsolute ? _pointer : subject + _pointer;
-
-    private static string BodyOf(string expression) => expression[(expression.IndexOf("=> ", StringComparison.Ordinal) is var arrow and >= 0 ? arrow + 3 : 0)..];
 }

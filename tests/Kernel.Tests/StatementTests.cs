@@ -31,6 +31,12 @@ public sealed class StatementTests
     [Fact]
     public void A_row_is_of_the_topic_of_its_table() => Assert.All(Rows, row => Assert.Equal("flue", row.Info.Topic));
 
+    [Theory]
+    [InlineData("visit => visit.Record.Flue?.SupportsOk")]
+    [InlineData("visit =>\n    visit.Record.Flue?.SupportsOk")]
+    [InlineData("visit => visit.Record\n    .Flue?.SupportsOk")]
+    public void A_lambda_names_its_member_however_its_lines_are_broken(string lambda) => Assert.Equal("/flue/supportsOk", MemberPath.Of(lambda).Below(""));
+
     [Fact]
     public void A_table_of_no_topic_is_refused() => Assert.Contains(
         "Row has no known topic ('')", Assert.Throws<CatalogueException>(() => CatalogueOf(CatalogueCheck.InstantiateRules([typeof(TopiclessStatements)]))).Gaps);

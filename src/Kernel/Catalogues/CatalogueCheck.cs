@@ -14,7 +14,7 @@ internal static class CatalogueCheck
     {
         var rules = Of<IComplianceRule>(types);
         var tables = Of<IRuleTable>(types);
-        var hidden = rules.Concat(tables).Where(type => !type.IsPublic).Select(type => $"{type.FullName} holds rules and must be public and not nested").ToList();
+        var hidden = rules.Concat(tables).Where(type => !type.IsPublic).Select(type => $"{type.FullName} is a rule or a table of rules and must be public and not nested").ToList();
         if (hidden.Count > 0)
             throw new CatalogueException(hidden);
 
