@@ -8,7 +8,7 @@ namespace Rules.Combustion;
 [Id(RuleIds.FlueReadingSettled), Topic(Topics.Combustion), CommonPractice]
 [Title("The boiler has run steadily for long enough before the flue is read")]
 [Why("Just after lighting, the figures are still moving as burner and exchanger warm up. A reading taken then can blame a good burner or excuse a bad one.")]
-[Serves(Part.TraceFigures, AtMost = Weight.Should)]
+[Serves(Part.TraceReadings, AtMost = Weight.Should)]
 [Uses(LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.SettledMinutes)]
 [Coverage(Coverage.MayOverReport, "some boilers settle sooner")]
 public sealed class FlueReadingSettledRule : AnalysisRule

@@ -9,7 +9,7 @@ namespace Rules.Combustion;
 [Id(RuleIds.ReadingOrder), Topic(Topics.Combustion), Cites("BS-7967", "12")]
 [Title("The flue is read at maximum rate first, then at minimum")]
 [Why("On a premix burner the setting at maximum rate carries through to minimum. Whatever is corrected at maximum afterwards leaves an earlier minimum reading out of date.")]
-[Serves(Part.TraceFigures, AtMost = Weight.Should)]
+[Serves(Part.TraceReadings, AtMost = Weight.Should)]
 [Uses(LimitIds.AirInletO2, LimitIds.AirInletCo2)]
 [Coverage(Coverage.MayUnderReport, "the check at the air inlet has no time, so its place in the order is not seen")]
 public sealed class ReadingOrderRule : AnalysisRule

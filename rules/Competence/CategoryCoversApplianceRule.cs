@@ -10,6 +10,8 @@ namespace Rules.Competence;
 [Title("The engineer holds a category for this fuel and this size of appliance that is in date on the day of the visit")]
 [Why("Skill on one fuel or size of boiler does not carry over by itself: LPG, for one, is heavier than air and gathers low down. The regulations ask for competence in the work at hand, and a lapsed category no longer shows it.")]
 [Serves(Part.Competence)]
+[Serves(Part.Competence, AtMost = Weight.Should, Of = "/appliance/ratedInputKw")]
+[Serves(Part.Competence, AtMost = Weight.Should, Of = "/appliance/ratedInputBasis")]
 [Uses(LimitIds.DomesticScopeInput)]
 [Coverage(Coverage.MayOverReport, "makers' exceptions at the bound between domestic and other work are not known")]
 public sealed class CategoryCoversApplianceRule : VisitRule

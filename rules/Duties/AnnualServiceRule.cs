@@ -19,7 +19,7 @@ public sealed class AnnualServiceRule : CallRule
         Owe(visit, Weight.Must, "/jobType", Part.FireSide, Part.TrapOfService, Part.Analysis);
         Owe(visit, Weight.Should, "/jobType",
             Part.FireSideDetails, Part.Water, Part.Condensate, Part.Electrics, Part.EarthAndPolarity, Part.RoomAirBefore, Part.RoomAirRunning,
-            Part.RoomAirAfter, Part.Pressure, Part.Rate, Part.FlueSupports, Part.Terminal, Part.AirInlet, Part.Case, Part.Regulator, Part.Pipework, Part.NextVisit);
+            Part.RoomAirAfter, Part.Pressure, Part.Rate, Part.FlueSupports, Part.Terminal, Part.AirInlet, Part.Regulator, Part.Pipework, Part.NextVisit, Part.Alterations);
         if (!visit.IsOpenVented())
             Owe(visit, Weight.Should, "/water/systemType", Part.SealedSystem, Part.ReliefValve, Part.FillingLoop);
     }

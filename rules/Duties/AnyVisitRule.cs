@@ -20,6 +20,6 @@ public sealed class AnyVisitRule : CallRule
             return;
 
         Owe(visit, Weight.Must, null, Part.Left, Part.Competence);
-        Owe(visit, Weight.Should, null, Part.Plate, Part.Paper, Part.AlarmOwed, Part.TraceFigures);
+        Owe(visit, Weight.Should, null, Part.Plate, Part.Paper, Part.AlarmOwed);
     }
 }

@@ -21,7 +21,9 @@ public sealed class CombustionCircuitRule : CallRule
 
     private void OweAll(Visit visit, Touched touched)
     {
-        OweBecause(visit, Weight.Must, touched.Because, Part.CombustionSeals, Part.Case, Part.RoomAirRunning);
-        OweBecause(visit, visit.LeftTheChamberShut(touched) ? Weight.Should : Weight.Must, touched.Because, Part.Analysis);
+        OweBecause(visit, Weight.Must, touched.Because, Part.CombustionSeals, Part.RoomAirRunning);
+        if (visit.IsFanned != false)
+            OweBecause(visit, Weight.Must, touched.Because, Part.Case);
+        OweBecause(visit, visit.LeftTheChamberShut() ? Weight.Should : Weight.Must, touched.Because, Part.Analysis);
     }
 }

@@ -11,6 +11,8 @@ public sealed class FluePointOpenedRule : CallRule
     {
         Visit visit = default!;
         When().Match(() => visit, v => v.ReadTheFlue());
-        Then().Do(_ => Owe(visit, Weight.Must, "/combustion/readings", Part.FlueTestPoint));
+        Then()
+            .Do(_ => Owe(visit, Weight.Must, "/combustion/readings", Part.FlueTestPoint))
+            .Do(_ => Owe(visit, Weight.Should, "/combustion/readings", Part.TraceReadings));
     }
 }

@@ -17,6 +17,6 @@ public sealed class LandlordsCheckRule : CallRule
     private void OweAll(Visit visit)
     {
         Owe(visit, Weight.Must, "/premises/use", Part.LandlordItems);
-        Owe(visit, Weight.Should, "/premises/use", Part.LandlordPipework, Part.Pipework, Part.LandlordDeadline, Part.NextVisit);
+        Owe(visit, Weight.Should, "/premises/use", Part.LandlordPipework, Part.Pipework, Part.LandlordDeadline, Part.NextVisit, Part.Alterations);
     }
 }

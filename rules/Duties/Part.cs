@@ -52,7 +52,10 @@ public static class Part
     public const string CommissionPaper = "commission/paper";
     public const string AlarmSounded = "alarmWithoutFault";
     public const string AlarmOwed = "alarmOwed";
-    public const string TraceFigures = "traceFigures";
+    public const string TraceReadings = "traceFigures/readings";
+    public const string TraceTests = "traceFigures/tests";
+    public const string TracePressures = "traceFigures/pressures";
+    public const string Alterations = "identify/alterations";
     public const string Escape = "escapeGasLeftOff";
     public const string History = "history";
 

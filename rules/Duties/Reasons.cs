@@ -15,6 +15,8 @@ internal static class Reasons
 {
     private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web);
 
+    private static readonly string[] SeenInside = ["/heatExchanger/topPlateRemoved", "/heatExchanger/deposits", "/heatExchanger/cleaned", "/burner/condition"];
+
     private static readonly ILookup<NotDoneReason, ReasonRow> Rows = Read().ToLookup(row => row.Because);
 
     /// <summary>The reason that counts, in words; null where none does.</summary>
@@ -24,7 +26,7 @@ internal static class Reasons
         foreach (var given in visit.Record.Work?.NotDone ?? [])
         {
             if (given is { What: { } what, Because: { } because } && Holds(what, pointer)
-                && Rows[because].Any(row => row.Weight >= weight && parts.Any(part => KindOf(part.Part) == row.Duty) && row.Covers(pointer, visit) && row.IsFor(visit) && ReasonNeeds.AreMet(row, visit)))
+                && Rows[because].Any(row => row.Weight >= weight && parts.Any(part => KindOf(part.Part) == row.Duty) && row.Covers(what, visit) && row.IsFor(visit) && ReasonNeeds.AreMet(row, visit)))
             {
                 return WordsOf(because);
             }
@@ -33,8 +35,9 @@ internal static class Reasons
         return null;
     }
 
-    // A reason given for a section is given for each member of it.
-    private static bool Holds(string what, string pointer) => pointer == what || pointer.StartsWith(what + "/", StringComparison.Ordinal) || what.StartsWith(pointer + "/", StringComparison.Ordinal);
+    // A reason given for a member is given for what is in it, for the list that would hold it, and an exchanger that is left shut shows nothing at all.
+    private static bool Holds(string what, string pointer) => pointer == what || pointer.StartsWith(what + "/", StringComparison.Ordinal) || what.StartsWith(pointer + "/", StringComparison.Ordinal)
+        || (what == "/heatExchanger/inspected" && SeenInside.Contains(pointer, StringComparer.Ordinal));
 
     private static string KindOf(string part) => part.IndexOf('/', StringComparison.Ordinal) is >= 0 and var end ? part[..end] : part;
 

@@ -11,6 +11,8 @@ public sealed class TestPointsOpenedRule : CallRule
     {
         Visit visit = default!;
         When().Match(() => visit, v => v.ReadAPressure());
-        Then().Do(_ => Owe(visit, Weight.Must, "/gasSupply", Part.GasTestPoints));
+        Then()
+            .Do(_ => Owe(visit, visit.OpenedANipple() ? Weight.Must : Weight.Should, "/gasSupply", Part.GasTestPoints))
+            .Do(_ => Owe(visit, Weight.Should, "/gasSupply", Part.TracePressures));
     }
 }

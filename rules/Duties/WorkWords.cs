@@ -1,5 +1,4 @@
 using Records;
-using Rules.Duties.Work;
 using Visits;
 
 namespace Rules.Duties;
@@ -35,20 +34,30 @@ internal static class WorkWords
         return false;
     }
 
-    /// <summary>What was touched shows no more than an electrode or a seal outside the chamber.</summary>
-    public static bool LeftTheChamberShut(this Visit visit, Touched touched)
+    /// <summary>
+    /// Of the combustion circuit no more was worked on than an electrode or a seal outside the chamber. That the circuit was worked on, and
+    /// nothing of it that would show how far, is no such thing.
+    /// </summary>
+    public static bool LeftTheChamberShut(this Visit visit)
     {
-        if (touched.Because.Pointer is not { } pointer)
-            return false;
-
-        return pointer == "/burner/electrodeGapMm"
-            || (visit.Record.PartsFitted ?? []).Index().Any(part => pointer == $"/partsFitted/{part.Index}" && part.Item.Kind is PartKind.Electrode or PartKind.CombustionSeal)
-            || (visit.DisturbedJoints ?? []).Any(joint => pointer == joint.Pointer && joint.Value.Place == JointPlace.Electrode);
+        var wasOpened = visit.OpenedTheExchanger() || visit.Fitted(PartKind.Burner, PartKind.Fan, PartKind.HeatExchanger)
+            || visit.DisturbedJoints?.Any(joint => joint.Value.IsOfTheCombustionCircuit() && joint.Value.Place != JointPlace.Electrode) == true;
+        return !wasOpened && (visit.Record.Burner?.ElectrodeGapMm is not null || visit.Fitted(PartKind.Electrode, PartKind.CombustionSeal)
+            || visit.DisturbedJoints?.Any(joint => joint.Value.Place == JointPlace.Electrode) == true);
     }
 
     /// <summary>A gas pressure was read, so that a test point was opened.</summary>
     public static bool ReadAPressure(this Visit visit) => visit.Record.GasSupply is { } supply
         && (supply.ApplianceInletMbar ?? supply.BurnerMbar ?? supply.MeterOperatingMbar ?? supply.MeterStandingMbar) is not null;
+
+    /// <summary>A pressure was read at a nipple, or may have been; the maker's own procedure needs none.</summary>
+    public static bool OpenedANipple(this Visit visit) => visit.Record.GasSupply?.PressureBy != PressureReadBy.MakersProcedure;
+
+    /// <summary>Tightness was tested, whenever and for whatever.</summary>
+    public static bool TestedTightness(this Visit visit) => visit.TightnessTests is { Count: > 0 };
+
+    /// <summary>A flame supervision device that works by a thermocouple had it renewed.</summary>
+    public static bool FittedAThermocouple(this Visit visit) => visit.Fitted(PartKind.Thermocouple);
 
     /// <summary>
     /// A landlord's check: of premises that are let, or may be, and under that job type; or a service of a let boiler whose paper names the landlord.

@@ -9,6 +9,7 @@ namespace Rules.HeatInput;
 [Title("The gas rate is timed long enough, at maximum rate, with the boiler warm and all other appliances off")]
 [Why("Another appliance drawing gas, a boiler turning itself down or a test cut short all give a rate that is not the boiler's. Acting on it can put a good setting wrong.")]
 [Serves(Part.Rate)]
+[Serves(Part.Rate, AtMost = Weight.Should, Of = "/gasSupply/meterDisplayWorks")]
 [Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2, LimitIds.FlueGasO2,
     LimitIds.GasRateSeconds, LimitIds.GasRateWarmMinutes)]
 [Coverage(Coverage.MayUnderReport, "whole turns of an imperial dial are no member")]

@@ -9,6 +9,7 @@ namespace Rules.HeatInput;
 [Title("The heat input at maximum rate is that of the data plate, or that to which the boiler is range rated")]
 [Why("An overgassed boiler can run short of air and make CO; an undergassed one leaves the house cold. A fault in supply, setting or gas valve often shows here first.")]
 [Serves(Part.Rate)]
+[Serves(Part.Rate, AtMost = Weight.Should, Of = "/gasSupply/meterDisplayWorks")]
 [Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2, LimitIds.FlueGasO2,
     LimitIds.HeatInputDeviation, LimitIds.HeatInputDeviationWide, LimitIds.GasRateSeconds, LimitIds.GasRateWarmMinutes)]
 [Coverage(Coverage.MayOverReport, "sources conflict on the tolerance")]

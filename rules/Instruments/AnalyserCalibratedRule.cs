@@ -10,7 +10,7 @@ namespace Rules.Instruments;
 [Id(RuleIds.AnalyserCalibrated), Topic(Topics.Instruments), Cites("EN-50379-3"), Cites("GSIUR-1998", "26(9)(ca)"), CommonPractice]
 [Title("The flue gas analyser is listed and within its calibration on the day")]
 [Why("CO cells lose sensitivity with age and then read low. Calibration is what lets a combustion reading be believed, most of all where it takes the place of pressure and heat input.")]
-[Serves(Part.TraceFigures, AtMost = Weight.Should)]
+[Serves(Part.TraceReadings, AtMost = Weight.Should)]
 [Uses(LimitIds.GasRateSeconds, LimitIds.GasRateWarmMinutes, LimitIds.CalibrationMonths)]
 [Expects("/instruments")]
 [Coverage(Coverage.MayOverReport, "the instrument's maker may allow longer than a year")]

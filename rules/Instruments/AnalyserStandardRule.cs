@@ -9,7 +9,7 @@ namespace Rules.Instruments;
 [Id(RuleIds.AnalyserStandard), Topic(Topics.Instruments), Cites("EN-50379-3")]
 [Title("The flue gas analyser is made to the standard for portable combustion analysers")]
 [Why("Hot, wet flue gas holds several gases that can fool a sensor not meant for it. The standard sets what a portable analyser has to withstand and how far out it may be.")]
-[Serves(Part.TraceFigures, AtMost = Weight.Should)]
+[Serves(Part.TraceReadings, AtMost = Weight.Should)]
 [Expects("/instruments")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class AnalyserStandardRule : ComplianceRule<Instrument>

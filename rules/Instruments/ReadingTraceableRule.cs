@@ -9,7 +9,7 @@ namespace Rules.Instruments;
 [Id(RuleIds.ReadingTraceable), Topic(Topics.Instruments), Cites("BS-7967"), CommonPractice]
 [Title("Each flue reading names a listed analyser by its serial number")]
 [Why("Readings are worth as much as the instrument that took them. After a complaint or an accident, a figure with no serial number cannot be tied to any calibration certificate.")]
-[Serves(Part.TraceFigures, AtMost = Weight.Should)]
+[Serves(Part.TraceReadings, AtMost = Weight.Should)]
 [Expects("/combustion/readings")]
 [Coverage(Coverage.Full, "serial numbers are compared")]
 public sealed class ReadingTraceableRule : ComplianceRule<CombustionReading>

@@ -11,7 +11,7 @@ namespace Rules.Plausibility;
 [Id(RuleIds.Co2AgreesWithO2), Topic(Topics.Plausibility), CommonPractice]
 [Title("The CO2 reading goes with the O2 reading for this fuel")]
 [Why("In flue gas CO2 goes up as O2 comes down, so a pair that does not match points to a typing slip, the wrong fuel on the analyser or a faulty cell. A wrong CO2 spoils the CO/CO2 ratio and can hide poor combustion.")]
-[Serves(Part.TraceFigures, AtMost = Weight.Should)]
+[Serves(Part.TraceReadings, AtMost = Weight.Should)]
 [Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.Co2FromO2Deviation)]
 [Expects("/combustion/readings")]
 [Coverage(Coverage.MayOverReport, "a gas far from the average gives other figures")]

@@ -8,7 +8,7 @@ namespace Rules.Plausibility;
 [Id(RuleIds.FlowAboveReturn), Topic(Topics.Plausibility), CommonPractice]
 [Title("The flow of the running boiler is not colder than its return")]
 [Why("Water leaves a firing boiler hotter than it came back, so the reverse means swapped readings, swapped pipes or a burner that was out. Whether the boiler condenses and has flow enough is judged from this pair.")]
-[Serves(Part.TraceFigures, AtMost = Weight.Should)]
+[Serves(Part.Water, AtMost = Weight.Should)]
 [Coverage(Coverage.Full, "no running boiler cools its water")]
 public sealed class FlowAboveReturnRule : VisitRule
 {

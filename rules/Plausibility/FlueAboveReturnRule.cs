@@ -9,7 +9,8 @@ namespace Rules.Plausibility;
 [Id(RuleIds.FlueAboveReturn), Topic(Topics.Plausibility), CommonPractice]
 [Title("The flue gas is not colder than the water that cools it")]
 [Why("Return water cannot cool flue gas below its own temperature, so a lower figure points to a misplaced probe or to air drawn into the sample. Such air also thins the CO, which then reads lower than it is.")]
-[Serves(Part.TraceFigures, AtMost = Weight.Should)]
+[Serves(Part.TraceReadings, AtMost = Weight.Should)]
+[Serves(Part.Water, AtMost = Weight.Should, Of = "/water/returnTemperatureC")]
 [Expects("/combustion/readings")]
 [Coverage(Coverage.Full, "no flue gas leaves colder than what cools it")]
 public sealed class FlueAboveReturnRule : ComplianceRule<CombustionReading>

@@ -9,7 +9,7 @@ namespace Rules.Plausibility;
 [Id(RuleIds.PressureFinerThanGauge), Topic(Topics.Plausibility), CommonPractice]
 [Title("No gas pressure is recorded more finely than a listed gauge can show")]
 [Why("More decimals than any listed gauge can show did not come off one of them. Either the gauge used is not on the list and its calibration is unknown, or the figure was never read.")]
-[Serves(Part.TraceFigures, AtMost = Weight.Should)]
+[Serves(Part.TracePressures, AtMost = Weight.Should)]
 [Coverage(Coverage.MayUnderReport, "any listed gauge may have been the one that was read")]
 public sealed class PressureFinerThanGaugeRule : VisitRule
 {

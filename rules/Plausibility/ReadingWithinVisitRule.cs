@@ -10,7 +10,7 @@ namespace Rules.Plausibility;
 [Id(RuleIds.ReadingWithinVisit), Topic(Topics.Plausibility), CommonPractice]
 [Title("Each flue reading was taken during the visit, and one after the work when the work could be over")]
 [Why("Flue readings from another day, or from before the strip-down, show the boiler as it was and not as it was left. Only a reading taken once the work is over shows what cleaning, new seals or adjustment did.")]
-[Serves(Part.TraceFigures, AtMost = Weight.Should)]
+[Serves(Part.TraceReadings, AtMost = Weight.Should)]
 [Uses(LimitIds.VisitDays)]
 [Expects("/combustion/readings")]
 [Coverage(Coverage.Full, "times and durations are compared")]

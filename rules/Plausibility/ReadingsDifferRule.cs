@@ -9,7 +9,7 @@ namespace Rules.Plausibility;
 [Id(RuleIds.ReadingsDiffer), Topic(Topics.Plausibility), CommonPractice]
 [Title("A reading at minimum rate is not the reading at maximum rate written twice")]
 [Why("Gas and air seldom mix alike at low and high fire, so identical figures usually mean that one was copied from the other. Combustion at the rate that was never measured is then unknown.")]
-[Serves(Part.TraceFigures, AtMost = Weight.Should)]
+[Serves(Part.TraceReadings, AtMost = Weight.Should)]
 [Expects("/combustion/readings")]
 [Coverage(Coverage.MayOverReport, "two rates may read alike by chance")]
 public sealed class ReadingsDifferRule : ComplianceRule<CombustionReading>

@@ -9,7 +9,7 @@ namespace Rules.Plausibility;
 [Id(RuleIds.RepeatedReadingsAgree), Topic(Topics.Plausibility), CommonPractice]
 [Title("Readings that were taken twice at one rate after the work agree")]
 [Why("Readings of CO2 that wander at one rate point to a boiler still warming up, a loose probe or an unsteady burner. A figure caught on the way may not be where the boiler settles.")]
-[Serves(Part.TraceFigures, AtMost = Weight.Should)]
+[Serves(Part.TraceReadings, AtMost = Weight.Should)]
 [Uses(LimitIds.RepeatedReadingDeviation)]
 [Expects("/combustion/readings")]
 [Coverage(Coverage.MayOverReport, "an adjustment between two readings sets them apart")]

@@ -10,7 +10,7 @@ namespace Rules.Plausibility;
 [Id(RuleIds.StatedRatioAgrees), Topic(Topics.Plausibility), Cites("BS-7967"), CommonPractice]
 [Title("A CO/CO2 ratio that was written down is that of the CO and CO2 beside it")]
 [Why("One slipped decimal point, or a ratio from another printout, can make poor combustion look clean. Worked out again from CO and CO2, the ratio shows whether all three belong to one reading.")]
-[Serves(Part.TraceFigures, AtMost = Weight.Should)]
+[Serves(Part.TraceReadings, AtMost = Weight.Should)]
 [Uses(LimitIds.StatedRatioDeviation)]
 [Expects("/combustion/readings")]
 [Coverage(Coverage.Full, "arithmetic on three members")]

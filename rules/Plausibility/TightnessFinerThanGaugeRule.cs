@@ -9,7 +9,7 @@ namespace Rules.Plausibility;
 [Id(RuleIds.TightnessFinerThanGauge), Topic(Topics.Plausibility), Cites("IGEM-UP-1B"), CommonPractice]
 [Title("No pressure of a tightness test is recorded more finely than its electronic gauge can show")]
 [Why("Figures between the steps of an electronic gauge cannot have come off its display. A drop that was not read is no proof of tightness, and with the wrong resolution nobody knows what the gauge could have shown.")]
-[Serves(Part.TraceFigures, AtMost = Weight.Should)]
+[Serves(Part.TraceTests, AtMost = Weight.Should)]
 [Expects("/tightnessTests")]
 [Coverage(Coverage.MayUnderReport, "judged only where the step of the gauge is recorded")]
 public sealed class TightnessFinerThanGaugeRule : ComplianceRule<TightnessTest>

@@ -9,7 +9,7 @@ namespace Rules.Plausibility;
 [Id(RuleIds.TightnessTestDated), Topic(Topics.Plausibility), Cites("GSIUR-1998", "6(6)")]
 [Title("No tightness test is dated after the visit")]
 [Why("Dated after the visit, a tightness test was either written down wrongly or not yet made when the engineer left. Until that is cleared up, the joints opened that day have no proof of tightness.")]
-[Serves(Part.TraceFigures, AtMost = Weight.Should)]
+[Serves(Part.TraceTests, AtMost = Weight.Should)]
 [Expects("/tightnessTests")]
 [Coverage(Coverage.Full, "two dates")]
 public sealed class TightnessTestDatedRule : ComplianceRule<TightnessTest>

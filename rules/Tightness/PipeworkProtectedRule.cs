@@ -9,7 +9,7 @@ namespace Rules.Tightness;
 [Id(RuleIds.PipeworkProtected), Topic(Topics.Tightness), Cites("GSIUR-1998", "7"), Cites("BS-6891")]
 [Title("Gas pipework is supported, and sleeved where it passes through walls")]
 [Why("Unsupported pipe sags and works at its joints, and bare pipe in a wall can corrode against mortar or plaster. A sleeve also keeps leaking gas from spreading unseen through a cavity.")]
-[Serves(Part.Pipework)]
+[Serves(Part.Pipework, AtMost = Weight.Should)]
 [Coverage(Coverage.MayUnderReport, "size, depth and blocking by dirt are no members")]
 public sealed class PipeworkProtectedRule : VisitRule
 {

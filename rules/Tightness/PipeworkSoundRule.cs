@@ -10,6 +10,7 @@ namespace Rules.Tightness;
 [Title("The visible gas pipework is sound, without damage or corrosion")]
 [Why("Corrosion thins a pipe and a knock loosens a joint some time before gas gets out. Seen today it is a repair; left alone it can become an escape in an occupied house.")]
 [Serves(Part.Pipework)]
+[Serves(Part.Pipework, AtMost = Weight.Should, Of = "/pipework/damageOrCorrosion")]
 [Coverage(Coverage.MayUnderReport, "only what can be seen is recorded")]
 public sealed class PipeworkSoundRule : VisitRule
 {

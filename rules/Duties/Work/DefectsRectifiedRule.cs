@@ -17,7 +17,8 @@ public sealed class DefectsRectifiedRule : WorkRule
 
     private static TouchedPart? PartOf(string? topic) => topic switch
     {
-        Topics.Joints or Topics.Tightness or Topics.GasPressure => TouchedPart.GasPath,
+        Topics.Joints => TouchedPart.GasPath,
+        Topics.Tightness or Topics.GasPressure => TouchedPart.Pipework,
         Topics.Combustion or Topics.Burner or Topics.HeatExchanger => TouchedPart.CombustionCircuit,
         Topics.Flue => TouchedPart.Flue,
         Topics.Ventilation => TouchedPart.Ventilation,

@@ -12,7 +12,7 @@ public sealed class JointsDisturbedRule : WorkRule
         foreach (var (pointer, joint) in visit.DisturbedJoints ?? [])
         {
             if (joint.CarriesGasOrMay())
-                yield return (TouchedPart.GasPath, pointer, "a gas joint was disturbed");
+                yield return (joint.IsAboveTheApplianceValve() ? TouchedPart.Pipework : TouchedPart.GasPath, pointer, "a gas joint was disturbed");
             if (joint.IsOfTheCombustionCircuit())
                 yield return (TouchedPart.CombustionCircuit, pointer, "a joint of the combustion circuit was disturbed");
             if (joint.Place == JointPlace.CondensateTrap)

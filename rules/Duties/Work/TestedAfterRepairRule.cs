@@ -10,6 +10,6 @@ public sealed class TestedAfterRepairRule : WorkRule
 {
     protected override IEnumerable<(TouchedPart Part, string Pointer, string Words)> TouchedAt(Visit visit) =>
         visit.Record.JobType is JobType.Repair or JobType.Commissioning && visit.Record.Escape?.GasIsolated != true && visit.TestsAfterWork?.Any(test => test.Value.Stage == WorkStage.AfterWork) == true
-            ? [(TouchedPart.GasPath, "/tightnessTests", "tightness was tested after the work")]
+            ? [(TouchedPart.Pipework, "/tightnessTests", "tightness was tested after the work")]
             : [];
 }

@@ -11,6 +11,10 @@ namespace Rules.Jurisdictions.England;
 [Title("In England a carbon monoxide alarm goes in with a new boiler")]
 [Why("Any new boiler may have a flue or seal that was fitted wrongly, and CO gives no other sign. In England Approved Document J looks for an alarm at installation, in owned and rented homes alike.")]
 [Serves(Part.Commission)]
+[Serves(Part.AlarmOwed, AtMost = Weight.Should, Of = "/coAlarm/tested")]
+[Serves(Part.AlarmOwed, AtMost = Weight.Should, Of = "/coAlarm/replaceBy")]
+[Serves(Part.AlarmOwed, AtMost = Weight.Should, Of = "/coAlarm/standard")]
+[Serves(Part.AlarmOwed, AtMost = Weight.Should, Of = "/coAlarm/distanceMm")]
 [AppliesBy("/commissioning/newBoiler")]
 [Coverage(Coverage.Full, "presence beside a new boiler is stated")]
 public sealed class CoAlarmEnglandNewBoilerRule : NewBoilerRule
