@@ -18,8 +18,6 @@ public sealed class BurnerConditionRule : VisitRule
     protected override string SubjectPointer => "/burner";
 
     // Looked for at a service; a fault that somebody recorded is judged at any visit.
-    protected override bool? Applies(Visit visit) => visit.IsMoreThanALandlordCheck || visit.Record.Burner?.Condition == BurnerCondition.Damaged;
-
     protected override Verdict Assess(Visit visit, Look look)
     {
         if (look.Lacks(visit.Record.Burner?.Condition, out var condition))

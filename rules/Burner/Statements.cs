@@ -14,7 +14,7 @@ public sealed class Statements : StatementTable
     [Serves(Part.FireSideDetails)]
     [Coverage(Coverage.Full, "the record states it")]
     public Statement ElectrodesClean => Ask(
-        visit => visit.Record.Burner?.ElectrodesClean, applies: visit => visit.IsAnnualService,
+        visit => visit.Record.Burner?.ElectrodesClean,
         yes: Pass("the electrodes are clean"),
         no: Advisory("the electrodes are not clean",
             warn: Cautions.MakerDecides, advise: "Clean or renew the electrodes, with a new seal where the maker asks for one."));

@@ -10,6 +10,7 @@ namespace Rules.CoAlarm;
 [Why("Once an alarm has gone off it has to be believed, even if it is silent now. The source may return at the next firing, so practice puts the gas emergency service before any engineer's search for it.")]
 [Serves(Part.AlarmOwed)]
 [Serves(Part.AlarmSounded)]
+[Serves(Part.AlarmOwed, AtMost = Weight.Should, Of = "/coAlarm/emergencyReference")]
 [AppliesBy("/coAlarm/present")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class CoAlarmSoundedRule : VisitRule

@@ -28,7 +28,7 @@ public sealed class FlueCo2Rule : MaximumReadingRule
         if (look.Lacks(visit.Maker.Co2PercentMin, out var min) | look.Lacks(visit.Maker.Co2PercentMax, out var max))
         {
             return visit.Appliance.Condensing == false
-                ? look.Advisory($"the flue gas shows {co2} % carbon dioxide, and no band of the maker is recorded to judge it by")
+                ? look.NotApplicable($"no band of the maker is recorded, and many boilers without a premix burner have none")
                 : look.Missing($"the flue gas shows {co2} % carbon dioxide, and the maker's band is not recorded");
         }
 

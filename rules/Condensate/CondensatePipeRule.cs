@@ -16,7 +16,7 @@ public sealed class CondensatePipeRule : VisitRule
 {
     protected override string SubjectPointer => "/condensate";
 
-    protected override bool? Applies(Visit visit) => visit.IsMoreThanALandlordCheck & visit.Appliance.Condensing;
+    protected override bool? Applies(Visit visit) => visit.Appliance.Condensing;
 
     protected override Verdict Assess(Visit visit, Look look)
     {

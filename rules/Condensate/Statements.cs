@@ -28,7 +28,7 @@ public sealed class Statements : StatementTable
     [AppliesBy("/appliance/condensing")]
     [Coverage(Coverage.Full, "the record states it")]
     public Statement CondensateRunning => Ask(
-        visit => visit.Record.Condensate?.SeenRunning, applies: visit => visit.IsAnnualService & visit.Appliance.Condensing,
+        visit => visit.Record.Condensate?.SeenRunning, applies: visit => visit.Appliance.Condensing,
         yes: Pass("condensate was seen running"),
         no: Advisory("condensate was not seen running",
             advise: "Run the boiler until condensate flows, and follow it to the drain."));

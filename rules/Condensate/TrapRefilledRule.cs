@@ -18,9 +18,8 @@ public sealed class TrapRefilledRule : VisitRule
 {
     protected override string SubjectPointer => "/condensate";
 
-    // Looked for at a service; a fault that somebody recorded is judged at any visit.
     protected override bool? Applies(Visit visit) =>
-        visit.Record.Condensate?.TrapRefilled == false ? true : visit.IsMoreThanALandlordCheck & visit.Appliance.Condensing;
+        visit.Record.Condensate?.TrapRefilled == false ? true : visit.Appliance.Condensing;
 
     protected override Verdict Assess(Visit visit, Look look)
     {

@@ -57,6 +57,9 @@ public static class Part
     public const string TracePressures = "traceFigures/pressures";
     public const string Alterations = "identify/alterations";
     public const string Escape = "escapeGasLeftOff";
+    /// <summary>Nothing owes it: what is recorded of it is judged, and nothing is asked for.</summary>
+    public const string WhereRecorded = "whereRecorded";
+
     public const string History = "history";
 
     /// <summary>What can only be seen on a boiler that runs.</summary>

@@ -11,8 +11,13 @@ public sealed class TestPointsOpenedRule : CallRule
     {
         Visit visit = default!;
         When().Match(() => visit, v => v.ReadAPressure());
-        Then()
-            .Do(_ => Owe(visit, visit.OpenedANipple() ? Weight.Must : Weight.Should, "/gasSupply", Part.GasTestPoints))
-            .Do(_ => Owe(visit, Weight.Should, "/gasSupply", Part.TracePressures));
+        Then().Do(_ => OweAll(visit));
+    }
+
+    private void OweAll(Visit visit)
+    {
+        Owe(visit, Weight.Should, "/gasSupply", Part.TracePressures);
+        if (visit.OpenedANipple())
+            Owe(visit, Weight.Must, "/gasSupply", Part.GasTestPoints);
     }
 }

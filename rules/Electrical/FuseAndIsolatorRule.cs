@@ -15,8 +15,6 @@ public sealed class FuseAndIsolatorRule : VisitRule
 {
     protected override string SubjectPointer => "/electrical";
 
-    protected override bool? Applies(Visit visit) => visit.IsMoreThanALandlordCheck;
-
     protected override Verdict Assess(Visit visit, Look look)
     {
         if (look.Lacks(visit.Record.Electrical?.FuseAmps, out var amps) | look.Lacks(visit.Record.Electrical?.DoublePoleIsolation, out var bothPoles))

@@ -21,13 +21,18 @@ public sealed class PartForThisGasRule : ComplianceRule<FittedPart>
     {
         if (look.Lacks(visit.Record.Appliance.Fuel, out var fuel))
             return look.Missing();
-        if (look.Note(part.ForFuel) is not { } made)
-            return look.Advisory($"the record does not say for which gas the part is made, if for one")
-                .Advise("Where the part carries or meters gas, record for which gas it is made.");
+        if (look.Note(part.ForFuel) is null && !MayCarryGas(part))
+            return look.NotApplicable($"a part of this kind carries no gas");
+        if (look.Lacks(part.ForFuel, out var made))
+            return look.Missing($"the record does not say for which gas the part is made");
 
         return made == fuel
             ? look.Pass($"the part is made for {made}")
             : look.Unsafe($"a part made for {made} was fitted to an appliance that burns {fuel}").Warn(Cautions.CarbonMonoxide)
                 .Advise("Do not leave the appliance in use. Fit the maker's part for this gas, then measure pressure, rate and combustion again.");
     }
+
+    // A kind that is not recorded may be any.
+    private static bool MayCarryGas(FittedPart part) =>
+        part.Kind is null or PartKind.GasValve or PartKind.Injector or PartKind.Burner or PartKind.GasSeal or PartKind.Regulator or PartKind.Other;
 }

@@ -15,7 +15,7 @@ namespace Rules.HeatExchanger;
 [Coverage(Coverage.MayOverReport, "flow and load shift the approach")]
 public sealed class ExchangerApproachRule : ComplianceRule<CombustionReading>
 {
-    protected override bool? Applies(Visit visit) => visit.IsMoreThanALandlordCheck & visit.Appliance.Condensing;
+    protected override bool? Applies(Visit visit) => visit.Appliance.Condensing;
 
     // At minimum rate it leaves nearer still, so that the limit serves for both.
     protected override IEnumerable<Subject<CombustionReading>>? Subjects(Visit visit) => visit.ReadingsAfterWork;

@@ -8,7 +8,7 @@ namespace Rules.Instruments;
 [Id(RuleIds.OtherInstrumentCalibrated), Topic(Topics.Instruments), CommonPractice]
 [Title("Every other instrument listed is within its calibration on the day")]
 [Why("Detectors and electrical testers out of calibration give a wrong answer as firmly as a right one. Somebody then takes a joint for tight or a wire for dead, and can be hurt by it.")]
-[Serves(Part.History, AtMost = Weight.Should)]
+[Serves(Part.WhereRecorded, AtMost = Weight.Should)]
 [Uses(LimitIds.CalibrationMonths)]
 [Expects("/instruments")]
 [Coverage(Coverage.MayUnderReport, "only instruments that are listed are seen")]

@@ -11,7 +11,7 @@ namespace Rules.Joints;
 [Why("Heat and age take the spring out of a seal long before it looks worn, which is why some have a renewal date from the manufacturer. Left in past that date, it can fail between services with nobody there to notice.")]
 [Serves(Part.CombustionSeals, AtMost = Weight.Should)]
 [Serves(Part.GasJoints, AtMost = Weight.Should)]
-[Serves(Part.History, AtMost = Weight.Should, Of = "/makerLimits/sealsToRenew")]
+[Serves(Part.WhereRecorded, AtMost = Weight.Should, Of = "/makerLimits/sealsToRenew")]
 [Expects("/makerLimits/sealsToRenew"), AppliesBy("/disturbedJoints")]
 [Coverage(Coverage.MayUnderReport, "only seals that record or profile list are known")]
 public sealed class MakersSealRenewedRule : ComplianceRule<JointPlace>

@@ -9,8 +9,7 @@ namespace Rules.Joints;
 [Id(RuleIds.NewSealPartNumber), Topic(Topics.Joints), CommonPractice]
 [Title("A new seal is recorded with its part number")]
 [Why("Boilers of one range can take seals of different size by output, and a near fit may look right and still leak. Without the part number nobody can tell later which seal went in.")]
-[Serves(Part.CombustionSeals, AtMost = Weight.Should)]
-[Serves(Part.GasJoints, AtMost = Weight.Should)]
+[Serves(Part.WhereRecorded, AtMost = Weight.Should)]
 [Expects("/disturbedJoints")]
 [Coverage(Coverage.Full, "each listed joint is judged")]
 public sealed class NewSealPartNumberRule : ComplianceRule<DisturbedJoint>
@@ -20,13 +19,13 @@ public sealed class NewSealPartNumberRule : ComplianceRule<DisturbedJoint>
 
     protected override Verdict Assess(DisturbedJoint joint, Visit visit, Look look)
     {
-        if (look.Note(joint.Renewed) is null)
-            return look.Advisory($"the record does not say whether the {joint.Place} seal is a new one");
+        if (look.Lacks(joint.Renewed, out _))
+            return look.Missing($"the record does not say whether the seal is a new one");
 
-        return string.IsNullOrWhiteSpace(look.Note(joint.PartNumber))
-            ? look.Advisory($"the new {joint.Place} seal is recorded without a part number")
+        return look.Lacks(joint.PartNumber, out var number)
+            ? look.Missing($"the new seal is recorded without a part number")
                 .Warn("Seals of one range differ in size by output, and the wrong one can look right.")
                 .Advise("Compare the part with the maker's list for this output and record its number.")
-            : look.Pass($"the new {joint.Place} seal is part {joint.PartNumber}");
+            : look.Pass($"the new seal is part {number}");
     }
 }

@@ -14,8 +14,6 @@ public sealed class FlowAboveReturnRule : VisitRule
 {
     protected override string SubjectPointer => "/water";
 
-    protected override bool? Applies(Visit visit) => visit.IsMoreThanALandlordCheck;
-
     protected override Verdict Assess(Visit visit, Look look)
     {
         if (look.Lacks(visit.Record.Water?.FlowTemperatureC, out var flow) | look.Lacks(visit.Record.Water?.ReturnTemperatureC, out var back))

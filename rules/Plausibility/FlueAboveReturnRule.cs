@@ -15,8 +15,6 @@ namespace Rules.Plausibility;
 [Coverage(Coverage.Full, "no flue gas leaves colder than what cools it")]
 public sealed class FlueAboveReturnRule : ComplianceRule<CombustionReading>
 {
-    protected override bool? Applies(Visit visit) => visit.IsMoreThanALandlordCheck;
-
     protected override IEnumerable<Subject<CombustionReading>>? Subjects(Visit visit) => visit.ReadingsAfterWork;
 
     protected override Verdict Assess(CombustionReading reading, Visit visit, Look look)

@@ -8,7 +8,7 @@ namespace Rules.Plausibility;
 [Id(RuleIds.VisitLongEnough), Topic(Topics.Plausibility), CommonPractice]
 [Title("The visit is long enough for the work that it records")]
 [Why("Nobody strips, cleans, rebuilds and settles a boiler in a few minutes. Where the clock does not fit the work, the cleaning or the reading may not have been done as written.")]
-[Serves(Part.History, AtMost = Weight.Should)]
+[Serves(Part.WhereRecorded, AtMost = Weight.Should)]
 [Coverage(Coverage.MayUnderReport, "only durations that are recorded count")]
 public sealed class VisitLongEnoughRule : VisitRule
 {

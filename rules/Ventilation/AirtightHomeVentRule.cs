@@ -9,6 +9,7 @@ namespace Rules.Ventilation;
 [Title("In a very airtight home the vents feed an open flue without counting on leakage")]
 [Why("Tight modern walls and windows let in little of the leakage that an older house gives an open flue for nothing. A vent sized with that leakage in mind is then too small, and combustion products can come back into the room.")]
 [Serves(Part.Air)]
+[Serves(Part.WhereRecorded, AtMost = Weight.Should, Of = "/premises/airPermeabilityM3PerHM2")]
 [Uses(LimitIds.DomesticScopeInput, LimitIds.OpenFlueVentPerKw, LimitIds.InnerRoomShare, LimitIds.AirtightHome)]
 [AppliesBy("/appliance/flueType", "/ventilation/compartment", "/appliance/ratedInputKw", "/appliance/ratedInputBasis", "/appliance/fuel")]
 [Coverage(Coverage.MayOverReport, "the vent area that an airtight home needs is not known, so leakage is simply not counted")]
@@ -20,8 +21,8 @@ public sealed class AirtightHomeVentRule : VisitRule
 
     protected override Verdict Assess(Visit visit, Look look)
     {
-        if (look.Note(visit.Record.Premises?.AirPermeabilityM3PerHM2) is not { } permeability)
-            return look.Advisory($"how airtight the home is, is not recorded; in a very airtight one leakage does not feed an open flue").Warn(Cautions.CarbonMonoxide);
+        if (look.Lacks(visit.Record.Premises?.AirPermeabilityM3PerHM2, out var permeability))
+            return look.Missing($"how airtight the home is, is not recorded; in a very airtight one leakage does not feed an open flue").Warn(Cautions.CarbonMonoxide);
 
         var airtight = visit.Limits[LimitIds.AirtightHome];
         if (!airtight.Allows(permeability))

@@ -15,10 +15,6 @@ public sealed class ReliefValveStateRule : WaterRule
 {
     protected override string SubjectPointer => "/water/reliefValve";
 
-    // Looked for at a service; a fault that somebody recorded is judged at any visit.
-    protected override bool? Applies(Visit visit) =>
-        visit.IsMoreThanALandlordCheck || visit.Record.Water?.ReliefValve is not (null or ReliefValveState.Ok);
-
     protected override Verdict Assess(Visit visit, Look look)
     {
         if (look.Lacks(visit.Record.Water?.ReliefValve, out var state))

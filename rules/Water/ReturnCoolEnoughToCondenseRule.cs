@@ -16,7 +16,7 @@ public sealed class ReturnCoolEnoughToCondenseRule : WaterRule
 {
     protected override string SubjectPointer => "/water/returnTemperatureC";
 
-    protected override bool? Applies(Visit visit) => visit.IsMoreThanALandlordCheck & visit.Appliance.Condensing;
+    protected override bool? Applies(Visit visit) => visit.Appliance.Condensing;
 
     protected override Verdict Assess(Visit visit, Look look)
     {

@@ -16,7 +16,6 @@ public sealed class Statements : StatementTable
     public Statement ReliefDischarge => Ask(
         visit => visit.Record.Water?.ReliefDischargeSafe, aboutItself: true,
         // Looked for at a service; a fault that somebody recorded is judged at any visit.
-        applies: visit => visit.IsMoreThanALandlordCheck || visit.Record.Water?.ReliefDischargeSafe == false,
         yes: Pass("the relief valve is recorded as discharging where it hurts nobody"),
         no: Unsafe("the relief valve discharges where it can scald somebody",
             warn: Cautions.HotWater, advise: "Run the discharge in metal pipe of the valve's size, falling all the way, to a low visible place outdoors against the wall."));

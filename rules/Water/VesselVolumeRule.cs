@@ -10,6 +10,8 @@ namespace Rules.Water;
 [Title("The expansion vessel takes the expansion of the system water up to the highest flow temperature")]
 [Why("Heated water expands, and what the vessel cannot take goes out through the relief valve. Topping up brings in fresh oxygen and scale, and a valve that has lifted often never seats cleanly again.")]
 [Serves(Part.SealedSystem)]
+[Serves(Part.WhereRecorded, AtMost = Weight.Should, Of = "/water/vesselVolumeL")]
+[Serves(Part.WhereRecorded, AtMost = Weight.Should, Of = "/water/systemVolumeL")]
 [Uses(LimitIds.ReliefMargin, LimitIds.HighestFlowTemperature)]
 [Coverage(Coverage.MayUnderReport, "judged only where both volumes are recorded")]
 public sealed class VesselVolumeRule : WaterRule
@@ -18,10 +20,8 @@ public sealed class VesselVolumeRule : WaterRule
 
     protected override Verdict Assess(Visit visit, Look look)
     {
-        var vessel = look.Note(visit.Record.Water?.VesselVolumeL);
-        var system = look.Note(visit.Record.Water?.SystemVolumeL);
-        if (vessel is null || system is null)
-            return look.Advisory($"the size of the expansion vessel was not judged, because its volume or that of the system is not recorded")
+        if (look.Lacks(visit.Record.Water?.VesselVolumeL, out var vessel) | look.Lacks(visit.Record.Water?.SystemVolumeL, out var system))
+            return look.Missing($"the size of the expansion vessel was not judged, because its volume or that of the system is not recorded")
                 .Advise("Read the vessel's label and estimate the system content.");
         if (look.Lacks(visit.Record.Water?.ColdFillBar, out var fill) | look.Lacks(visit.Record.Water?.ReliefSettingBar, out var setting))
             return look.Missing();
@@ -31,7 +31,7 @@ public sealed class VesselVolumeRule : WaterRule
             look.Note(visit.Record.Water?.FlowTemperatureC) ?? 0m);
         var final = setting * (100m - visit.Limits[LimitIds.ReliefMargin].Min!.Value) / 100m;
         return fill is >= 0m and <= 10m && final > fill && final <= 20m && flow is > 10m and <= 110m && system is > 0m and <= 100_000m
-            ? Judge(vessel.Value, ExpansionVessel.TradeVolumeLitre(ExpansionVessel.ExpansionFromTenC(flow), system.Value, fill, final), flow, look)
+            ? Judge(vessel, ExpansionVessel.TradeVolumeLitre(ExpansionVessel.ExpansionFromTenC(flow), system, fill, final), flow, look)
             : look.Missing($"a cold fill of {fill} bar, a relief setting of {setting} bar and {system} L of water at {flow} C are outside what the vessel formula covers", "/water/coldFillBar", "/water/reliefSettingBar");
     }
 
