@@ -2,7 +2,6 @@ using Calculations;
 using Findings;
 using Kernel;
 using Records;
-using Rules.Duties;
 using Visits;
 
 namespace Rules.Combustion;

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties.Work;
 using Visits;
 
 namespace Rules.Duties;

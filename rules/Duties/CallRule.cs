@@ -1,5 +1,5 @@
 using Findings;
-using Kernel.Duties;
+using Kernel;
 using Visits;
 
 namespace Rules.Duties;

@@ -1,5 +1,6 @@
 using Findings;
 using Records;
+using Rules.Duties.Work;
 using Visits;
 
 namespace Rules.Duties;

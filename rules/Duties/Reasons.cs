@@ -1,8 +1,7 @@
-using System.Text.Json;
 using Findings;
 using Kernel;
-using Kernel.Duties;
 using Records;
+using System.Text.Json;
 using Visits;
 
 namespace Rules.Duties;

@@ -3,7 +3,6 @@ using Kernel;
 using Records;
 using Rules.AmbientAir;
 using Rules.Combustion;
-using Rules.Duties;
 using Visits;
 
 namespace Rules.Flue;

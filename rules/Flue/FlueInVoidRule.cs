@@ -1,7 +1,6 @@
 using Findings;
 using Kernel;
 using Rules.AmbientAir;
-using Rules.Duties;
 using Visits;
 
 namespace Rules.Flue;

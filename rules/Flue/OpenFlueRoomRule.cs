@@ -2,7 +2,6 @@ using Findings;
 using Kernel;
 using Records;
 using Rules.AmbientAir;
-using Rules.Duties;
 using Visits;
 
 namespace Rules.Flue;

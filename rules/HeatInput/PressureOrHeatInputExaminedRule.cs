@@ -2,7 +2,6 @@ using Findings;
 using Kernel;
 using Records;
 using Rules.Combustion;
-using Rules.Duties;
 using Visits;
 
 namespace Rules.HeatInput;

@@ -1,7 +1,6 @@
 using Calculations;
 using Findings;
 using Kernel;
-using Rules.Duties;
 using Visits;
 
 namespace Rules.Interval;

@@ -1,7 +1,6 @@
 using Findings;
 using Kernel;
 using Records;
-using Rules.Duties;
 using Visits;
 
 namespace Rules.Joints;

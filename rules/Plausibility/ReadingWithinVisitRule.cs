@@ -2,7 +2,6 @@ using Findings;
 using Kernel;
 using Records;
 using Records.Values;
-using Rules.Duties;
 using Visits;
 
 namespace Rules.Plausibility;

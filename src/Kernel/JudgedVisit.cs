@@ -1,6 +1,5 @@
 using System.Buffers;
 using Findings;
-using Kernel.Duties;
 
 namespace Kernel;
 

@@ -1,6 +1,5 @@
 using Findings;
 using Kernel;
-using Kernel.Duties;
 using Records;
 using Visits.Facts;
 

@@ -1,6 +1,5 @@
 using Findings;
 using Kernel;
-using Kernel.Duties;
 
 namespace Visits;
 

@@ -42,8 +42,24 @@ public static class OutcomeWords
 
     /// <summary>Whether the job may be closed, in words.</summary>
     public static string Closing(Closing closing) => closing.Allowed
-        ? "Nothing in it stands in the way of closing the job."
+        ? closing.ClosesAs is { } kind ? $"Nothing in it stands in the way of closing the job as {AsWhat(kind)}." : "Nothing in it stands in the way of closing the job."
         : "The job cannot be closed on this record.";
+
+    /// <summary>As what a job closes, with its article.</summary>
+    private static string AsWhat(string kind) => kind == "installation" ? "an installation" : $"a {kind}";
+
+    /// <summary>How far a duty was done.</summary>
+    public static string Of(DutyState state) => state switch
+    {
+        DutyState.Met => "shown",
+        DutyState.Deferred => "put off until the boiler is used again",
+        DutyState.ByReason => "not done, for a reason",
+        DutyState.Missing => "not shown",
+        _ => "not as it must be",
+    };
+
+    /// <summary>What silence weighs.</summary>
+    public static string Of(Weight weight) => weight == Weight.Must ? "must" : "should";
 
     /// <summary>The class that the trade's procedure would be expected to give.</summary>
     public static string Class(ExpectedClass expected) => expected switch

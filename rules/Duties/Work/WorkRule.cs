@@ -1,5 +1,5 @@
 using Findings;
-using Kernel.Duties;
+using Kernel;
 using NRules.RuleModel;
 using Records;
 using Visits;

@@ -1,7 +1,6 @@
 using Findings;
 using Kernel;
 using Rules.CoAlarm;
-using Rules.Duties;
 using Visits;
 
 namespace Rules.Jurisdictions.Wales;

@@ -50,8 +50,8 @@ public sealed class SummaryBuilder(DateOnly lookedAtOn)
         {
             if (finding.Outcome is Outcome.Pass or Outcome.NotApplicable)
                 continue;
-            Count(At(Parts.Topics, finding.Topic), finding.Outcome);
-            Count(At(Parts.Rules, finding.RuleId), finding.Outcome);
+            Count(At(Parts.Topics, finding.Topic), finding);
+            Count(At(Parts.Rules, finding.RuleId), finding);
         }
 
         RatioDistribution.Add(Parts.CoCo2Ratios, record, evaluation);
@@ -106,11 +106,13 @@ public sealed class SummaryBuilder(DateOnly lookedAtOn)
         counts.Pass += outcome == OverallOutcome.Pass ? 1 : 0;
     }
 
-    private static void Count(FindingCounts counts, Outcome outcome)
+    private static void Count(FindingCounts counts, Finding finding)
     {
+        var (outcome, isMust) = (finding.Outcome, finding.Weight != Weight.Should);
         counts.Unsafe += outcome == Outcome.Unsafe ? 1 : 0;
         counts.Error += outcome == Outcome.Error ? 1 : 0;
-        counts.Missing += outcome == Outcome.Missing ? 1 : 0;
+        counts.Missing += outcome == Outcome.Missing && isMust ? 1 : 0;
+        counts.NotLookedAt += outcome == Outcome.Missing && !isMust ? 1 : 0;
         counts.Advisory += outcome == Outcome.Advisory ? 1 : 0;
     }
 }

@@ -119,6 +119,7 @@ internal static class SummaryMerge
         counts.Unsafe += more.Unsafe;
         counts.Error += more.Error;
         counts.Missing += more.Missing;
+        counts.NotLookedAt += more.NotLookedAt;
         counts.Advisory += more.Advisory;
     }
 }

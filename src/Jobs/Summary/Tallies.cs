@@ -49,8 +49,11 @@ public sealed class FindingCounts
     /// <summary>Rules that failed to run.</summary>
     public int Error { get; set; }
 
-    /// <summary>Findings for which the evidence is missing.</summary>
+    /// <summary>Findings for which evidence is missing that must be there.</summary>
     public int Missing { get; set; }
+
+    /// <summary>Findings for which evidence is missing that should be there; 0 in what an older version summed up.</summary>
+    public int NotLookedAt { get; set; }
 
     /// <summary>Advisory findings.</summary>
     public int Advisory { get; set; }
@@ -104,7 +107,7 @@ public sealed class WorstAppliance
         SerialNumber = record?.Appliance.SerialNumber,
         ClosingAllowed = evaluation.Closing.Allowed,
         ExpectedClass = evaluation.Findings.Max(finding => finding.Outcome == Outcome.Unsafe ? finding.ExpectedClass : null),
-        Counts = new FindingCounts { Unsafe = evaluation.Counts.Unsafe, Error = evaluation.Counts.Error, Missing = evaluation.Counts.Missing, Advisory = evaluation.Counts.Advisory },
+        Counts = new FindingCounts { Unsafe = evaluation.Counts.Unsafe, Error = evaluation.Counts.Error, Missing = evaluation.Counts.Missing, NotLookedAt = evaluation.Counts.NotLookedAt, Advisory = evaluation.Counts.Advisory },
     };
 }
 

@@ -1,5 +1,4 @@
 using Findings;
-using Kernel.Duties;
 
 namespace Kernel.Catalogues;
 

@@ -1,6 +1,5 @@
 using System.Reflection;
 using Findings;
-using Kernel.Duties;
 
 namespace Kernel.Catalogues;
 

@@ -1,5 +1,4 @@
 using System.Collections.Concurrent;
-using Kernel.Duties;
 using NRules;
 using NRules.Fluent;
 using NRules.Fluent.Dsl;

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using Findings;
 using Kernel.Catalogues;
-using Kernel.Duties;
 
 namespace Kernel.Engine;
 

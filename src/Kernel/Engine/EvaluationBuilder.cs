@@ -2,7 +2,6 @@ using System.Buffers;
 using System.Runtime.InteropServices;
 using Findings;
 using Kernel.Catalogues;
-using Kernel.Duties;
 
 namespace Kernel.Engine;
 

@@ -29,7 +29,7 @@ internal sealed class JunitPrinter : AuditPrinter
         _xml.WriteStartElement("testsuite");
         Attribute("name", $"line {line.Line}: {line.RecordId ?? "no record id"}");
         Attribute("tests", findings.Count + faults.Count);
-        Attribute("failures", findings.Count(finding => finding.Outcome is Outcome.Unsafe or Outcome.Missing));
+        Attribute("failures", findings.Count(IsFailure));
         Attribute("errors", findings.Count(finding => finding.Outcome == Outcome.Error) + faults.Count);
         Attribute("skipped", 0);
         foreach (var finding in findings)
@@ -48,10 +48,13 @@ internal sealed class JunitPrinter : AuditPrinter
 
     protected override async Task CloseAsync() => await _xml.DisposeAsync();
 
+    // What only should be there holds no job up.
+    private static bool IsFailure(Finding finding) => finding is { Outcome: Outcome.Unsafe } or { Outcome: Outcome.Missing, Weight: not Weight.Should };
+
     private void Case(Finding finding)
     {
         var text = string.Join('\n', new[] { finding.Message, finding.Caution, finding.Remedy }.OfType<string>());
-        var element = finding.Outcome switch { Outcome.Unsafe or Outcome.Missing => "failure", Outcome.Error => "error", Outcome.Advisory => "system-out", _ => null };
+        var element = finding.Outcome switch { _ when IsFailure(finding) => "failure", Outcome.Error => "error", Outcome.Advisory or Outcome.Missing => "system-out", _ => null };
         Case(finding.RuleId, finding.Subject, element, WireNames.Of(finding.Outcome), finding.Message ?? finding.Title, text, finding.Title);
     }
 

@@ -21,6 +21,7 @@ internal static class EvaluationText
         Findings(sheet, "ACT ON THIS", evaluation, Outcome.Unsafe);
         Findings(sheet, "RULES THAT COULD NOT BE RUN", evaluation, Outcome.Error);
         Questions(sheet, evaluation.Missing);
+        NotLookedAt(sheet, evaluation.NotLookedAt);
         Findings(sheet, "TO MIND", evaluation, Outcome.Advisory);
         if (evaluation.Due.Count > 0)
         {
@@ -71,7 +72,7 @@ internal static class EvaluationText
     /// <summary>The counts in words.</summary>
     public static string CountsOf(OutcomeCounts counts) => string.Join(", ", new[]
     {
-        (counts.Unsafe, "unsafe"), (counts.Error, "failed to run"), (counts.Missing, "missing"), (counts.Advisory, "advisory"), (counts.Pass, "met"), (counts.NotApplicable, "not applicable"),
+        (counts.Unsafe, "unsafe"), (counts.Error, "failed to run"), (counts.Missing, "missing"), (counts.NotLookedAt, "not looked at"), (counts.Advisory, "advisory"), (counts.Pass, "met"), (counts.NotApplicable, "not applicable"),
     }.Where(one => one.Item1 > 0).Select(one => $"{Say.Count(one.Item1)} {one.Item2}"));
 
     /// <summary>Numbered in the order in which they can be answered.</summary>
@@ -87,8 +88,18 @@ internal static class EvaluationText
         {
             sheet.Wrapped("  ", group.Key ? "While on site:" : "Can be answered later:");
             foreach (var item in group)
-                sheet.Wrapped($"  {++number,4}. ", asked[item.Ask] > 1 ? $"{item.Ask} ({Say.Place(item.Pointer)})" : item.Ask);
+                sheet.Wrapped($"  {++number,4}. ", (asked[item.Ask] > 1 ? $"{item.Ask} ({Say.Place(item.Pointer)})" : item.Ask) + (item.Because is [var cause, ..] ? $" (because of: {cause})" : ""));
         }
+    }
+
+    private static void NotLookedAt(Sheet sheet, IReadOnlyList<MissingItem> items)
+    {
+        if (items.Count == 0)
+            return;
+
+        Section(sheet, "NOT LOOKED AT, AND GOOD PRACTICE");
+        foreach (var item in items)
+            sheet.Wrapped("  - ", item.Ask);
     }
 
     private static void Findings(Sheet sheet, string heading, Evaluation evaluation, Outcome outcome)

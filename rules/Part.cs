@@ -1,4 +1,4 @@
-namespace Rules.Duties;
+namespace Rules;
 
 /// <summary>The parts of duties. What stands before the slash is the kind of duty, as duties.json names it.</summary>
 public static class Part

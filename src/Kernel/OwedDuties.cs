@@ -1,6 +1,6 @@
 using Findings;
 
-namespace Kernel.Duties;
+namespace Kernel;
 
 /// <summary>What one visit owes, part by part, as the rules of the set "duties" say. A part is <c>kind/part</c>, or the kind alone.</summary>
 public sealed class OwedDuties

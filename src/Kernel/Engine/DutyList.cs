@@ -1,7 +1,7 @@
 using Findings;
 using Kernel.Catalogues;
 
-namespace Kernel.Duties;
+namespace Kernel.Engine;
 
 /// <summary>The duties of a visit with how far its record shows that each was done.</summary>
 internal static class DutyList

@@ -1,6 +1,6 @@
 using NRules.Fluent.Dsl;
 
-namespace Kernel.Duties;
+namespace Kernel;
 
 /// <summary>
 /// A rule of the set "duties": it matches the visit, and what other rules of the set inferred of it, and says what the visit owes. It

@@ -1,7 +1,7 @@
 using Records;
 using Visits;
 
-namespace Rules.Duties;
+namespace Rules.Duties.Work;
 
 /// <summary>What the duties ask of a visit's work.</summary>
 internal static class WorkWords

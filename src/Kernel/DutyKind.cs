@@ -1,4 +1,4 @@
-namespace Kernel.Duties;
+namespace Kernel;
 
 /// <summary>A kind of duty, a line of duties.json.</summary>
 /// <param name="Kind">Its name.</param>
