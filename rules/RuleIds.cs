@@ -231,4 +231,7 @@ public static class RuleIds
     public const string CoAlarmEnglandNewBoiler = "co-alarm-england-new-boiler";
     public const string CoAlarmWalesRented = "co-alarm-wales-rented";
     public const string CoAlarmScotland = "co-alarm-scotland";
+
+    // A: what a record says twice
+    public const string SystemTypeAgrees = "system-type-agrees";
 }
