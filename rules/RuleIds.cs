@@ -234,4 +234,5 @@ public static class RuleIds
 
     // A: what a record says twice
     public const string SystemTypeAgrees = "system-type-agrees";
+    public const string FlueTypeAgrees = "flue-type-agrees";
 }
