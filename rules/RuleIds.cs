@@ -235,4 +235,5 @@ public static class RuleIds
     // A: what a record says twice
     public const string SystemTypeAgrees = "system-type-agrees";
     public const string FlueTypeAgrees = "flue-type-agrees";
+    public const string CondensingAgrees = "condensing-agrees";
 }
