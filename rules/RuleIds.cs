@@ -236,4 +236,5 @@ public static class RuleIds
     public const string SystemTypeAgrees = "system-type-agrees";
     public const string FlueTypeAgrees = "flue-type-agrees";
     public const string CondensingAgrees = "condensing-agrees";
+    public const string PremisesUseAgrees = "premises-use-agrees";
 }
