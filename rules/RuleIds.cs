@@ -237,4 +237,5 @@ public static class RuleIds
     public const string FlueTypeAgrees = "flue-type-agrees";
     public const string CondensingAgrees = "condensing-agrees";
     public const string PremisesUseAgrees = "premises-use-agrees";
+    public const string ResultAgreesWithRecord = "result-agrees-with-record";
 }
