@@ -238,4 +238,5 @@ public static class RuleIds
     public const string CondensingAgrees = "condensing-agrees";
     public const string PremisesUseAgrees = "premises-use-agrees";
     public const string ResultAgreesWithRecord = "result-agrees-with-record";
+    public const string ResultAgreesWithState = "result-agrees-with-state";
 }
