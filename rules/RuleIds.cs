@@ -239,4 +239,5 @@ public static class RuleIds
     public const string PremisesUseAgrees = "premises-use-agrees";
     public const string ResultAgreesWithRecord = "result-agrees-with-record";
     public const string ResultAgreesWithState = "result-agrees-with-state";
+    public const string ReasonAgreesWithRecord = "reason-agrees-with-record";
 }
