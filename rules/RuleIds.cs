@@ -240,4 +240,5 @@ public static class RuleIds
     public const string ResultAgreesWithRecord = "result-agrees-with-record";
     public const string ResultAgreesWithState = "result-agrees-with-state";
     public const string ReasonAgreesWithRecord = "reason-agrees-with-record";
+    public const string NoGasJointOpenedAgrees = "no-gas-joint-opened-agrees";
 }
