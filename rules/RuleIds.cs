@@ -241,4 +241,5 @@ public static class RuleIds
     public const string ResultAgreesWithState = "result-agrees-with-state";
     public const string ReasonAgreesWithRecord = "reason-agrees-with-record";
     public const string NoGasJointOpenedAgrees = "no-gas-joint-opened-agrees";
+    public const string CarriedOutAgrees = "carried-out-agrees";
 }
