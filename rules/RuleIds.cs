@@ -231,4 +231,15 @@ public static class RuleIds
     public const string CoAlarmEnglandNewBoiler = "co-alarm-england-new-boiler";
     public const string CoAlarmWalesRented = "co-alarm-wales-rented";
     public const string CoAlarmScotland = "co-alarm-scotland";
+
+    // A: what a record says twice
+    public const string SystemTypeAgrees = "system-type-agrees";
+    public const string FlueTypeAgrees = "flue-type-agrees";
+    public const string CondensingAgrees = "condensing-agrees";
+    public const string PremisesUseAgrees = "premises-use-agrees";
+    public const string ResultAgreesWithRecord = "result-agrees-with-record";
+    public const string ResultAgreesWithState = "result-agrees-with-state";
+    public const string ReasonAgreesWithRecord = "reason-agrees-with-record";
+    public const string NoGasJointOpenedAgrees = "no-gas-joint-opened-agrees";
+    public const string CarriedOutAgrees = "carried-out-agrees";
 }

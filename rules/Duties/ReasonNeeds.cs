@@ -11,8 +11,10 @@ namespace Rules.Duties;
 internal static class ReasonNeeds
 {
     /// <summary>Every need of the row is met, and nothing of the record says otherwise than its reason.</summary>
-    public static bool AreMet(ReasonRow row, Visit visit) =>
-        (row.Needs ?? []).All(need => IsMet(need, row, visit)) && !(row.ContradictedBy ?? []).Any(fact => IsThere(fact, visit));
+    public static bool AreMet(ReasonRow row, Visit visit) => (row.Needs ?? []).All(need => IsMet(need, row, visit)) && !IsContradicted(row, visit);
+
+    /// <summary>Something of the record says otherwise than the reason of the row.</summary>
+    public static bool IsContradicted(ReasonRow row, Visit visit) => (row.ContradictedBy ?? []).Any(fact => IsThere(fact, visit));
 
     /// <summary>The value at <paramref name="pointer"/> as a record writes it; null where there is none.</summary>
     public static string? TextAt(Visit visit, string pointer) => RecordValues.At(visit.Record, pointer) switch

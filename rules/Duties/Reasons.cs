@@ -34,13 +34,21 @@ internal static class Reasons
         return null;
     }
 
-    // A reason given for a member is given for what is in it, for the list that would hold it, and an exchanger that is left shut shows nothing at all.
-    private static bool Holds(string what, string pointer) => pointer == what || pointer.StartsWith(what + "/", StringComparison.Ordinal) || what.StartsWith(pointer + "/", StringComparison.Ordinal)
+    /// <summary>Does the record say otherwise than this reason for what was not done?</summary>
+    public static bool IsContradicted(Visit visit, string what, NotDoneReason because) =>
+        Rows[because].Any(row => row.Covers(what, visit) && ReasonNeeds.IsContradicted(row, visit));
+
+    /// <summary>
+    /// Is a reason for <paramref name="what"/> one for <paramref name="pointer"/>? A reason given for a member is given for what is in it, for the
+    /// list that would hold it, and an exchanger that is left shut shows nothing at all.
+    /// </summary>
+    public static bool Holds(string what, string pointer) => pointer == what || pointer.StartsWith(what + "/", StringComparison.Ordinal) || what.StartsWith(pointer + "/", StringComparison.Ordinal)
         || (what == "/heatExchanger/inspected" && SeenInside.Contains(pointer, StringComparer.Ordinal));
 
     private static string KindOf(string part) => part.IndexOf('/', StringComparison.Ordinal) is >= 0 and var end ? part[..end] : part;
 
-    private static string WordsOf(NotDoneReason because) => because switch
+    /// <summary>The reason in words.</summary>
+    public static string WordsOf(NotDoneReason because) => because switch
     {
         NotDoneReason.NoMeter => "there is no meter",
         NotDoneReason.MeterNotReachable => "the meter cannot be reached",

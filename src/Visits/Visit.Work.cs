@@ -10,11 +10,19 @@ public sealed partial class Visit
     /// then it is a visit as any other.
     /// </summary>
     public bool HadNoAccess => _hadNoAccess ??=
-        Record.Work?.Result is WorkResult.NoAccess or WorkResult.NoAccessToAppliance or WorkResult.Refused && !HasTraceOfWork;
+        Record.Work?.Result is WorkResult.NoAccess or WorkResult.NoAccessToAppliance or WorkResult.Refused && TraceOfWork is null;
 
-    /// <summary>Something is recorded that nobody has who did not get to the boiler.</summary>
-    public bool HasTraceOfWork => Record.Combustion?.Readings is { Count: > 0 } || Record.PartsFitted is { Count: > 0 } || Record.DisturbedJoints is { Count: > 0 }
-        || Record.TightnessTests is { Count: > 0 } || Record.GasSupply?.ApplianceInletMbar is not null || Record.GasSupply?.Rate is not null;
+    /// <summary>What is recorded that nobody has who did not get to the boiler, the first of it in words; null where there is nothing.</summary>
+    public string? TraceOfWork => Record switch
+    {
+        { Combustion.Readings.Count: > 0 } => "a flue reading",
+        { PartsFitted.Count: > 0 } => "a fitted part",
+        { DisturbedJoints.Count: > 0 } => "a disturbed joint",
+        { TightnessTests.Count: > 0 } => "a tightness test",
+        { GasSupply.ApplianceInletMbar: not null } => "a pressure at the appliance",
+        { GasSupply.Rate: not null } => "a gas rate",
+        _ => null,
+    };
 
     /// <summary>
     /// The boiler was left off for a reason that the record gives, so that what only a running one shows is put off: it was left off for want of

@@ -34,6 +34,9 @@ internal sealed class CarriedNumbers
 
         // Steps of the gauges in the cases: one of several accuracies of one of several instruments, which no pointer names.
         [RuleIds.PressureFinerThanGauge] = [0.01m, 0.2m, 0.5m],
+
+        // Flue temperatures of the cases: of one of several readings, which no pointer names.
+        [RuleIds.CondensingAgrees] = [52m, 54m],
     };
 
     /// <summary>The day on which paragraph (ca) of regulation 26(9) came into force: SI 2018/139.</summary>
