@@ -23,6 +23,6 @@ public sealed class TouchedStatedRule : VisitRule
         // A service that says nothing of its result was carried out.
         return visit.IsAnnualService && visit.Record.Work is { Touched.Count: 0, Result: null or WorkResult.CarriedOut }
             ? look.Missing($"the service was carried out, and the record says that nothing was worked on", "/work/touched")
-            : look.Pass($"nothing that the record says of the work is amiss");
+            : look.Pass($"what was worked on is stated, or follows from the rest of the record");
     }
 }
