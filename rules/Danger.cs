@@ -27,6 +27,10 @@ internal static class Danger
     /// <summary>A defect records as put right what is found at a subject.</summary>
     public static bool IsPutRight(this Visit visit, string subject, string topic) => visit.RecordedDefects.Any(defect => defect.PutsRight(subject, topic));
 
+    /// <summary>A defect of <paramref name="topic"/> is recorded, or one that names <paramref name="section"/> or something in it.</summary>
+    public static bool HasDefectOf(this Visit visit, string topic, string section) => visit.RecordedDefects.Any(recorded => recorded.Defect.Topic == topic
+        || recorded.Defect.Subject == section || recorded.Defect.Subject?.StartsWith(section + "/", StringComparison.Ordinal) == true);
+
     /// <summary>After an escape the gas was shut off, and the emergency provider's reference is recorded.</summary>
     public static bool EscapeIsMadeSafe(this Visit visit) =>
         visit.Record.Escape is { GasIsolated: true } escape && !string.IsNullOrWhiteSpace(escape.Reference);

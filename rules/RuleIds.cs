@@ -152,6 +152,22 @@ public static class RuleIds
     public const string ReportDecided = "report-decided";
     public const string ReportInTime = "report-in-time";
 
+    // B: what was done, and commissioning
+    public const string TouchedStated = "touched-stated";
+    public const string PartKindStated = "part-kind-stated";
+    public const string PremisesUseStated = "premises-use-stated";
+    public const string MakerInstructionsLeft = "maker-instructions-left";
+    public const string MakerInstructionsFollowed = "maker-instructions-followed";
+    public const string ShutOffAtInlet = "shut-off-at-inlet";
+    public const string UsedApplianceVerified = "used-appliance-verified";
+    public const string InstallationPurged = "installation-purged";
+    public const string AppliancesRelit = "appliances-relit";
+    public const string GaswaysSealed = "gasways-sealed";
+    public const string NoAccessRecorded = "no-access-recorded";
+    public const string StopNamed = "stop-named";
+    public const string VentAndFeedOpen = "vent-and-feed-open";
+    public const string FlueGasSuitsFlue = "flue-gas-suits-flue";
+
     // Over the visits to one appliance
     public const string RatioDrift = "ratio-drift";
     public const string Co2Drift = "co2-drift";

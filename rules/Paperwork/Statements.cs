@@ -1,5 +1,7 @@
 using Findings;
 using Kernel;
+using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Paperwork;
@@ -52,4 +54,40 @@ public sealed class Statements : StatementTable
         visit => visit.Record.Paperwork?.PremisesAddressGiven, applies: visit => visit.IsUnderLandlordDuty,
         yes: Pass("the paper carries the address of the premises"),
         no: Advisory("by the record the paper does not carry the address of the premises", advise: Complete));
+
+    [Id(RuleIds.MakerInstructionsLeft), Cites("GSIUR-1998", "29")]
+    [Title("The maker's instructions of a new boiler are left with the user")]
+    [Why("Whoever uses, services or repairs the boiler later needs the maker's own figures and warnings. Regulation 29 has the instructions left for owner or occupier by whoever puts the boiler in.")]
+    [Serves(Part.Commission)]
+    [AppliesBy("/commissioning/newBoiler")]
+    [Coverage(Coverage.Full, "the record states it")]
+    public Statement MakerInstructionsLeft => Ask(
+        visit => visit.Record.Paperwork?.InstructionsLeft, aboutItself: true, applies: visit => visit.IsNewBoiler,
+        yes: Pass("the maker's instructions were left with the user"),
+        no: Missing("the maker's instructions of the new boiler were not left with the user",
+            warn: Cautions.MakerDecides, advise: "Leave all instructions that came with the boiler with its owner or occupier."));
+
+    [Id(RuleIds.MakerInstructionsFollowed), Cites("GSIUR-1998", "33(1)(c)")]
+    [Title("A new boiler is installed by the maker's instructions")]
+    [Why("Clearances, flue lengths, pipe sizes and settings differ from boiler to boiler, and only the maker knows what was tested. Regulation 33(1) has this examined before a new boiler is left in use.")]
+    [Serves(Part.Commission)]
+    [AppliesBy("/commissioning/newBoiler")]
+    [Coverage(Coverage.Full, "the record states it")]
+    public Statement MakerInstructionsFollowed => Ask(
+        visit => visit.Record.Commissioning?.InstructionsFollowed, aboutItself: true, applies: visit => visit.IsNewBoiler,
+        yes: Pass("the new boiler was installed by the maker's instructions"),
+        no: Missing("the new boiler was not installed by the maker's instructions",
+            warn: Cautions.MakerDecides, advise: "Put right what differs from the maker's instructions before the boiler is left in use, or record it as a defect and leave the boiler off."));
+
+    [Id(RuleIds.UsedApplianceVerified), Cites("GSIUR-1998", "26(3)")]
+    [Title("A boiler that was used before is put in only after its condition for further use is verified")]
+    [Why("A used boiler brings its past along: worn seals, missing screws, parts made for another gas. Regulation 26(3) has its condition verified by whoever installs it, before anyone relies on it.")]
+    [AppliesBy("/commissioning/newBoiler")]
+    [Coverage(Coverage.Full, "the record states it")]
+    public Statement UsedApplianceVerified => Ask(
+        visit => visit.Record.Appliance.UsedVerifiedSafe, aboutItself: true,
+        applies: visit => visit.Record.JobType == JobType.Commissioning ? visit.Record.Work?.Kind == WorkKind.Reconnection | !visit.IsNewBoiler : false,
+        yes: Pass("the condition of the used boiler was verified before it was put in"),
+        no: Missing("the condition of the used boiler was not verified before it was put in",
+            warn: Cautions.DangerStands, advise: "Examine the used boiler by the maker's instructions before it is put into use, or leave it disconnected."));
 }

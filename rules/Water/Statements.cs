@@ -41,4 +41,18 @@ public sealed class Statements : StatementTable
         yes: Pass("the system filter was cleaned"),
         no: Advisory("the system filter was not cleaned, or there is none",
             advise: "Clean the filter, or propose one where none is fitted."));
+
+    [Id(RuleIds.VentAndFeedOpen), CommonPractice]
+    [Title("The open vent and the cold feed of an open-vented system are clear")]
+    [Why("An open vent is the only way out for steam when a control sticks, and the cold feed the only way in for water. With both blocked by ice, scale or a valve, a boiler that goes on firing can burst.")]
+    [Serves(Part.Water, AtMost = Weight.Should)]
+    [Coverage(Coverage.Full, "the record states it")]
+    public Statement VentAndFeedOpen => Ask(
+        visit => visit.Record.Water?.VentAndFeedOpen, aboutItself: true,
+        // A system that nobody states is taken for a sealed one; a fault that somebody recorded is judged on any.
+        applies: visit => visit.IsOpenVented() || visit.Record.Water?.VentAndFeedOpen == false,
+        yes: Pass("the open vent and the cold feed are clear"),
+        // From memory: a boiler that cannot vent can burst.
+        no: Unsafe("the open vent or the cold feed is not clear: the boiler can burst",
+            warn: Cautions.HotWater, advise: "Turn the boiler off with permission until vent and feed are clear from end to end."));
 }

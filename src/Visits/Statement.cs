@@ -11,15 +11,15 @@ namespace Visits;
 public sealed class Statement : VisitRule
 {
     private readonly Func<Visit, bool?> _member;
-    private readonly string _expression;
+    private readonly string _expression, _pointer;
     private readonly Func<Visit, bool?>? _applies;
     private readonly Reply _yes, _no;
 
     internal Statement(PropertyInfo row, Func<Visit, bool?> member, string expression, bool aboutItself, Func<Visit, bool?>? applies, Reply yes, Reply no)
     {
         (Info, _member, _expression, _applies, _yes, _no) = (RuleInfo.Of(row), member, expression, applies, yes, no);
-        var pointer = MemberPath.Of(expression).Below("");
-        SubjectPointer = aboutItself ? pointer : pointer[..pointer.LastIndexOf('/')];
+        _pointer = MemberPath.Of(expression).Below("");
+        SubjectPointer = aboutItself ? _pointer : _pointer[.._pointer.LastIndexOf('/')];
     }
 
     /// <inheritdoc />
@@ -45,7 +45,7 @@ public sealed class Statement : VisitRule
 
     /// <inheritdoc />
     protected override Verdict Assess(Visit visit, Look look) =>
-        look.Lacks(_member(visit), out var isSo, _expression) ? look.Missing() : (isSo ? _yes : _no).To(visit, look);
+        look.Lacks(_member(visit), out var isSo, _expression) ? look.Missing() : (isSo ? _yes : _no).To(visit, look, _pointer);
 }
 
 /// <summary>What a row says to a yes, or to a no.</summary>
@@ -73,12 +73,18 @@ public sealed class Reply
         }
     }
 
-    internal Verdict To(Visit visit, Look look)
+    internal Verdict To(Visit visit, Look look, string pointer)
     {
         if (Outcome == Outcome.Pass)
             return look.Pass($"{_sentence}");
 
-        var verdict = (Outcome == Outcome.Unsafe ? look.Unsafe($"{_sentence}", _class!(look, visit)) : look.Advisory($"{_sentence}")).Advise(_remedy!);
+        var verdict = Outcome switch
+        {
+            Outcome.Unsafe => look.Unsafe($"{_sentence}", _class!(look, visit)),
+            Outcome.Missing => look.Missing($"{_sentence}", pointer),
+            _ => look.Advisory($"{_sentence}"),
+        };
+        verdict = verdict.Advise(_remedy!);
         return _caution is null ? verdict : verdict.Warn(_caution);
     }
 }

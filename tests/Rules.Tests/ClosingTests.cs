@@ -74,7 +74,7 @@ public sealed class ClosingTests
     {
         { HighRatio, "\"topic\": \"combustion\", \"class\": \"atRisk\", \"action\": \"none\"", Refused },
         { LeakingCase, "\"topic\": \"flue\", \"class\": \"immediatelyDangerous\", \"action\": \"none\", \"emergencyReference\": \"E-1\"", Refused },
-        { $"{LeakingCase}, \"/appliance/stateOnLeaving\": \"disconnected\"", "\"topic\": \"flue\", \"class\": \"immediatelyDangerous\", \"action\": \"disconnected\"", Given },
+        { $"{LeakingCase}, \"/appliance/stateOnLeaving\": \"disconnected\", \"/work/gaswaysSealed\": true", "\"topic\": \"flue\", \"class\": \"immediatelyDangerous\", \"action\": \"disconnected\"", Given },
         { "\"/appliance/plateFuel\": \"propane\", \"/appliance/stateOnLeaving\": \"turnedOff\"", "\"subject\": \"/appliance\", \"class\": \"atRisk\", \"action\": \"turnedOff\"", Given },
     };
 
@@ -161,7 +161,7 @@ public sealed class ClosingTests
 
     [Fact]
     public void An_escape_that_was_shut_off_and_reported_with_nothing_recorded_of_it_is_no_plain_pass() => Assert.Equal(
-        OverallOutcome.Advisory, Evaluate("""{ "/escape": { "reported": true, "gasIsolated": true, "reference": "E1" } }""").Outcome);
+        OverallOutcome.Advisory, Evaluate("""{ "/escape": { "reported": true, "gasIsolated": true, "reference": "E1" }, "/work/relit": true }""").Outcome);
 
     /// <summary>The test of the example twice, the first with other figures.</summary>
     private static string Again(string first)

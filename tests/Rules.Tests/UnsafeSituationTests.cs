@@ -32,7 +32,7 @@ public sealed class UnsafeSituationTests
     public void Immediately_dangerous_stays_unsafe_and_closes_only_when_dealt_with(string action, string state, bool closes)
     {
         var evaluation = Evaluate($$"""
-            { "/appliance/stateOnLeaving": "{{state}}", "/defects/-": { "class": "immediatelyDangerous", "action": "{{action}}", {{Documented}} } }
+            { "/appliance/stateOnLeaving": "{{state}}", "/work/gaswaysSealed": true, "/defects/-": { "class": "immediatelyDangerous", "action": "{{action}}", {{Documented}} } }
             """);
 
         Assert.Equal(OverallOutcome.Unsafe, evaluation.Outcome);

@@ -94,6 +94,10 @@ internal static class WorkWords
     /// <summary>A system that the record states to be open-vented; one that it does not state may be sealed.</summary>
     public static bool IsOpenVented(this Visit visit) => visit.Record.Water?.SystemType == WaterSystemType.OpenVented;
 
+    /// <summary>Left off for want of gas. A word of it beside a boiler in use, or beside no state, takes nothing from what is owed.</summary>
+    public static bool IsLeftWithoutGas(this Visit visit) =>
+        visit.IsLeftOutOfUse && (visit.Appliance.LeftOffBecause == LeftOffReason.NoGas || visit.Record.Work?.Result == WorkResult.GasOff);
+
     /// <summary>A new boiler whose installation was broken off, and which was left off.</summary>
     public static bool IsAnInstallationPutOff(this Visit visit) =>
         visit.Record.JobType == JobType.Commissioning && visit.IsRunningPutOff && visit.Record.Work?.Result is not (null or WorkResult.CarriedOut);
