@@ -14,12 +14,13 @@ public sealed class Statement : VisitRule
     private readonly string _expression;
     private readonly Func<Visit, bool?>? _applies;
     private readonly Reply _yes, _no;
+    private readonly string _pointer;
 
     internal Statement(PropertyInfo row, Func<Visit, bool?> member, string expression, bool aboutItself, Func<Visit, bool?>? applies, Reply yes, Reply no)
     {
         (Info, _member, _expression, _applies, _yes, _no) = (RuleInfo.Of(row), member, expression, applies, yes, no);
-        var pointer = MemberPath.Of(expression).Below("");
-        SubjectPointer = aboutItself ? pointer : pointer[..pointer.LastIndexOf('/')];
+        _pointer = MemberPath.Of(expression).Below("");
+        SubjectPointer = aboutItself ? _pointer : _pointer[.._pointer.LastIndexOf('/')];
     }
 
     /// <inheritdoc />
@@ -45,7 +46,7 @@ public sealed class Statement : VisitRule
 
     /// <inheritdoc />
     protected override Verdict Assess(Visit visit, Look look) =>
-        look.Lacks(_member(visit), out var isSo, _expression) ? look.Missing() : (isSo ? _yes : _no).To(visit, look);
+        look.Lacks(_member(visit), out var isSo, _expression) ? look.Missing() : (isSo ? _yes : _no).To(visit, look, _pointer);
 }
 
 /// <summary>What a row says to a yes, or to a no.</summary>
@@ -54,9 +55,12 @@ public sealed class Reply
     private readonly string _sentence;
     private readonly string? _caution, _remedy;
     private readonly Func<Look, Visit, ExpectedClass>? _class;
+    private readonly Func<Visit, IReadOnlyList<string>>? _asks;
 
-    internal Reply(Outcome outcome, string sentence, string? caution = null, string? remedy = null, Func<Look, Visit, ExpectedClass>? expected = null) =>
-        (Outcome, _sentence, _caution, _remedy, _class) = (outcome, sentence, caution, remedy, expected);
+    internal Reply(
+        Outcome outcome, string sentence, string? caution = null, string? remedy = null, Func<Look, Visit, ExpectedClass>? expected = null,
+        Func<Visit, IReadOnlyList<string>>? asks = null) =>
+        (Outcome, _sentence, _caution, _remedy, _class, _asks) = (outcome, sentence, caution, remedy, expected, asks);
 
     internal Outcome Outcome { get; }
 
@@ -73,12 +77,18 @@ public sealed class Reply
         }
     }
 
-    internal Verdict To(Visit visit, Look look)
+    /// <summary>The verdict on a record that says this of the member at <paramref name="pointer"/>.</summary>
+    internal Verdict To(Visit visit, Look look, string pointer)
     {
         if (Outcome == Outcome.Pass)
             return look.Pass($"{_sentence}");
 
-        var verdict = (Outcome == Outcome.Unsafe ? look.Unsafe($"{_sentence}", _class!(look, visit)) : look.Advisory($"{_sentence}")).Advise(_remedy!);
+        var verdict = (Outcome switch
+        {
+            Outcome.Unsafe => look.Unsafe($"{_sentence}", _class!(look, visit)),
+            Outcome.Missing => look.Missing($"{_sentence}", pointer),
+            _ => look.Advisory($"{_sentence}").AndMissing(_asks?.Invoke(visit) ?? []),
+        }).Advise(_remedy!);
         return _caution is null ? verdict : verdict.Warn(_caution);
     }
 }

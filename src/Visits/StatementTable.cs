@@ -17,7 +17,7 @@ public abstract class StatementTable : IRuleTable
 
     /// <summary>The row that asks whether a member of the record is so.</summary>
     /// <param name="member">The member, as <c>visit => visit.Record.Flue?.SupportsOk</c>.</param>
-    /// <param name="yes">What a yes shows: <see cref="Pass"/>, or where the yes is the fault <c>Advisory</c> or <c>Unsafe</c>.</param>
+    /// <param name="yes">What a yes shows: <see cref="Pass"/>, or where the yes is the fault <c>Advisory</c>, <c>Missing</c> or <c>Unsafe</c>.</param>
     /// <param name="no">What a no shows.</param>
     /// <param name="applies">Does it concern this visit? Null from it as from a rule's <c>Applies</c>; left out: it concerns every visit.</param>
     /// <param name="aboutItself">Is its finding about the member itself, and not about the section of the record in which the member stands?</param>
@@ -38,7 +38,14 @@ public abstract class StatementTable : IRuleTable
     /// <param name="sentence">What the record shows.</param>
     /// <param name="warn">The caution: who can be hurt, and what to mind.</param>
     /// <param name="advise">The work that would put it right.</param>
-    protected static Reply Advisory(string sentence, string advise, string? warn = null) => new(Outcome.Advisory, sentence, warn, advise);
+    /// <param name="asks">What keeps the job open until it is answered, as JSON Pointers; left out: nothing.</param>
+    protected static Reply Advisory(string sentence, string advise, string? warn = null, Func<Visit, IReadOnlyList<string>>? asks = null) =>
+        new(Outcome.Advisory, sentence, warn, advise, asks: asks);
+
+    /// <summary>As good as not said: the member is asked for again.</summary>
+    /// <param name="sentence">What the record shows.</param>
+    /// <param name="advise">The work that would put it right.</param>
+    protected static Reply Missing(string sentence, string advise) => new(Outcome.Missing, sentence, remedy: advise);
 
     /// <summary>A danger.</summary>
     /// <param name="sentence">What the record shows.</param>
