@@ -61,7 +61,8 @@ public sealed class HeatInputRule : VisitRule
             false => look.Unsafe($"{found}, outside {wide.Min} to +{wide.Max} %, and the combustion is out of limit as well")
                 .Against(wide, deviation).Warn(Cautions.CarbonMonoxide).Advise(Cause),
             true => look.Advisory($"{found}, far outside {limit.Min} to +{limit.Max} %; the combustion is within its limit")
-                .Against(wide, deviation).Warn(Cautions.MakerDecides).Advise(Cause),
+                .AndMissing(visit.AskedUnlessADefect("/gasSupply/rate", "/gasSupply/rate", Topics.HeatInput, Topics.GasPressure))
+                .Against(wide, deviation).Warn(Cautions.MakerDecides).Advise($"Measure again at maximum rate. {Cause}"),
             null => look.Missing($"{found}, outside {wide.Min} to +{wide.Max} %, and no flue readings that count tell whether it burns well",
                 "/combustion/readings")
                 .Against(wide, deviation).Warn(Cautions.CarbonMonoxide).Advise(Cause),
