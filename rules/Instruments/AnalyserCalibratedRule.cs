@@ -2,7 +2,6 @@ using Findings;
 using Kernel;
 using Records;
 using Rules.Duties;
-using Rules.HeatInput;
 using Visits;
 
 namespace Rules.Instruments;
