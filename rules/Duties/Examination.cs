@@ -94,12 +94,12 @@ internal static class Examination
             : null;
 
     /// <summary>
-    /// Every flue reading after the work is within its limits, says when it was taken, shows carbon monoxide at all, and was taken with an
-    /// analyser in date: an analysis on which alone a boiler can be judged.
+    /// A flue reading after the work was taken at maximum rate, and every one is within its limits, says when it was taken, shows carbon monoxide
+    /// at all, and was taken with an analyser in date: an analysis on which alone a boiler can be judged.
     /// </summary>
-    public static bool HasGoodAnalysis(this Visit visit) => visit.BurnsRight() == true && visit.ReadingsAfterWork!.All(reading =>
-        reading.Value is { CoPpm: > 0, TakenAt: not null } && visit.IsWithinMaximumLimits(reading.Value) && !visit.DeniesItsRate(reading.Value)
-        && visit.IsByAnAnalyserInDate(reading.Value));
+    public static bool HasGoodAnalysis(this Visit visit) => visit.BurnsRight() == true && visit.StatedAt(FiringRate.Maximum).Any()
+        && visit.ReadingsAfterWork!.All(reading => reading.Value is { CoPpm: > 0, TakenAt: not null } && visit.IsWithinMaximumLimits(reading.Value)
+            && !visit.DeniesItsRate(reading.Value) && visit.IsByAnAnalyserInDate(reading.Value));
 
     // Where the reading does not name its analyser it may be any that is listed.
     private static bool IsByAnAnalyserInDate(this Visit visit, CombustionReading reading)

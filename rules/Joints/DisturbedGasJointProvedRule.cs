@@ -38,7 +38,8 @@ public sealed class DisturbedGasJointProvedRule : ComplianceRule<DisturbedJoint>
 
     private static Verdict BehindTheValve(DisturbedJoint joint, Visit visit, Look look)
     {
-        if (visit.ApplianceValveIsLeftShut())
+        // A joint that nobody placed may lie above the valve that was shut.
+        if (joint.Place is not (null or JointPlace.Other) && visit.ApplianceValveIsLeftShut())
         {
             look.Note(visit.Record.Appliance.StateOnLeaving);
             look.Note(joint.LeakChecked);
