@@ -26,10 +26,12 @@ public sealed class AmbientCoRunningRule : VisitRule
         if (look.Lacks(visit.Record.AmbientCo?.BeforePpm, out var before))
             return look.Missing();
 
+        // A boiler closed to the room has no way to raise its air, so where the products come from is asked; a draught diverter may let a trace by.
         var rise = visit.Limits[LimitIds.AmbientCoRise];
+        IReadOnlyList<string> cause = visit.IsOpenFlued != true && look.Note(visit.Record.AmbientCo?.Cause) is null ? ["/ambientCo/cause"] : [];
         return rise.Allows(ppm - before)
             ? look.Pass($"with the boiler running the room air showed {ppm} ppm carbon monoxide at most, from {before} before").Against(visit.Limits[LimitIds.AmbientCo], ppm, doubt)
             : look.Advisory($"with the boiler running carbon monoxide in the room air rose from {before} to {ppm} ppm, more than an analyser explains ({rise.Max})")
-                .Against(rise, ppm - before).Warn(Cautions.RoomAir).Advise("Find where the carbon monoxide comes from before leaving the boiler in use.");
+                .AndMissing(cause).Against(rise, ppm - before).Warn(Cautions.RoomAir).Advise("Find where the carbon monoxide comes from before leaving the boiler in use.");
     }
 }

@@ -6,6 +6,11 @@ namespace Rules.CoAlarm;
 /// <summary>What the record shows of the carbon monoxide alarm.</summary>
 internal static class CoAlarmState
 {
+    private const string Standard = "50291";
+
+    /// <summary>Does the alarm bear the mark of the standard for homes, EN 50291-1?</summary>
+    public static bool IsOfTheStandard(string marked) => marked.Contains(Standard, StringComparison.Ordinal);
+
     /// <summary>
     /// Judges that there is an alarm within its life. What today's visit cannot undo does not keep the job open: an alarm that is not
     /// there, or past its day, is an advisory, and <paramref name="duty"/> says what asks for it.

@@ -11,8 +11,6 @@ namespace Rules.CoAlarm;
 [Coverage(Coverage.MayUnderReport, "the levels at which it sounds are no members")]
 public sealed class CoAlarmWorksRule : VisitRule
 {
-    private const string Standard = "50291";
-
     protected override string SubjectPointer => "/coAlarm";
 
     protected override Verdict Assess(Visit visit, Look look)
@@ -23,8 +21,7 @@ public sealed class CoAlarmWorksRule : VisitRule
         if (look.Lacks(visit.Record.CoAlarm?.Tested, out var tested) | look.Lacks(visit.Record.CoAlarm?.Standard, out var standard))
             return look.Missing();
 
-        var isOfStandard = standard.Contains(Standard, StringComparison.Ordinal);
-        return tested && isOfStandard
+        return tested && CoAlarmState.IsOfTheStandard(standard)
             ? alarm
             : look.Advisory($"carbon monoxide alarm tested: {tested}; marked standard: {standard}").Warn(Cautions.CarbonMonoxide)
                 .Advise("Press the test button, and replace an alarm that does not sound or does not bear EN 50291-1.");

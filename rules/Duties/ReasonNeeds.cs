@@ -1,7 +1,6 @@
 using Findings;
 using Records;
 using Records.Members;
-using Rules.HeatInput;
 using Visits;
 using Wire;
 
@@ -27,9 +26,9 @@ internal static class ReasonNeeds
 
     private static bool IsMet(string need, ReasonRow row, Visit visit) => need switch
     {
-        "pressureOrGoodAnalysis" => visit.HasOperatingPressure() || HasGoodAnalysis(visit),
-        "rateOrGoodAnalysis" => visit.HasHeatInput() || HasGoodAnalysis(visit),
-        "goodAnalysis" => HasGoodAnalysis(visit),
+        "pressureOrGoodAnalysis" => visit.HasOperatingPressure() || visit.HasGoodAnalysis(),
+        "rateOrGoodAnalysis" => visit.HasHeatInput() || visit.HasGoodAnalysis(),
+        "goodAnalysis" => visit.HasGoodAnalysis(),
         "pressure" => visit.HasOperatingPressure(),
         "makerSource" => !string.IsNullOrWhiteSpace(visit.Record.MakerLimits?.Source),
         "defectOfTopic" => visit.RecordedDefects.Any(defect => row.Duty is "examineAfterWork" or "proveFlue" ? defect.Defect.Topic == Topics.Flue : defect.IsDangerous),
@@ -44,10 +43,6 @@ internal static class ReasonNeeds
         "trapFilled" => visit.Record.Condensate?.TrapRefilled == true,
         _ => false,
     };
-
-    private static bool HasGoodAnalysis(Visit visit) => visit.BurnsRight() == true && visit.ReadingsAfterWork!.Any(reading =>
-        reading.Value is { CoPpm: > 0, TakenAt: not null } && visit.Instruments?.Any(instrument => instrument.Value is { Kind: InstrumentKind.FlueGasAnalyser } analyser
-            && analyser.CalibratedOn <= visit.Date && !(analyser.CalibrationDueOn < visit.Date)) == true);
 
     // "/gasSupply/rate", "/gasSupply/meterDisplayWorks true", "/heatExchanger/deposits light or heavy", "/gasSupply/meterKind other than none",
     // "a joint of place meterUnion or testNipple".

@@ -19,13 +19,18 @@ internal static class Reasons
     private static readonly ILookup<NotDoneReason, ReasonRow> Rows = Read().ToLookup(row => row.Because);
 
     /// <summary>The reason that counts, in words; null where none does.</summary>
-    public static string? WordsFor(Visit visit, string pointer, IReadOnlyList<ServesAttribute> parts, Silence silence)
+    public static string? WordsFor(Visit visit, string pointer, IReadOnlyList<ServesAttribute> parts, Silence silence) =>
+        WordsFor(visit, pointer, silence == Silence.Must ? Weight.Must : Weight.Should, [.. parts.Select(part => part.Part)]);
+
+    /// <summary>The reason that counts for a must of one part of a duty, in words; null where none does.</summary>
+    public static string? WordsFor(Visit visit, string pointer, string part) => WordsFor(visit, pointer, Weight.Must, [part]);
+
+    private static string? WordsFor(Visit visit, string pointer, Weight weight, IReadOnlyList<string> parts)
     {
-        var weight = silence == Silence.Must ? Weight.Must : Weight.Should;
         foreach (var given in visit.Record.Work?.NotDone ?? [])
         {
             if (given is { What: { } what, Because: { } because } && Holds(what, pointer)
-                && Rows[because].Any(row => row.Weight >= weight && parts.Any(part => KindOf(part.Part) == row.Duty) && row.Covers(what, visit) && row.IsFor(visit) && ReasonNeeds.AreMet(row, visit)))
+                && Rows[because].Any(row => row.Weight >= weight && parts.Any(part => KindOf(part) == row.Duty) && row.Covers(what, visit) && row.IsFor(visit) && ReasonNeeds.AreMet(row, visit)))
             {
                 return WordsOf(because);
             }

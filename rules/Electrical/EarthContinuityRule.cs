@@ -8,7 +8,7 @@ namespace Rules.Electrical;
 [Title("The boiler is earthed, with a low resistance where it was measured")]
 [Why("Unless the boiler is earthed, one electrical fault can leave its case and pipework live and no fuse blows. Flame sensing commonly uses the same path, so a poor earth can cause lock-outs too.")]
 [Serves(Part.EarthAndPolarity)]
-[Uses(LimitIds.EarthPath, LimitIds.EarthContinuity)]
+[Uses(LimitIds.EarthPathUnsafe, LimitIds.EarthPathDoubtful, LimitIds.EarthContinuity)]
 [Coverage(Coverage.MayUnderReport, "the resistance of the test lead is unknown, and an unmeasured path is believed")]
 public sealed class EarthContinuityRule : VisitRule
 {
@@ -19,13 +19,17 @@ public sealed class EarthContinuityRule : VisitRule
         var measured = look.Note(visit.Record.Electrical?.EarthOhm);
 
         // So poor a path is none, whatever is ticked beside it.
-        var path = visit.Limits[LimitIds.EarthPath];
-        if (measured is { } open && !path.Allows(open))
-            return NoEarth(look.Unsafe($"the earth path measures {open} ohm, above {path.Max}: that is no earth")).Against(path, open);
-        if (look.Lacks(visit.Record.Electrical?.EarthOk, out var earthed))
-            return look.Missing();
-        if (!earthed)
+        var none = visit.Limits[LimitIds.EarthPathUnsafe];
+        if (measured is { } open && !none.Allows(open))
+            return NoEarth(look.Unsafe($"the earth path measures {open} ohm, above {none.Max}: that is no earth")).Against(none, open);
+        if (visit.Record.Electrical?.EarthOk == false)
             return NoEarth(look.Unsafe($"the boiler is not earthed"));
+
+        var doubtful = visit.Limits[LimitIds.EarthPathDoubtful];
+        if (measured is { } poor && !doubtful.Allows(poor))
+            return InDoubt(poor, doubtful, visit, look);
+        if (look.Lacks(visit.Record.Electrical?.EarthOk, out _))
+            return look.Missing();
         if (measured is not { } ohm)
             return look.Pass($"the earth of the boiler is continuous");
 
@@ -35,6 +39,16 @@ public sealed class EarthContinuityRule : VisitRule
             : look.Advisory($"the earth path measures {ohm} ohm, above {limit.Max}, and is recorded as right")
                 .Warn(Cautions.ElectricShock).Advise("Find the poor connection and measure again."))
             .Against(limit, ohm);
+    }
+
+    private static Verdict InDoubt(decimal ohm, Limit doubtful, Visit visit, Look look)
+    {
+        look.Note(visit.Record.Electrical?.EarthOk);
+        var asked = visit.AskedUnlessADefect("/electrical/earthOk", "/electrical", Topics.Electrical);
+        return (asked.Count == 0
+            ? look.Advisory($"the earth path measures {ohm} ohm, which is to be below {doubtful.Max}, and a defect is recorded")
+            : look.Missing($"the earth path measures {ohm} ohm, which is to be below {doubtful.Max}: whether a fault would blow the fuse is in doubt", asked))
+            .Against(doubtful, ohm).Warn(Cautions.ElectricShock).Advise("Find the poor connection and measure again, or record the earth as not right.");
     }
 
     private static Verdict NoEarth(Verdict verdict) =>

@@ -53,11 +53,19 @@ public sealed class CaseSealRule : VisitRule
         look.Unsafe($"the seal of a case under positive pressure was not checked").AndMissing("/flue/caseSealChecked")
             .Warn(Cautions.CarbonMonoxide).Advise("Look over and feel round the case and its seal, then go round it with smoke while the fan runs.");
 
-    private static Verdict Leaking(Visit visit, Look look) => visit.Record.Appliance.CasePressure != CasePressure.Negative
-        ? look.Unsafe($"the case leaks with products under pressure behind it", ExpectedClass.ImmediatelyDangerous)
-            .Warn(Cautions.RoomAir).Advise("Turn the boiler off and disconnect it with permission until the seal of the case is renewed and proved.")
-        : (visit.ProductsReachTheAirInlet() || visit.CoIsRaised() == true
-            ? look.Unsafe($"the case, under negative pressure, is not tight, and products are where they should not be", look.ClassOfEscapingProducts(visit))
-            : look.Advisory($"the case, under negative pressure, is not tight"))
-            .Warn(Cautions.CarbonMonoxide).Advise("Renew the seal of the case and check it again.");
+    // Of a naturally draughted boiler no fan puts its case under pressure, so the pressure is asked of the others.
+    private static Verdict Leaking(Visit visit, Look look)
+    {
+        if (visit.Record.Appliance.CasePressure == CasePressure.Positive)
+        {
+            return look.Unsafe($"the case leaks with products under pressure behind it", ExpectedClass.ImmediatelyDangerous)
+                .Warn(Cautions.RoomAir).Advise("Turn the boiler off and disconnect it with permission until the seal of the case is renewed and proved.");
+        }
+
+        IReadOnlyList<string> asked = visit.Record.Appliance.CasePressure is null && visit.IsFanned != false ? ["/appliance/casePressure"] : [];
+        return (visit.ProductsReachTheAirInlet() || visit.CoIsRaised() == true
+            ? look.Unsafe($"the case is not tight, and products are where they should not be", look.ClassOfEscapingProducts(visit)).AndMissing(asked)
+            : look.Advisory($"the case is not tight").AndMissing([.. asked, .. visit.AskedUnlessADefect("/defects", "/flue", Topics.Flue, Topics.Combustion)]))
+            .Warn(Cautions.CarbonMonoxide).Advise("Renew the seal of the case and check it again, or record the defect and what was done about it.");
+    }
 }

@@ -12,7 +12,8 @@ namespace Rules.GasPressure;
 [Why("Undersized pipework, or a valve half shut, starves the boiler just when it draws most. The loss between meter and boiler shows the pipe to be at fault before a valve or regulator gets the blame.")]
 [Serves(Part.Pressure, AtMost = Weight.Should)]
 [Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2, LimitIds.FlueGasO2,
-    LimitIds.InletPressureLoss, LimitIds.HeatInputDeviation, LimitIds.GasRateSeconds, LimitIds.GasRateWarmMinutes)]
+    LimitIds.InletPressureLoss, LimitIds.HeatInputDeviation, LimitIds.GasRateSeconds, LimitIds.GasRateWarmMinutes,
+    LimitIds.CalibrationMonths, LimitIds.CoPpm, LimitIds.MaximumRateLoad)]
 [AppliesBy("/gasSupply/meterKind")]
 [Coverage(Coverage.MayOverReport, "the two pressures may have been read at different loads")]
 public sealed class InletPressureLossRule : VisitRule

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Rules.HeatInput;
 using Visits;
 
@@ -10,7 +11,8 @@ namespace Rules.GasPressure;
 [Why("Too little pressure under load upsets ignition and flame; too much pushes in more gas than the burner is built for. Either can lie behind poor combustion that cleaning will not cure.")]
 [Serves(Part.Pressure)]
 [Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2, LimitIds.FlueGasO2,
-    LimitIds.InletPressure, LimitIds.InletPressureRange, LimitIds.HeatInputDeviation, LimitIds.GasRateSeconds, LimitIds.GasRateWarmMinutes)]
+    LimitIds.InletPressure, LimitIds.InletPressureRange, LimitIds.HeatInputDeviation, LimitIds.GasRateSeconds, LimitIds.GasRateWarmMinutes,
+    LimitIds.CalibrationMonths, LimitIds.CoPpm, LimitIds.MaximumRateLoad)]
 [Coverage(Coverage.MayUnderReport, "without the maker's lowest pressure the general band decides")]
 public sealed class InletPressureRule : VisitRule
 {

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Rules.HeatInput;
 using Visits;
 
@@ -10,7 +11,8 @@ namespace Rules.GasPressure;
 [Why("When the meter regulator cannot hold its pressure under load, every appliance in the house goes short. Its setting is not for the boiler engineer to alter, so the fault has to be passed on.")]
 [Serves(Part.Pressure, AtMost = Weight.Should)]
 [Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2, LimitIds.FlueGasO2,
-    LimitIds.MeterOperatingPressure, LimitIds.HeatInputDeviation, LimitIds.GasRateSeconds, LimitIds.GasRateWarmMinutes)]
+    LimitIds.MeterOperatingPressure, LimitIds.HeatInputDeviation, LimitIds.GasRateSeconds, LimitIds.GasRateWarmMinutes,
+    LimitIds.CalibrationMonths, LimitIds.CoPpm, LimitIds.MaximumRateLoad)]
 [Coverage(Coverage.Full, "band and load are recorded")]
 public sealed class MeterOperatingPressureRule : VisitRule
 {

@@ -11,7 +11,8 @@ namespace Rules.GasPressure;
 [Serves(Part.Pressure, AtMost = Weight.Should)]
 [Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2, LimitIds.FlueGasO2,
     LimitIds.MeterStandingPressure, LimitIds.MeterStandingPressureCeiling, LimitIds.HeatInputDeviation, LimitIds.GasRateSeconds,
-    LimitIds.GasRateWarmMinutes)]
+    LimitIds.GasRateWarmMinutes,
+    LimitIds.CalibrationMonths, LimitIds.CoPpm, LimitIds.MaximumRateLoad)]
 [Coverage(Coverage.MayUnderReport, "a pressure that goes on creeping up is no member, and for liquefied gas no source demands the reading")]
 public sealed class MeterStandingPressureRule : VisitRule
 {

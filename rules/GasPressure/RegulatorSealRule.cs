@@ -1,6 +1,5 @@
 using Findings;
 using Kernel;
-using Rules.HeatInput;
 using Visits;
 
 namespace Rules.GasPressure;
@@ -16,8 +15,6 @@ public sealed class RegulatorSealRule : VisitRule
 
     protected override Verdict Assess(Visit visit, Look look)
     {
-        if (visit.Record.GasSupply?.RegulatorSealIntact is null && visit.StatedReason() is { } reason)
-            return look.Advisory($"the regulator's seal is not recorded; the supply could not be examined for a stated reason: {reason}");
         if (look.Lacks(visit.Record.GasSupply?.RegulatorSealIntact, out var intact))
             return look.Missing();
 

@@ -21,9 +21,11 @@ public sealed class HeatExchangerCleanedRule : VisitRule
         if (look.Lacks(visit.Record.HeatExchanger?.Deposits, out var deposits) | look.Lacks(visit.Record.HeatExchanger?.Cleaned, out var cleaned))
             return look.Missing();
 
+        // Heavy deposits are cleaned before the boiler is left, or made known as a defect.
+        var asked = deposits == Deposits.Heavy ? visit.AskedUnlessADefect("/heatExchanger/cleaned", "/heatExchanger", Topics.HeatExchanger) : [];
         return cleaned || deposits == Deposits.None
             ? look.Pass($"deposits: {deposits}; cleaned: {cleaned}")
-            : look.Advisory($"{deposits} deposits were found on the heat exchanger, and it was not cleaned")
+            : look.Advisory($"{deposits} deposits were found on the heat exchanger, and it was not cleaned").AndMissing(asked)
                 .Warn(Cautions.MakerDecides).Advise("Clean the fire side as the maker's instructions say, and read the flue again.");
     }
 }

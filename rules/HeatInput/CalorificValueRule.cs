@@ -9,7 +9,8 @@ namespace Rules.HeatInput;
 [Why("Heat input is volume times calorific value, so an error in either goes straight into the result. A net value taken for gross can make a boiler look short of gas and hide one that is overgassed.")]
 [Serves(Part.Rate)]
 [Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2, LimitIds.FlueGasO2,
-    LimitIds.GasRateSeconds, LimitIds.GasRateWarmMinutes, LimitIds.CalorificValue)]
+    LimitIds.GasRateSeconds, LimitIds.GasRateWarmMinutes, LimitIds.CalorificValue,
+    LimitIds.CalibrationMonths, LimitIds.CoPpm, LimitIds.MaximumRateLoad)]
 [Coverage(Coverage.Full, "the value is held against the range of its fuel")]
 public sealed class CalorificValueRule : VisitRule
 {

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.HeatInput;
@@ -10,7 +11,8 @@ namespace Rules.HeatInput;
 [Serves(Part.Rate)]
 [Serves(Part.Rate, AtMost = Weight.Should, Of = "/gasSupply/meterDisplayWorks")]
 [Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2, LimitIds.FlueGasO2,
-    LimitIds.GasRateSeconds, LimitIds.GasRateWarmMinutes)]
+    LimitIds.GasRateSeconds, LimitIds.GasRateWarmMinutes,
+    LimitIds.CalibrationMonths, LimitIds.CoPpm, LimitIds.MaximumRateLoad)]
 [Coverage(Coverage.MayUnderReport, "whole turns of an imperial dial are no member")]
 public sealed class GasRateMeasurementRule : VisitRule
 {

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.HeatInput;
@@ -10,7 +11,8 @@ namespace Rules.HeatInput;
 [Serves(Part.Rate)]
 [Serves(Part.Rate, AtMost = Weight.Should, Of = "/gasSupply/meterDisplayWorks")]
 [Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2, LimitIds.FlueGasO2,
-    LimitIds.HeatInputDeviation, LimitIds.HeatInputDeviationWide, LimitIds.GasRateSeconds, LimitIds.GasRateWarmMinutes)]
+    LimitIds.HeatInputDeviation, LimitIds.HeatInputDeviationWide, LimitIds.GasRateSeconds, LimitIds.GasRateWarmMinutes,
+    LimitIds.CalibrationMonths, LimitIds.CoPpm, LimitIds.MaximumRateLoad)]
 [Coverage(Coverage.MayOverReport, "sources conflict on the tolerance")]
 public sealed class HeatInputRule : VisitRule
 {
@@ -60,7 +62,8 @@ public sealed class HeatInputRule : VisitRule
             false => look.Unsafe($"{found}, outside {wide.Min} to +{wide.Max} %, and the combustion is out of limit as well")
                 .Against(wide, deviation).Warn(Cautions.CarbonMonoxide).Advise(Cause),
             true => look.Advisory($"{found}, far outside {limit.Min} to +{limit.Max} %; the combustion is within its limit")
-                .Against(wide, deviation).Warn(Cautions.MakerDecides).Advise(Cause),
+                .AndMissing(visit.AskedUnlessADefect("/gasSupply/rate", "/gasSupply/rate", Topics.HeatInput, Topics.GasPressure))
+                .Against(wide, deviation).Warn(Cautions.MakerDecides).Advise($"Measure again at maximum rate. {Cause}"),
             null => look.Missing($"{found}, outside {wide.Min} to +{wide.Max} %, and no flue readings that count tell whether it burns well",
                 "/combustion/readings")
                 .Against(wide, deviation).Warn(Cautions.CarbonMonoxide).Advise(Cause),

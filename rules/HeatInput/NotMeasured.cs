@@ -1,4 +1,5 @@
 using Kernel;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.HeatInput;
@@ -17,12 +18,8 @@ internal static class NotMeasured
 
     private static Verdict NotRecorded(this Visit visit, Look look, string what, string pointer, string? instead)
     {
-        if (visit.StatedReason() is { } reason)
-        {
-            return visit.BurnsRight() == true
-                ? look.NotApplicable($"{what} could not be had, for a stated reason, and combustion was examined in its place: {reason}")
-                : look.Advisory($"{what} is not recorded, for a stated reason, and no combustion in its limit stands in for it: {reason}");
-        }
+        if (visit.WhyNeither() is { } reason)
+            return look.NotApplicable($"{what} could not be had, and combustion was examined in its place: {reason}");
 
         return instead is null
             ? look.Missing($"{what} is not recorded", pointer)

@@ -2,6 +2,7 @@ using Findings;
 using Kernel;
 using Records;
 using Rules.Combustion;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.HeatInput;
@@ -10,7 +11,8 @@ namespace Rules.HeatInput;
 [Title("After work the operating pressure or the heat input is examined, or combustion where neither is reasonably practicable")]
 [Why("Work inside a boiler can change how much gas it burns without any outward sign. Regulation 26(9) asks for operating pressure or heat input afterwards, and for combustion only where neither is reasonably practicable.")]
 [Serves(Part.PressureOrRate)]
-[Uses(LimitIds.FlueGasCo2, LimitIds.FlueGasO2, LimitIds.GasRateSeconds, LimitIds.GasRateWarmMinutes)]
+[Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.CoPpm, LimitIds.MaximumRateLoad, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2,
+    LimitIds.FlueGasO2, LimitIds.GasRateSeconds, LimitIds.GasRateWarmMinutes, LimitIds.CalibrationMonths)]
 [Coverage(Coverage.Full, "what was examined and the reason otherwise are recorded")]
 public sealed class PressureOrHeatInputExaminedRule : VisitRule
 {
@@ -37,15 +39,21 @@ public sealed class PressureOrHeatInputExaminedRule : VisitRule
                 "/gasSupply/applianceInletMbar", "/gasSupply/rate", "/combustion/readings");
         }
 
-        look.Note(visit.Record.Combustion?.PressureAndRateNotPracticableReason);
-        if (visit.StatedReason() is not { } reason)
+        if (visit.WhyNeither() is { } reason)
         {
-            return look.Advisory($"combustion was examined in place of operating pressure and heat input, and no reason is stated")
-                .Advise("Measure the operating pressure or time the gas rate, or state why neither was reasonably practicable.");
+            return visit.AsOf >= CombustionMayStandInFrom
+                ? look.Pass($"combustion was examined in place of operating pressure and heat input: {reason}")
+                : look.Advisory($"combustion was examined in place of operating pressure and heat input ({reason}); before {CombustionMayStandInFrom} only an exemption allowed that");
         }
 
-        return visit.AsOf >= CombustionMayStandInFrom
-            ? look.Pass($"combustion was examined in place of operating pressure and heat input, for a stated reason: {reason}")
-            : look.Advisory($"combustion was examined in place of operating pressure and heat input; before {CombustionMayStandInFrom} only an exemption allowed that");
+        // Free text decides nothing, and no reason helps at commissioning or beside an analysis that is not good.
+        List<string> asked = ["/gasSupply/applianceInletMbar", "/gasSupply/rate"];
+        if (visit.Record.JobType == JobType.Commissioning)
+            return look.Missing($"combustion was examined in place of operating pressure and heat input, which at commissioning nothing stands in for", asked);
+
+        return visit.HasGoodAnalysis()
+            ? look.Missing($"combustion was examined in place of operating pressure and heat input, and the record does not give for each of them a reason that the law accepts", [.. asked, "/work/notDone"])
+            : look.Missing($"combustion was examined in place of operating pressure and heat input, and not well enough to stand for both", [.. asked, "/combustion/readings"])
+                .Advise("Read the flue after the work within every limit, with the time of each reading and an analyser in date, or examine pressure or heat input.");
     }
 }

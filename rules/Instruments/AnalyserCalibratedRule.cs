@@ -1,7 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
-using Rules.HeatInput;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Instruments;

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Duties;
 using Visits;
 
 namespace Rules.Instruments;
@@ -17,11 +18,8 @@ public sealed class PressureGaugeCalibratedRule : CalibrationRule
 {
     protected override bool IsOfKind(InstrumentKind? kind) => kind == InstrumentKind.PressureGauge;
 
-    protected override Verdict WhenNone(Visit visit, Look look)
-    {
-        var noTest = visit.Record.TightnessTests is { Count: 0 };
-        return noTest && !string.IsNullOrWhiteSpace(look.Note(visit.Record.Combustion?.PressureAndRateNotPracticableReason))
-            ? look.NotApplicable($"the record states that no tightness test was made and why no pressure was measured")
-            : look.Missing($"no pressure gauge is listed among the instruments", "/instruments");
-    }
+    // What was to be measured is asked by the rules on pressure and tightness; without a figure of a gauge there is none to trace.
+    protected override Verdict WhenNone(Visit visit, Look look) => visit.Record.TightnessTests is { Count: 0 } && !visit.HasAnyPressure()
+        ? look.NotApplicable($"the record states that no tightness test was made and gives no pressure")
+        : look.Missing($"no pressure gauge is listed among the instruments", "/instruments");
 }

@@ -37,6 +37,15 @@ public sealed class DisturbedGasJointProvedRule : ComplianceRule<DisturbedJoint>
 
     private static Verdict BehindTheValve(DisturbedJoint joint, Visit visit, Look look)
     {
+        // A joint that nobody placed may lie above the valve that was shut.
+        if (joint.Place is not (null or JointPlace.Other) && visit.ApplianceValveIsLeftShut())
+        {
+            look.Note(visit.Record.Appliance.StateOnLeaving);
+            look.Note(joint.LeakChecked);
+            return look.Advisory($"the joint at the {joint.Place} can be proved only with the burner alight, and the boiler was left off with its gas shut")
+                .Warn(Cautions.EscapingGas).Advise("Leak-check the joint with the burner alight before the boiler is used again.");
+        }
+
         var isTested = (visit.TestsAfterWork ?? []).Aggregate((bool?)false, (proved, test) => proved | TightnessProof.ShowsTight(test.Pointer, visit, []));
         if (isTested == false && joint.LeakChecked != true)
             return Unproved(joint, look);
@@ -52,9 +61,13 @@ public sealed class DisturbedGasJointProvedRule : ComplianceRule<DisturbedJoint>
     private static Verdict BeforeTheValve(DisturbedJoint joint, Visit visit, Look look)
     {
         List<string> gaps = [];
-        var isTested = (visit.TestsAfterWork ?? []).Aggregate((bool?)false, (proved, test) => proved | Sees(test, visit, gaps));
+        var isTested = (visit.TestsAfterWork ?? []).Aggregate((bool?)false, (proved, test) => proved | Sees(joint, test, visit, gaps));
         if (isTested == true)
-            return look.Pass($"the joint at the {joint.Place} was tested for tightness after the work, with the appliance connected and its valve open");
+        {
+            return joint.IsCapped(visit)
+                ? look.Pass($"the joint at the {joint.Place} was tested for tightness after the work, with the boiler left off")
+                : look.Pass($"the joint at the {joint.Place} was tested for tightness after the work, with the appliance connected and its valve open");
+        }
 
         var isChecked = look.Note(joint.LeakChecked) == true;
         if (isTested == false && !isChecked)
@@ -71,9 +84,15 @@ public sealed class DisturbedGasJointProvedRule : ComplianceRule<DisturbedJoint>
             "/tightnessTests");
     }
 
-    /// <summary>The test shows tight whatever it sees, and with the appliance connected and its valve open it sees the joint.</summary>
-    private static bool? Sees(Subject<TightnessTest> test, Visit visit, List<string> gaps)
+    /// <summary>
+    /// The test shows tight whatever it sees, and with the appliance connected and its valve open it sees the joint. One to the nearest valve,
+    /// without the appliance, sees a joint that was left capped.
+    /// </summary>
+    private static bool? Sees(DisturbedJoint joint, Subject<TightnessTest> test, Visit visit, List<string> gaps)
     {
+        if (joint.IsCapped(visit) && test.Value.AppliancesConnected == false)
+            return TightnessProof.ShowsTight(test.Pointer, visit, gaps);
+
         var known = TightnessProof.ShowsTight(test.Pointer, visit, gaps) & test.Value.AppliancesConnected & test.Value.ApplianceValvesOpen;
         if (known is null && test.Value.AppliancesConnected is null)
             gaps.Add($"{test.Pointer}/appliancesConnected");

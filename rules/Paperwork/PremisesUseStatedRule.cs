@@ -1,6 +1,5 @@
 using Findings;
 using Kernel;
-using Rules.Duties;
 using Visits;
 
 namespace Rules.Paperwork;

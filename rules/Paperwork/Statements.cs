@@ -1,7 +1,6 @@
 using Findings;
 using Kernel;
 using Records;
-using Rules.Duties;
 using Visits;
 
 namespace Rules.Paperwork;
@@ -20,7 +19,7 @@ public sealed class Statements : StatementTable
     public Statement RecordSigned => Ask(
         visit => visit.Record.Paperwork?.EngineerSigned,
         yes: Pass("the paper carries the engineer's signature"),
-        no: Advisory("by the record the paper does not carry the engineer's signature", advise: Complete));
+        no: Missing("by the record the paper does not carry the engineer's signature", advise: Complete));
 
     [Id(RuleIds.WorkNoted), Cites("GSIUR-1998", "36(3)(c)"), CommonPractice]
     [Title("The record notes the work done and any remedial action")]

@@ -1,6 +1,6 @@
 using Findings;
 using Kernel;
-using Rules.Duties;
+using Rules.Duties.Work;
 using Visits;
 
 namespace Rules.Plausibility;

@@ -19,13 +19,12 @@ public sealed class PlateFuelRule : VisitRule
             return look.Missing();
         if (plate == fuel)
             return look.Pass($"the data plate says {plate}, and that is what the appliance burns");
-        if (visit.Record.PartsFitted?.Any(part => part.ForFuel == fuel) == true)
-            return look.Advisory($"the data plate says {plate}; parts for {fuel} were fitted on this visit")
-                .Advise("Fix the plate that the maker supplies with the conversion.");
 
-        return look.Unsafe($"the appliance burns {fuel}, its data plate says {plate}, and no part for {fuel} is recorded")
-            .AndMissing(visit.Record.PartsFitted is null ? ["/partsFitted"] : [])
+        // Whoever converts it changes the plate on the same visit: until then the next engineer sets it for the wrong gas.
+        return (visit.Record.PartsFitted?.Any(part => part.ForFuel == fuel) == true
+            ? look.Unsafe($"the appliance burns {fuel}, parts for {fuel} were fitted on this visit, and its data plate still says {plate}")
+            : look.Unsafe($"the appliance burns {fuel}, its data plate says {plate}, and no part for {fuel} is recorded"))
             .Warn(Cautions.CarbonMonoxide)
-            .Advise("Do not leave the boiler in use. Find out whether it was converted with the maker's parts and set by the maker's instructions.");
+            .Advise("Do not leave the boiler in use. Find out whether it was converted with the maker's parts and set by the maker's instructions, and fix the plate that the maker supplies with the conversion.");
     }
 }

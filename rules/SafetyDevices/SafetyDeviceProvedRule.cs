@@ -5,7 +5,7 @@ using Visits;
 
 namespace Rules.SafetyDevices;
 
-[Id(RuleIds.SafetyDeviceProved), Topic(Topics.SafetyDevices), Cites("GSIUR-1998", "26(9)(d)")]
+[Id(RuleIds.SafetyDeviceProved), Topic(Topics.SafetyDevices), Cites("GSIUR-1998", "26(9)(d)"), Cites("GSIUR-1998", "33(1)(d)")]
 [Title("Each safety device is made to act and acts")]
 [Why("Safety devices sit idle for years while contacts stick and sensors drift, and nothing shows until the day they are needed. Without flame supervision gas can flow unlit, and regulation 26(9) has safe functioning examined.")]
 [Serves(Part.SafetyDevices)]
@@ -32,6 +32,8 @@ public sealed class SafetyDeviceProvedRule : ComplianceRule<SafetyDevice>
             return look.Missing($"the {kind} device was not made to act, and no reason stands in for that", $"{look.Subject}/tested");
         if (!visit.SafetyDevices!.Any(other => other.Value is { Tested: true, Passed: true }))
             return look.Missing($"the {kind} device was not made to act, and no safety device was proved at all", $"{look.Subject}/tested");
+        if (visit.Record.JobType == JobType.Commissioning || visit.IsNewBoiler == true)
+            return look.Missing($"the {kind} device was not made to act, and at commissioning no reason stands in for that", $"{look.Subject}/tested");
 
         return look.Lacks(device.NotPracticableReason, out var reason)
             ? look.Missing($"the {kind} device was not made to act, and no reason is recorded")

@@ -24,6 +24,7 @@ public sealed class PipeworkSoundRule : VisitRule
         if (visual == false || damaged == true)
         {
             return look.Advisory($"the visible gas pipework is damaged, corroded or otherwise not sound")
+                .AndMissing(visit.AskedUnlessADefect("/defects", "/pipework", Topics.Tightness, Topics.GasPressure, Topics.Joints))
                 .Warn(Cautions.EscapingGas).Advise("Test for tightness, and repair. Where it leaks or is likely to fail, classify it by the unsafe-situations procedure.");
         }
 

@@ -1,7 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
-using Rules.Duties;
+using Rules.Duties.Work;
 using Visits;
 
 namespace Rules.Tightness;

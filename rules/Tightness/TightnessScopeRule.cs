@@ -20,7 +20,9 @@ public sealed class TightnessScopeRule : TightnessTestRule
     {
         // An absent figure reads as 0 and lies outside nothing; it is asked for once nothing else is outside.
         var lacks = look.Lacks(test.InstallationVolumeM3, out var volume) | look.Lacks(test.LargestPipeMm, out var pipe)
-            | look.Lacks(test.SupplyPressureBar, out var supply) | look.Lacks(visit.Record.GasSupply?.MeterKind, out var meter);
+            | look.Lacks(test.SupplyPressureBar, out var supply)
+            | (IsMeterNeeded(test, visit) && look.Lacks(visit.Record.GasSupply?.MeterKind, out _));
+        var meter = look.Note(visit.Record.GasSupply?.MeterKind);
         var largest = visit.Limits[LimitIds.TightnessScopeVolume];
         var widest = visit.Limits[LimitIds.TightnessScopePipe];
         var highest = visit.Limits[LimitIds.TightnessScopeSupply];
@@ -60,7 +62,11 @@ public sealed class TightnessScopeRule : TightnessTestRule
                 .Against(largest, volume);
     }
 
-    private static Limit? VolumeOf(MeterKind meter, Visit visit) => meter switch
+    // What may be lost goes by the meter in Edition 3 alone; where nothing was lost nothing hangs on it.
+    private static bool IsMeterNeeded(TightnessTest test, Visit visit) =>
+        test.DropMbar is not (null or 0) && TightnessEditions.Governing(test.Edition, TightnessEditions.DayOf(test, visit)) is null or TightnessEditions.Third;
+
+    private static Limit? VolumeOf(MeterKind? meter, Visit visit) => meter switch
     {
         MeterKind.DiaphragmU6 => visit.Limits[LimitIds.MeterVolumeU6],
         MeterKind.DiaphragmU16 => visit.Limits[LimitIds.MeterVolumeU16],

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Records;
 using Rules.AmbientAir;
 using Rules.Tightness;
 using Visits;
@@ -7,7 +8,7 @@ using Visits;
 namespace Rules.UnsafeSituation;
 
 [Id(RuleIds.EscapeMadeSafe), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "37"), Cites("GSMR-1996", "7")]
-[Title("After an escape, known, suspected or shown by the record, the gas is shut off and the emergency provider's reference recorded; carbon monoxide from an appliance counts")]
+[Title("After an escape, known, suspected or shown by the record, the leak is put right and proved, or the gas is shut off and the emergency provider's reference recorded; carbon monoxide from an appliance counts")]
 [Why("Gas or carbon monoxide (CO) that goes on escaping can kill people in the house and reach neighbours through floors and walls. The law calls for the supply to be shut off at once, and a reference shows that help was called.")]
 [Serves(Part.Escape)]
 [Uses(LimitIds.AmbientCoCeiling, LimitIds.PerceptibleMovementWater, LimitIds.PerceptibleMovementElectronic, LimitIds.StatedDropShare,
@@ -31,22 +32,31 @@ public sealed class EscapeMadeSafeRule : VisitRule
         look.Note(visit.Record.Escape?.ReportedAt);
         var isShut = look.Note(visit.Record.Escape?.GasIsolated) == true;
         var hasReference = !string.IsNullOrWhiteSpace(look.Note(visit.Record.Escape?.Reference));
+
+        // The supply is the conveyor's or the supplier's to put right, so there help is called whatever was done.
+        var isPutRight = !leaks && air is null && IsPutRightAndProved(visit);
+        if (isPutRight && (hasReference || !visit.RecordedDefects.Any(defect => defect.Defect.Concerns == DefectConcern.Supply)))
+            return look.Pass($"after an escape the leak was put right, and a tightness test after the work shows the installation tight");
         if (isShut && hasReference)
             return MadeSafe(visit, look, isReported);
 
-        var lacking = isShut ? "has no reference of the emergency provider"
+        var lacking = isShut || isPutRight ? "has no reference of the emergency provider"
             : hasReference ? "does not show that the gas was shut off"
             : "shows neither that the gas was shut off nor a reference of the emergency provider";
         List<string> asked = [];
         if (lacks)
             asked.Add("/escape/reported");
-        if (!isShut)
+        if (!isShut && !isPutRight)
             asked.Add("/escape/gasIsolated");
         if (!hasReference)
             asked.Add("/escape/reference");
         return Escape(look, isReported, leaks, air, lacking)
             .AndMissing(asked).Warn(air is null ? Cautions.EscapingGas : Cautions.RoomAir).Advise("Shut the gas off, let air in, call the gas emergency provider, and record the reference.");
     }
+
+    private static bool IsPutRightAndProved(Visit visit) =>
+        visit.RecordedDefects.Any(defect => defect.Defect.Action == DefectAction.Rectified && defect.IsOf("/escape", Topics.Tightness, Topics.Joints, Topics.GasPressure))
+        && visit.TestsAfterWork?.Any(test => test.Value.Stage == WorkStage.AfterWork && TightnessProof.ShowsTight(test.Pointer, visit, []) == true) == true;
 
     private static Verdict Escape(Look look, bool isReported, bool leaks, decimal? air, string lacking)
     {

@@ -16,5 +16,6 @@ public sealed class Statements : StatementTable
         visit => visit.Record.Premises?.AlteredSinceLastVisit, aboutItself: true,
         no: Pass("nothing near appliance, flue or vents is recorded as altered"),
         yes: Advisory("something near appliance, flue or vents was altered since the last visit; by its effect that may be a danger",
-            warn: Cautions.CarbonMonoxide, advise: "Look at terminal, flue route and vents for what was built around them, and record a defect where the alteration endangers anyone."));
+            warn: Cautions.CarbonMonoxide, advise: "Look at terminal, flue route and vents for what was built around them, and record a defect where the alteration endangers anyone.",
+            asks: visit => visit.RecordedDefects.Count > 0 ? [] : ["/defects"]));
 }

@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties.Work;
 using Visits;
 
 namespace Rules.Water;
@@ -28,7 +29,8 @@ public sealed class Statements : StatementTable
         visit => visit.Record.Water?.FillingLoopDisconnected, aboutItself: true, applies: visit => visit.IsMoreThanALandlordCheck,
         yes: Pass("the filling loop was left disconnected"),
         no: Advisory("the filling loop was left connected: it can overfill the system and foul the drinking water",
-            advise: "Disconnect the filling loop and cap both ends."));
+            advise: "Disconnect the filling loop and cap both ends.",
+            asks: visit => visit.AskedUnlessADefect("/water/fillingLoopDisconnected", "/water/fillingLoopDisconnected", Topics.Water)));
 
     [Id(RuleIds.FilterCleaned), Cites("BS-7593"), CommonPractice]
     [Title("The filter of the heating system is cleaned at each service")]

@@ -54,9 +54,12 @@ public sealed class Reply
     private readonly string _sentence;
     private readonly string? _caution, _remedy;
     private readonly Func<Look, Visit, ExpectedClass>? _class;
+    private readonly Func<Visit, IReadOnlyList<string>>? _asks;
 
-    internal Reply(Outcome outcome, string sentence, string? caution = null, string? remedy = null, Func<Look, Visit, ExpectedClass>? expected = null) =>
-        (Outcome, _sentence, _caution, _remedy, _class) = (outcome, sentence, caution, remedy, expected);
+    internal Reply(
+        Outcome outcome, string sentence, string? caution = null, string? remedy = null, Func<Look, Visit, ExpectedClass>? expected = null,
+        Func<Visit, IReadOnlyList<string>>? asks = null) =>
+        (Outcome, _sentence, _caution, _remedy, _class, _asks) = (outcome, sentence, caution, remedy, expected, asks);
 
     internal Outcome Outcome { get; }
 
@@ -73,18 +76,18 @@ public sealed class Reply
         }
     }
 
+    /// <summary>The verdict on a record that says this of the member at <paramref name="pointer"/>.</summary>
     internal Verdict To(Visit visit, Look look, string pointer)
     {
         if (Outcome == Outcome.Pass)
             return look.Pass($"{_sentence}");
 
-        var verdict = Outcome switch
+        var verdict = (Outcome switch
         {
             Outcome.Unsafe => look.Unsafe($"{_sentence}", _class!(look, visit)),
             Outcome.Missing => look.Missing($"{_sentence}", pointer),
-            _ => look.Advisory($"{_sentence}"),
-        };
-        verdict = verdict.Advise(_remedy!);
+            _ => look.Advisory($"{_sentence}").AndMissing(_asks?.Invoke(visit) ?? []),
+        }).Advise(_remedy!);
         return _caution is null ? verdict : verdict.Warn(_caution);
     }
 }

@@ -38,7 +38,14 @@ public abstract class StatementTable : IRuleTable
     /// <param name="sentence">What the record shows.</param>
     /// <param name="warn">The caution: who can be hurt, and what to mind.</param>
     /// <param name="advise">The work that would put it right.</param>
-    protected static Reply Advisory(string sentence, string advise, string? warn = null) => new(Outcome.Advisory, sentence, warn, advise);
+    /// <param name="asks">What keeps the job open until it is answered, as JSON Pointers; left out: nothing.</param>
+    protected static Reply Advisory(string sentence, string advise, string? warn = null, Func<Visit, IReadOnlyList<string>>? asks = null) =>
+        new(Outcome.Advisory, sentence, warn, advise, asks: asks);
+
+    /// <summary>As good as not said: the member is asked for again.</summary>
+    /// <param name="sentence">What the record shows.</param>
+    /// <param name="advise">The work that would put it right.</param>
+    protected static Reply Missing(string sentence, string advise) => new(Outcome.Missing, sentence, remedy: advise);
 
     /// <summary>It cannot be left so: the member is asked for again until it says otherwise.</summary>
     /// <param name="sentence">What the record shows.</param>

@@ -22,5 +22,22 @@ public sealed class CoAlarmEnglandNewBoilerRule : NewBoilerRule
 
     protected override bool IsLawHere(Visit visit) => visit.IsIn(Codes.England);
 
-    protected override Verdict Assess(Visit visit, Look look) => look.JudgeAlarm(visit, "one goes in with every new boiler");
+    // It is the installer's to fit and to prove, so the job stays open without it.
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        var alarm = look.JudgeAlarm(visit, "one goes in with every new boiler");
+        if (alarm.Outcome == Outcome.Advisory)
+            return alarm.AndMissing(visit.Record.CoAlarm?.Present == true ? "/coAlarm/replaceBy" : "/coAlarm/present");
+        if (alarm.IsProblem)
+            return alarm;
+        if (look.Lacks(visit.Record.CoAlarm?.Tested, out var tested) | look.Lacks(visit.Record.CoAlarm?.Standard, out var standard))
+            return look.Missing($"there is a carbon monoxide alarm, and the record does not say whether it was tested and of which standard it is");
+        if (tested && CoAlarmState.IsOfTheStandard(standard))
+            return alarm;
+
+        return (tested
+            ? look.Advisory($"the carbon monoxide alarm beside the new boiler is marked {standard}, which is not the standard for homes").AndMissing("/coAlarm/standard")
+            : look.Advisory($"the carbon monoxide alarm beside the new boiler was not tested").AndMissing("/coAlarm/tested"))
+            .Warn(Cautions.CarbonMonoxide).Advise("Press the test button, and replace an alarm that does not sound or does not bear EN 50291-1.");
+    }
 }

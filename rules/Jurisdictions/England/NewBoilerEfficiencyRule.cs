@@ -27,6 +27,7 @@ public sealed class NewBoilerEfficiencyRule : NewBoilerRule
         return limit.Allows(efficiency)
             ? look.Pass($"the seasonal efficiency is {efficiency} %, at least {limit.Min} %").Against(limit, efficiency)
             : look.Advisory($"the seasonal efficiency is {efficiency} %, and at least {limit.Min} % is asked of a new boiler in an existing dwelling")
+                .AndMissing(string.IsNullOrWhiteSpace(look.Note(visit.Record.Commissioning?.ExceptionalCircumstance)) ? ["/commissioning/exceptionalCircumstance"] : [])
                 .Against(limit, efficiency)
                 .Advise("Check the product label; where the boiler falls short, tell building control and the customer.");
     }

@@ -3,7 +3,7 @@ using Records;
 using Rules.Combustion;
 using Visits;
 
-namespace Rules.HeatInput;
+namespace Rules.Duties;
 
 /// <summary>
 /// What of operating pressure, heat input and combustion was examined. The law (GSIUR 26(9)(c) and (ca)) lets the first two stand for
@@ -83,7 +83,31 @@ internal static class Examination
     /// <summary>Only combustion can show how the appliance burns its gas: nothing else was examined.</summary>
     public static bool NeitherPressureNorHeatInput(this Visit visit) => !visit.HasOperatingPressure() && !visit.HasHeatInput();
 
-    /// <summary>Why neither pressure nor heat input could be had; null when nothing is stated.</summary>
-    public static string? StatedReason(this Visit visit) =>
-        visit.Record.Combustion?.PressureAndRateNotPracticableReason is { } reason && !string.IsNullOrWhiteSpace(reason) ? reason : null;
+    /// <summary>
+    /// Why neither could reasonably be had, in words; null where <c>work.notDone</c> does not give for each of them a reason that counts, or no
+    /// analysis is good enough to stand for both.
+    /// </summary>
+    public static string? WhyNeither(this Visit visit) => visit.NeitherPressureNorHeatInput() && visit.HasGoodAnalysis()
+        && Reasons.WordsFor(visit, "/gasSupply/applianceInletMbar", Part.PressureOrRate) is { } pressure
+        && Reasons.WordsFor(visit, "/gasSupply/rate", Part.PressureOrRate) is { } rate
+            ? $"for the pressure {pressure}, for the rate {rate}"
+            : null;
+
+    /// <summary>
+    /// A flue reading after the work was taken at maximum rate, and every one is within its limits, says when it was taken, shows carbon monoxide
+    /// at all, and was taken with an analyser in date: an analysis on which alone a boiler can be judged.
+    /// </summary>
+    public static bool HasGoodAnalysis(this Visit visit) => visit.BurnsRight() == true && visit.StatedAt(FiringRate.Maximum).Any()
+        && visit.ReadingsAfterWork!.All(reading => reading.Value is { CoPpm: > 0, TakenAt: not null } && visit.IsWithinMaximumLimits(reading.Value)
+            && !visit.DeniesItsRate(reading.Value) && visit.IsByAnAnalyserInDate(reading.Value));
+
+    // Where the reading does not name its analyser it may be any that is listed.
+    private static bool IsByAnAnalyserInDate(this Visit visit, CombustionReading reading)
+    {
+        var analysers = (visit.Instruments ?? []).Select(instrument => instrument.Value)
+            .Where(instrument => instrument.Kind == InstrumentKind.FlueGasAnalyser && (string.IsNullOrWhiteSpace(reading.Instrument) || instrument.SerialNumber == reading.Instrument)).ToList();
+        var months = (int)visit.Limits[LimitIds.CalibrationMonths].Max!.Value;
+        return analysers.Count > 0 && analysers.All(analyser =>
+            !(analyser.CalibratedOn > visit.Date) && (analyser.CalibrationDueOn ?? analyser.CalibratedOn?.AddMonths(months)) >= visit.Date);
+    }
 }
