@@ -140,6 +140,8 @@ public static class RuleIds
     public const string DefectClassed = "defect-classed";
     public const string DefectDescribed = "defect-described";
     public const string DefectNotified = "defect-notified";
+    public const string DangerIsolated = "danger-isolated";
+    public const string RectifiedReexamined = "rectified-reexamined";
     public const string ImmediatelyDangerousRecorded = "immediately-dangerous-recorded";
     public const string AtRiskRecorded = "at-risk-recorded";
     public const string DefectMadeSafe = "defect-made-safe";

@@ -23,6 +23,6 @@ internal static class NotMeasured
 
         return instead is null
             ? look.Missing($"{what} is not recorded", pointer)
-            : look.Advisory($"{what} is not recorded; {instead}");
+            : look.Missing($"{what} is not recorded; {instead}", pointer);
     }
 }

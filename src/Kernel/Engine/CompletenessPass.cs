@@ -149,8 +149,8 @@ internal sealed class CompletenessPass
         {
             var silence = _visit.Owed.Of(rule.Info, pointer);
             // What follows from something that was found is asked for, whether the visit calls for that or not.
-            if (verdict.Outcome == Outcome.Advisory && silence < Silence.Should)
-                silence = Silence.Should;
+            if (verdict.Outcome == Outcome.Advisory)
+                silence = Silence.Must;
             var isAbsent = _visit.Lacks(pointer);
             if (silence < Silence.Should && isAbsent && verdict.Outcome != Outcome.Unsafe)
                 isPutOff |= silence == Silence.PutOff;
