@@ -12,6 +12,8 @@ namespace Rules.Plausibility;
 [Coverage(Coverage.MayUnderReport, "what was left out and is not named is for the rule that asks for it")]
 public sealed class CarriedOutAgreesRule : VisitRule
 {
+    private const string GasRate = "/gasSupply/rate";
+
     private static readonly (string Pointer, string Words)[] Musts =
     [
         ("/heatExchanger/inspected", "the inspection of the heat exchanger"),
@@ -22,8 +24,6 @@ public sealed class CarriedOutAgreesRule : VisitRule
         ("/condensate/trapRefilled", "the filling of the condensate trap"),
         ("/safetyDevices", "the proving of a safety device"),
     ];
-
-    private const string GasRate = "/gasSupply/rate";
 
     protected override string SubjectPointer => "/work/result";
 
