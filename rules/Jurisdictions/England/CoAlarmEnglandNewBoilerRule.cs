@@ -10,9 +10,7 @@ namespace Rules.Jurisdictions.England;
 [Title("In England a carbon monoxide alarm goes in with a new boiler")]
 [Why("Any new boiler may have a flue or seal that was fitted wrongly, and CO gives no other sign. In England Approved Document J looks for an alarm at installation, in owned and rented homes alike.")]
 [Serves(Part.Commission)]
-[Serves(Part.AlarmOwed, AtMost = Weight.Should, Of = "/coAlarm/tested")]
 [Serves(Part.AlarmOwed, AtMost = Weight.Should, Of = "/coAlarm/replaceBy")]
-[Serves(Part.AlarmOwed, AtMost = Weight.Should, Of = "/coAlarm/standard")]
 [Serves(Part.AlarmOwed, AtMost = Weight.Should, Of = "/coAlarm/distanceMm")]
 [AppliesBy("/commissioning/newBoiler")]
 [Coverage(Coverage.Full, "presence beside a new boiler is stated")]
@@ -27,7 +25,7 @@ public sealed class CoAlarmEnglandNewBoilerRule : NewBoilerRule
     {
         var alarm = look.JudgeAlarm(visit, "one goes in with every new boiler");
         if (alarm.Outcome == Outcome.Advisory)
-            return alarm.AndMissing(visit.Record.CoAlarm?.Present == true ? "/coAlarm/replaceBy" : "/coAlarm/present");
+            return alarm.AndMissing("/coAlarm/present");
         if (alarm.IsProblem)
             return alarm;
         if (look.Lacks(visit.Record.CoAlarm?.Tested, out var tested) | look.Lacks(visit.Record.CoAlarm?.Standard, out var standard))
