@@ -18,6 +18,10 @@ public static class Part
     public const string Combustion = "examineAfterWork/combustion";
     public const string GasJoints = "proveGasPath/joints";
     public const string Tightness = "proveGasPath/tightness";
+    public const string Purge = "proveGasPath/purge";
+    public const string Relight = "proveGasPath/relight";
+    public const string UsedBoiler = "commission/used";
+    public const string AlarmUnattended = "alarmWithoutFault/unattended";
     public const string GasTestPoints = "proveGasPath/testPoints";
     public const string Regulator = "proveGasPath/regulator";
     public const string CombustionSeals = "proveCombustionCircuit/seals";
@@ -37,6 +41,7 @@ public static class Part
     public const string FillingLoop = "waterCondensateElectrics/fillingLoop";
     public const string Condensate = "waterCondensateElectrics/condensate";
     public const string Electrics = "waterCondensateElectrics/electrics";
+    public const string Bond = "temporaryBond";
     public const string EarthAndPolarity = "waterCondensateElectrics/earthAndPolarity";
     public const string RoomAirBefore = "roomAir/before";
     public const string RoomAirRunning = "roomAir/running";

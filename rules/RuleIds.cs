@@ -235,6 +235,7 @@ public static class RuleIds
 
     // Electrical
     public const string SafeIsolation = "safe-isolation";
+    public const string TemporaryBond = "temporary-bond";
     public const string Polarity = "polarity";
     public const string EarthContinuity = "earth-continuity";
     public const string Insulation = "insulation";

@@ -10,6 +10,7 @@ namespace Rules.CoAlarm;
 [Serves(Part.AlarmOwed)]
 [Serves(Part.AlarmSounded)]
 [Serves(Part.AlarmOwed, AtMost = Weight.Should, Of = "/coAlarm/emergencyReference")]
+[Serves(Part.AlarmUnattended, AtMost = Weight.Must, Of = "/coAlarm/emergencyReference")]
 [AppliesBy("/coAlarm/present")]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class CoAlarmSoundedRule : VisitRule

@@ -12,6 +12,15 @@ public sealed class AlarmSoundedRule : CallRule
     {
         Visit visit = default!;
         When().Match(() => visit, v => v.AlarmHadSounded());
-        Then().Do(_ => Owe(visit, Weight.Must, "/coAlarm/activatedSinceLastVisit", Part.AlarmSounded, Part.RoomAirRunning, Part.Analysis));
+        Then().Do(_ => OweAll(visit));
+    }
+
+    private void OweAll(Visit visit)
+    {
+        const string Sounded = "/coAlarm/activatedSinceLastVisit";
+        if (visit.HadNoAccess)
+            Owe(visit, Weight.Must, Sounded, Part.AlarmUnattended);
+        else
+            Owe(visit, Weight.Must, Sounded, Part.AlarmSounded, Part.RoomAirRunning, Part.Analysis);
     }
 }

@@ -12,6 +12,6 @@ public sealed class MeterOrRegulatorRule : CallRule
     {
         Visit visit = default!;
         When().Match(() => visit, v => v.WorkedOnTheMeter());
-        Then().Do(_ => Owe(visit, Weight.Must, "/disturbedJoints", Part.Regulator));
+        Then().Do(_ => Owe(visit, Weight.Must, "/disturbedJoints", Part.Regulator, Part.Purge, Part.Relight));
     }
 }

@@ -17,7 +17,7 @@ public sealed class NewBoilerInstalledRule : CallRule
 
     private void OweAll(Visit visit)
     {
-        Owe(visit, Weight.Must, "/commissioning/newBoiler", Part.Commission, Part.Pressure, Part.Analysis, Part.Pipework, Part.TrapOfService);
+        Owe(visit, Weight.Must, "/commissioning/newBoiler", Part.Commission, Part.Purge, Part.Pressure, Part.Analysis, Part.Pipework, Part.TrapOfService);
         Owe(visit, Weight.Should, "/commissioning/newBoiler",
             Part.CommissionPaper, Part.Rate, Part.Water, Part.Condensate, Part.Electrics, Part.RoomAirBefore, Part.RoomAirRunning, Part.RoomAirAfter, Part.Regulator);
         if (!visit.IsOpenVented())

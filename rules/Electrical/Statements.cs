@@ -39,4 +39,14 @@ public sealed class Statements : StatementTable
         yes: Pass("main bonding of the gas pipe was seen"),
         no: Advisory("no main bonding of the gas pipe was seen; whether it is needed is for an electrician, and plastic services may need none",
             warn: Cautions.ElectricShock, advise: "Tell the customer in writing to have the bonding looked at by an electrician."));
+
+    [Id(RuleIds.TemporaryBond), Cites("GSIUR-1998", "10")]
+    [Title("A temporary bond bridges the gap while a gas pipe or meter is parted")]
+    [Why("Gas pipe can carry a stray current, and parting it draws a spark just where gas is. Regulation 10 wants the gap bridged before the pipe is cut.")]
+    [Serves(Part.Bond)]
+    [Coverage(Coverage.Full, "the record states it")]
+    public Statement TemporaryBond => Ask(
+        visit => visit.Record.Electrical?.TemporaryBondUsed, aboutItself: true,
+        yes: Pass("a temporary bond was used while the pipe was parted"),
+        no: Missing("no temporary bond was used while the pipe was parted", warn: Cautions.EscapingGas, advise: "Bridge the gap before any gas pipe or meter is parted, and record it."));
 }

@@ -27,7 +27,7 @@ public sealed class CaseSealRule : VisitRule
         if (visit.Record.Flue?.CaseSealOk == false)
             return Leaking(visit, look);
 
-        // Products press out of a case above room pressure: unchecked, it counts as a danger.
+        // Products press out of a case above room pressure, so that one that was looked at and not checked is asked for as well.
         if (visit.Record.Appliance.CasePressure == CasePressure.Positive && (lacks || !isChecked))
             return Unchecked(look);
         if (lacks)
@@ -50,7 +50,7 @@ public sealed class CaseSealRule : VisitRule
     }
 
     private static Verdict Unchecked(Look look) =>
-        look.Unsafe($"the seal of a case under positive pressure was not checked").AndMissing("/flue/caseSealChecked")
+        look.Missing($"the seal of a case under positive pressure was not checked", "/flue/caseSealChecked")
             .Warn(Cautions.CarbonMonoxide).Advise("Look over and feel round the case and its seal, then go round it with smoke while the fan runs.");
 
     // Of a naturally draughted boiler no fan puts its case under pressure, so the pressure is asked of the others.

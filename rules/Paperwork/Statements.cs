@@ -81,6 +81,7 @@ public sealed class Statements : StatementTable
     [Id(RuleIds.UsedApplianceVerified), Cites("GSIUR-1998", "26(3)")]
     [Title("A boiler that was used before is put in only after its condition for further use is verified")]
     [Why("A used boiler brings its past along: worn seals, missing screws, parts made for another gas. Regulation 26(3) has its condition verified by whoever installs it, before anyone relies on it.")]
+    [Serves(Part.UsedBoiler)]
     [AppliesBy("/commissioning/newBoiler")]
     [Coverage(Coverage.Full, "the record states it")]
     public Statement UsedApplianceVerified => Ask(

@@ -12,6 +12,7 @@ public sealed class Statements : StatementTable
     [Id(RuleIds.InstallationPurged), Cites("GSIUR-1998", "22(2)(a)"), Cites("IGEM-UP-1B")]
     [Title("Pipework that was opened to air is purged before gas is used from it")]
     [Why("Air left in gas pipes makes a mixture that can burn back into the pipe or blow a burner out. After a meter, a regulator, new pipework or a new boiler, regulation 22 has every pipe purged that gas can flow through.")]
+    [Serves(Part.Purge)]
     [AppliesBy("/commissioning/newBoiler")]
     [Coverage(Coverage.MayUnderReport, "pipework opened without a part, a joint at the meter or a word of it shows nowhere")]
     public Statement InstallationPurged => Ask(
@@ -24,6 +25,7 @@ public sealed class Statements : StatementTable
     [Id(RuleIds.AppliancesRelit), Cites("GSIUR-1998", "22(1)"), Cites("GSIUR-1998", "33(3)"), Cites("GSIUR-1998", "37(4)")]
     [Title("Where gas was off at the meter, or is restored after an escape, every appliance is lit again and examined")]
     [Why("A fire or hob that went out with the gas lets it flow unlit as soon as the gas is back on. Each appliance in the house is therefore lit again and seen to burn, not the boiler alone.")]
+    [Serves(Part.Relight)]
     [Coverage(Coverage.MayUnderReport, "that the gas was off shows only by work at the meter or by an escape")]
     public Statement AppliancesRelit => Ask(
         visit => visit.Record.Work?.Relit, aboutItself: true,

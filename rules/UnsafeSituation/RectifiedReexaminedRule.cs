@@ -11,12 +11,21 @@ namespace Rules.UnsafeSituation;
 [Coverage(Coverage.MayUnderReport, "what was seen at the second look is no member of its own")]
 public sealed class RectifiedReexaminedRule : DefectRule
 {
-    // A reading or a test that was made again shows by itself whether the danger is gone.
     protected override bool Concerns(Defect defect) =>
-        defect is { Class: DefectClass.AtRisk or DefectClass.ImmediatelyDangerous, Action: DefectAction.Rectified } && !IsMeasured(defect);
+        defect is { Class: DefectClass.AtRisk or DefectClass.ImmediatelyDangerous, Action: DefectAction.Rectified };
 
     protected override Verdict Assess(Defect defect, Visit visit, Look look)
     {
+        // What was measured again shows by itself whether the danger is gone: a test by its stage, a reading by its time.
+        if (defect is { ReexaminedAt: null, Subject: { } subject } && subject.StartsWith("/tightnessTests", StringComparison.Ordinal))
+            return look.NotApplicable($"a tightness test made again shows it");
+        if (defect.ReexaminedAt is null && visit.Readings?.FirstOrDefault(reading => reading.Pointer == defect.Subject) is { Value: { } bad } found)
+        {
+            return bad.TakenAt is null
+                ? look.Missing($"the bad reading does not say when it was taken, so that no later one takes it back", $"{found.Pointer}/takenAt")
+                : look.NotApplicable($"a flue reading taken again shows it");
+        }
+
         if (look.Lacks(defect.ReexaminedAt, out var again))
             return look.Missing($"the danger is recorded as put right, and not when it was looked at again");
 
@@ -24,7 +33,4 @@ public sealed class RectifiedReexaminedRule : DefectRule
             ? look.Missing($"the danger is recorded as looked at again at {again}, which is not within the visit", $"{look.Subject}/reexaminedAt")
             : look.Pass($"the danger was looked at again at {again}");
     }
-
-    private static bool IsMeasured(Defect defect) => defect.Subject is { } subject
-        && (subject.StartsWith("/combustion/readings", StringComparison.Ordinal) || subject.StartsWith("/tightnessTests", StringComparison.Ordinal));
 }

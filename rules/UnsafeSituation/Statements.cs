@@ -11,7 +11,6 @@ public sealed class Statements : StatementTable
     [Title("Nothing near appliance, flue or vents was altered since the last visit")]
     [Why("A conservatory round the terminal, a kitchen unit over a vent or a boxed-in flue can make an untouched boiler dangerous. Regulation 8 forbids alterations with that effect, and those who order them seldom know it.")]
     [Serves(Part.Alterations, AtMost = Weight.Should)]
-    [Serves(Part.Left, Of = "/defects")]
     [Coverage(Coverage.MayUnderReport, "what an alteration does is for the person on site")]
     public Statement AlteredSinceLastVisit => Ask(
         visit => visit.Record.Premises?.AlteredSinceLastVisit, aboutItself: true,

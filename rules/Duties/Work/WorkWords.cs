@@ -88,8 +88,8 @@ internal static class WorkWords
     /// <summary>Carbon monoxide was in the room before the work.</summary>
     public static bool HadRaisedRoomAir(this Visit visit) => visit.Record.AmbientCo?.BeforePpm > 0;
 
-    /// <summary>A carbon monoxide alarm sounded, and somebody got to the boiler.</summary>
-    public static bool AlarmHadSounded(this Visit visit) => visit.Record.CoAlarm?.ActivatedSinceLastVisit == true && !visit.HadNoAccess;
+    /// <summary>A carbon monoxide alarm sounded.</summary>
+    public static bool AlarmHadSounded(this Visit visit) => visit.Record.CoAlarm?.ActivatedSinceLastVisit == true;
 
     /// <summary>A system that the record states to be open-vented; one that it does not state may be sealed.</summary>
     public static bool IsOpenVented(this Visit visit) => visit.Record.Water?.SystemType == WaterSystemType.OpenVented;
@@ -107,4 +107,18 @@ internal static class WorkWords
 
     /// <summary>A repair, of which the parts that were fitted say what was worked on.</summary>
     public static bool IsARepair(this Visit visit) => visit.Record.JobType == JobType.Repair && !visit.HadNoAccess;
+
+    /// <summary>A boiler, new or used, was put in.</summary>
+    public static bool IsAnInstallation(this Visit visit) => visit.Record.JobType == JobType.Commissioning && !visit.HadNoAccess && !visit.IsAnInstallationPutOff();
+
+    /// <summary>Gas pipework was fitted.</summary>
+    public static bool FittedPipework(this Visit visit) => visit.Fitted(PartKind.Pipework) || visit.Record.Work?.Kind == WorkKind.Pipework;
+
+    /// <summary>After an escape the gas is on again: nobody refused to have it off, and the boiler was left in use.</summary>
+    public static bool RestoredTheGas(this Visit visit) => visit.Record.Escape is { GasIsolated: true } && visit.Appliance.StateOnLeaving == StateOnLeaving.InUse
+        && !visit.RecordedDefects.Any(defect => defect.IsRefusalDealtWith());
+
+    /// <summary>A gas pipe or the meter was parted, or must have been.</summary>
+    public static bool PartedAPipe(this Visit visit) =>
+        visit.Fitted(PartKind.Meter, PartKind.Pipework) || visit.Record.Work?.Kind is WorkKind.MeterWork or WorkKind.Pipework or WorkKind.Removal;
 }

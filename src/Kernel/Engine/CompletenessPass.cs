@@ -148,8 +148,8 @@ internal sealed class CompletenessPass
         foreach (var pointer in verdict.Missing)
         {
             var silence = _visit.Owed.Of(rule.Info, pointer);
-            // What follows from something that was found is asked for, whether the visit calls for that or not.
-            if (verdict.Outcome == Outcome.Advisory)
+            // What follows from something that was found is asked for, whether the visit calls for that or not; of a boiler that runs.
+            if (verdict.Outcome == Outcome.Advisory && silence != Silence.PutOff)
                 silence = Silence.Must;
             var isAbsent = _visit.Lacks(pointer);
             if (silence < Silence.Should && isAbsent && verdict.Outcome != Outcome.Unsafe)
