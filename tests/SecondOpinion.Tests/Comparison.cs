@@ -21,6 +21,9 @@ internal sealed class Comparison
     private static readonly HashSet<string> Inferring =
         [.. Engine.Catalogue.Rules.Where(rule => rule is InferenceRule).Select(rule => rule.Info.Id)];
 
+    /// <summary>What is said in place of missing where the visit does not call for it, or not yet.</summary>
+    private static readonly string[] WeighedSilence = ["not asked of this visit, and not recorded", "the boiler was left off: to be done before it is used again"];
+
     private readonly ConcurrentBag<Disagreement> _disagreements = [];
     private long _records;
     private long _answers;
@@ -119,7 +122,10 @@ internal sealed class Comparison
         .. one.Record.Changes.Select(change => $"    {change}"),
     ];
 
-    private static Opinion AsOpinion(Finding finding) => new(finding.Subject, finding.Outcome, finding.ExpectedClass);
+    /// <summary>What the rule itself says: where nothing is recorded, missing, whatever the visit makes of the silence. The duties are compared over whole records.</summary>
+    private static Opinion AsOpinion(Finding finding) => new(finding.Subject, IsWeighedSilence(finding) ? Outcome.Missing : finding.Outcome, finding.ExpectedClass);
+
+    private static bool IsWeighedSilence(Finding finding) => finding.NotDone == true || (finding.Outcome == Outcome.NotApplicable && WeighedSilence.Contains(finding.Message));
 
     private static string Shown(IReadOnlyList<Opinion> opinions) => opinions.Count == 0 ? "nothing" : string.Join(" and ", opinions);
 }

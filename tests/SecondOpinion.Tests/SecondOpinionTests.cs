@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json.Nodes;
+using Records;
 using Records.Reading;
 using SecondOpinion.Opinions;
 using SecondOpinion.Tests.Records;
@@ -85,6 +86,28 @@ public sealed class SecondOpinionTests(JudgedRecords judged, ITestOutputHelper o
         var never = judged.Pairs.NeverMet.ToList();
         output.WriteLine($"{PairsOfStates.Possible - never.Count} of {PairsOfStates.Possible} pairs");
         Assert.True(never.Count == 0, $"{never.Count} of {PairsOfStates.Possible}: {string.Join("; ", never.Take(40))}");
+    }
+
+    /// <summary>By chance these come together seldom, and where they never do the rules that turn on them are compared over nothing.</summary>
+    [Fact]
+    public void The_makers_electrode_gap_decides_and_every_kind_of_part_comes_with_and_without_a_gas_in_many_records()
+    {
+        const int Records = 8_000;
+        var records = Enumerable.Range(0, Records).Select(number => RecordGenerator.Make(number).Record).ToList();
+        var decided = records.Count(record => record.Burner?.ElectrodeGapMm is { } gap
+            && record.MakerLimits is { ElectrodeGapMmMin: { } least, ElectrodeGapMmMax: { } most, Source: not null }
+            && (gap >= least && gap <= most) != gap is >= 3 and <= 4);
+        output.WriteLine($"the maker's gap decides in {decided} of {Records} records");
+        Assert.True(decided >= 100, $"the maker's gap decides in {decided}");
+
+        var parts = records.SelectMany(record => (record.PartsFitted ?? []).Select(part => (part.Kind, Made: part.ForFuel is { } made ? made == record.Appliance.Fuel : (bool?)null)))
+            .CountBy(part => part).ToDictionary();
+        foreach (PartKind? kind in Enum.GetValues<PartKind>().Cast<PartKind?>().Append(null))
+        {
+            var counts = new bool?[] { null, true, false }.Select(made => parts.GetValueOrDefault((kind, made))).ToList();
+            output.WriteLine($"{kind}: {string.Join(", ", counts)}");
+            Assert.All(counts, count => Assert.True(count >= 5, $"{kind}: {count}"));
+        }
     }
 
     [Fact]

@@ -9,14 +9,19 @@ internal static class BurnerOpinions
     public static IEnumerable<(string RuleId, Func<Case, IEnumerable<Opinion>> Say)> All =>
     [
         ("burner-condition", Condition),
-        ("electrode-gap", c => If(c.IsAnnualService(), "/burner", () => Within(c.Limit("electrode-gap"), c.Record.Burner?.ElectrodeGapMm))),
-        ("electrodes-clean", c => If(c.IsAnnualService(), "/burner", () => Yes(c.Record.Burner?.ElectrodesClean))),
+        ("electrode-gap", c => On("/burner", Within(MakersGap(c.Record.MakerLimits) ?? c.Limit("electrode-gap"), c.Record.Burner?.ElectrodeGapMm))),
+        ("electrodes-clean", c => On("/burner", Yes(c.Record.Burner?.ElectrodesClean))),
     ];
 
-    // A danger that is on the record counts on whatever visit it was seen; with carbon monoxide in the room it is immediate.
-    private static IEnumerable<Opinion> Condition(Case c) => c.Record.Burner?.Condition switch
+    // With carbon monoxide in the room a damaged burner is an immediate danger.
+    private static IEnumerable<Opinion> Condition(Case c) => c.GravestInRoom(On("/burner", c.Record.Burner?.Condition switch
     {
-        BurnerCondition.Damaged => c.GravestInRoom(On("/burner", Outcome.Unsafe)),
-        var condition => If(c.IsServiced(), "/burner", () => condition is null ? Outcome.Missing : Outcome.Pass),
-    };
+        null => Outcome.Missing,
+        BurnerCondition.Damaged => Outcome.Unsafe,
+        _ => Outcome.Pass,
+    }));
+
+    // What the maker gives, both ends of it and where it stands, goes before what is usual.
+    private static Bounds? MakersGap(MakerLimits? makers) =>
+        makers is { ElectrodeGapMmMin: { } least, ElectrodeGapMmMax: { } most } && Given(makers.Source) ? new(least, most, MaxExcluded: false, 0.1m) : null;
 }

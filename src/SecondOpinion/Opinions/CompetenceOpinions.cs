@@ -20,7 +20,7 @@ internal static class CompetenceOpinions
             return Outcome.Missing;
 
         var held = (c.Record.Engineer?.Categories ?? [])
-            .Where(category => category.Fuel == fuel && category.ExpiresOn >= c.Day())
+            .Where(category => Serves(category.Fuel, fuel) && category.ExpiresOn >= c.Day())
             .Select(category => category.Scope)
             .ToHashSet();
         var isSmall = c.Limit("domestic-scope-input")!.Holds(netKw);
@@ -29,4 +29,7 @@ internal static class CompetenceOpinions
 
         return isSmall && c.IsWorkplace() == true && held.Contains(CategoryScope.NonDomestic) ? Outcome.Advisory : Outcome.Missing;
     }
+
+    // One category is held for liquefied gas, propane and butane alike.
+    private static bool Serves(Fuel? held, Fuel burnt) => held == burnt || (held is Fuel.Propane or Fuel.Butane && burnt is Fuel.Propane or Fuel.Butane);
 }

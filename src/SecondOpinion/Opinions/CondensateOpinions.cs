@@ -10,20 +10,17 @@ internal static class CondensateOpinions
     [
         ("condensate-fall", Of((c, drain) => drain.FallMmPerM is { } fall ? Within(c.Limit("condensate-fall"), fall) : Yes(drain.SeenRunning))),
         ("condensate-pipe", Of(Pipe)),
-        ("condensate-running", Yearly((_, drain) => Yes(drain.SeenRunning))),
-        ("trap-cleaned", Yearly((_, drain) => Yes(drain.TrapCleaned))),
+        ("condensate-running", Of((_, drain) => Yes(drain.SeenRunning))),
+        ("trap-cleaned", c => If(c.IsAnnualService(), () => Of((_, drain) => Yes(drain.TrapCleaned))(c))),
         ("trap-refilled", c => c.GravestInRoom(c.Record.Condensate?.TrapRefilled == false
             ? On("/condensate", DryTrap(c))
-            : If(c.IsServicedAndCondensing(), "/condensate", () => Yes(c.Record.Condensate?.TrapRefilled)))),
+            : If(c.Record.Appliance.Condensing, "/condensate", () => Yes(c.Record.Condensate?.TrapRefilled)))),
     ];
 
     private static Func<Case, IEnumerable<Opinion>> Of(Func<Case, Condensate, Outcome> judge) =>
-        c => If(c.IsServicedAndCondensing(), "/condensate", () => judge(c, c.Record.Condensate ?? new Condensate()));
+        c => If(c.Record.Appliance.Condensing, "/condensate", () => judge(c, c.Record.Condensate ?? new Condensate()));
 
-    private static Func<Case, IEnumerable<Opinion>> Yearly(Func<Case, Condensate, Outcome> judge) =>
-        c => If(c.IsAnnualService(), () => Of(judge)(c));
-
-    // Seen dry by somebody, it counts at every visit; that there should be no trap cannot be true as well.
+    // Seen dry by somebody, there is one; that there should be none cannot be true as well.
     private static Outcome DryTrap(Case c) => c.Record.Appliance.Condensing == false ? Outcome.Missing : Outcome.Unsafe;
 
     private static Outcome Pipe(Case c, Condensate drain) => (drain.PipeInternalDiameterMm, drain.RunsOutside, drain.Insulated) switch

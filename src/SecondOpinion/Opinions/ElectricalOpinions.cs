@@ -9,7 +9,7 @@ internal static class ElectricalOpinions
     public static IEnumerable<(string RuleId, Func<Case, IEnumerable<Opinion>> Say)> All =>
     [
         ("earth-continuity", Of(Earth)),
-        ("fuse-and-isolator", c => If(c.IsServiced(), () => Of(FuseAndIsolator)(c))),
+        ("fuse-and-isolator", Of(FuseAndIsolator)),
         ("insulation", c => On("/electrical", c.Record.Electrical switch
         {
             { InsulationMegohm: { } measured } => Within(c.Limit("insulation-resistance"), measured),

@@ -109,8 +109,16 @@ internal static class GasPressureOpinions
             : Pass(At).IfSure(Sureness.OfGauge(one, "meterStandingMbar", standing), standing, null, most);
     }
 
-    private static Opinion Part(Case one, FittedPart part, string at) =>
-        one.Record.Appliance.Fuel is null ? Missing(at) : part.ForFuel is null ? Advisory(at) : part.ForFuel == one.Record.Appliance.Fuel ? Pass(at) : AtRisk(at);
+    private static Opinion Part(Case one, FittedPart part, string at) => (one.Record.Appliance.Fuel, part.ForFuel) switch
+    {
+        (null, _) => Missing(at),
+        (_, null) => IsMadeForOneGas(part.Kind) ? Missing(at) : NotApplicable(at),
+        var (fuel, made) => made == fuel ? Pass(at) : AtRisk(at),
+    };
+
+    /// <summary>Gas flows through it or burns at it; a part of unknown kind may be one of these.</summary>
+    private static bool IsMadeForOneGas(PartKind? kind) => kind is null or PartKind.Other
+        or PartKind.GasValve or PartKind.Injector or PartKind.Burner or PartKind.GasSeal or PartKind.Regulator;
 
     private static Opinion RegulatorSeal(Case one)
     {

@@ -35,7 +35,7 @@ internal static class HeatExchangerOpinions
             });
     }
 
-    private static IEnumerable<Opinion> Approach(Case c) => If(c.IsServicedAndCondensing(), () =>
+    private static IEnumerable<Opinion> Approach(Case c) => If(c.Record.Appliance.Condensing, () =>
         Each(c.Record.Combustion?.Readings, "/combustion/readings", reading => reading.Stage == WorkStage.BeforeWork
             ? null
             : Within(c.Limit("exchanger-approach"), reading.FlueTemperatureC - c.Record.Water?.ReturnTemperatureC), Outcome.Missing));

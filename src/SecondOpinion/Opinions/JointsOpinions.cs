@@ -171,5 +171,5 @@ internal static class JointsOpinions
     }
 
     private static IEnumerable<Opinion> NewSeals(Case one) => EachWhere(
-        one, joint => joint.Renewed != false, (joint, at) => joint is { Renewed: true, PartNumber: not null } ? Pass(at) : Advisory(at));
+        one, joint => joint.Renewed != false, (joint, at) => joint is { Renewed: true, PartNumber: not null } ? Pass(at) : Missing(at));
 }

@@ -9,8 +9,7 @@ internal static class PlausibilityOpinions
     public static IEnumerable<(string RuleId, Func<Case, IEnumerable<Opinion>> Say)> All =>
     [
         ("appliance-modified", c => On("/appliance/modified", Modified(c))),
-        ("flow-above-return", c => If(c.IsServiced(), "/water", () =>
-            c.Record.Water?.FlowTemperatureC - c.Record.Water?.ReturnTemperatureC is { } rise ? Pass(rise >= 0) : Outcome.Missing)),
+        ("flow-above-return", c => On("/water", c.Record.Water?.FlowTemperatureC - c.Record.Water?.ReturnTemperatureC is { } rise ? Pass(rise >= 0) : Outcome.Missing)),
         ("plate-fuel", c => On("/appliance/plateFuel", PlateFuel(c))),
         ("pressure-finer-than-gauge", c => On("/gasSupply", Pressures(c))),
         ("tightness-finer-than-gauge", c => Each(c.Record.TightnessTests, "/tightnessTests", Test)),

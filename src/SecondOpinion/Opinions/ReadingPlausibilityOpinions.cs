@@ -12,8 +12,8 @@ internal static class ReadingPlausibilityOpinions
     public static IEnumerable<(string RuleId, Func<Case, IEnumerable<Opinion>> Say)> All =>
     [
         ("co2-agrees-with-o2", Readings(Co2AgreesWithO2)),
-        ("flue-above-return", c => If(c.IsServiced(), () => Readings((_, reading) => !IsAfterWork(reading) ? null :
-            reading.FlueTemperatureC - c.Record.Water?.ReturnTemperatureC is { } rise ? Pass(rise >= 0) : Outcome.Missing)(c))),
+        ("flue-above-return", Readings((c, reading) => !IsAfterWork(reading) ? null :
+            reading.FlueTemperatureC - c.Record.Water?.ReturnTemperatureC is { } rise ? Pass(rise >= 0) : Outcome.Missing)),
         ("reading-within-visit", Readings(WithinVisit)),
         ("readings-differ", c => Each(Listed(c), Pointer, one => Differs(Listed(c)!, one), Listed(c)?.Any(IsAfterWork) == true ? Outcome.Pass : Outcome.NotApplicable)),
         ("repeated-readings-agree", Readings(Repeats)),

@@ -83,7 +83,7 @@ internal static class VentilationOpinions
         }
 
         if (one.Record.Premises?.AirPermeabilityM3PerHM2 is not { } permeability)
-            return Advisory(Premises);
+            return Missing(Premises);
         if (permeability > 5)
             return Pass(Premises);
         if (one.Record.Ventilation?.FreeAreaCm2 is not { } area || NeededArea(one, 0) is not { } needed || IsOpeningUnsaid(one))

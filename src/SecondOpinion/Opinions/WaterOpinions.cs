@@ -13,27 +13,26 @@ internal static class WaterOpinions
     public static IEnumerable<(string RuleId, Func<Case, IEnumerable<Opinion>> Say)> All =>
     [
         ("cold-fill-pressure", Of("/water/coldFillBar", (c, water) => Within(c.Limit("cold-fill"), water.ColdFillBar))),
-        ("filling-loop-disconnected", Of("/water/fillingLoopDisconnected", (_, water) => Yes(water.FillingLoopDisconnected))),
-        ("filter-cleaned", Since(2019, 6, 1, Of("/water/filterCleaned", (_, water) => Yes(water.FilterCleaned)))),
+        ("filling-loop-disconnected", Serviced("/water/fillingLoopDisconnected", water => Yes(water.FillingLoopDisconnected))),
+        ("filter-cleaned", Since(2019, 6, 1, Serviced("/water/filterCleaned", water => Yes(water.FilterCleaned)))),
         ("flow-return-difference", Of("/water", (c, water) => Within(c.Limit("flow-return-difference"), water.FlowTemperatureC - water.ReturnTemperatureC))),
         ("hot-pressure", Of("/water/hotBar", HotPressure)),
         ("inhibitor-dosed", Since(2019, 6, 1, Of("/water/inhibitorDosedOn", InhibitorDosed))),
         ("inhibitor-tested", Since(2019, 6, 1, Of("/water/inhibitorTested", (_, water) => water.InhibitorTested == true ? Yes(water.InhibitorOk) : Yes(water.InhibitorTested)))),
-        ("relief-discharge", c => Danger(c, "/water/reliefDischargeSafe", Yes(c.Record.Water?.ReliefDischargeSafe, no: Outcome.Unsafe))),
+        ("relief-discharge", Of("/water/reliefDischargeSafe", (_, water) => Yes(water.ReliefDischargeSafe, no: Outcome.Unsafe))),
         ("relief-margin", Of("/water/reliefSettingBar", ReliefMargin)),
-        ("relief-valve-state", c => Danger(c, "/water/reliefValve", ReliefValve(c.Record.Water?.ReliefValve))),
-        ("return-cool-enough-to-condense", c => If(c.IsServicedAndCondensing(), "/water/returnTemperatureC", () => Within(c.Limit("condensing-return"), c.Record.Water?.ReturnTemperatureC))),
+        ("relief-valve-state", Of("/water/reliefValve", (_, water) => ReliefValve(water.ReliefValve))),
+        ("return-cool-enough-to-condense", c => If(c.Record.Appliance.Condensing, "/water/returnTemperatureC", () => Within(c.Limit("condensing-return"), c.Record.Water?.ReturnTemperatureC))),
         ("vessel-precharge-over-head", Of("/water/vesselPrechargeBar", PrechargeOverHead)),
         ("vessel-precharge-to-fill", Of("/water/vesselPrechargeBar", PrechargeToFill)),
         ("vessel-volume", Of("/water/vesselVolumeL", VesselVolume)),
     ];
 
     private static Func<Case, IEnumerable<Opinion>> Of(string subject, Func<Case, Water, Outcome> judge) =>
-        c => If(c.IsServiced(), subject, () => judge(c, c.Record.Water ?? new Water()));
+        c => On(subject, judge(c, c.Record.Water ?? new Water()));
 
-    // Nobody has to look at it on a bare landlord check; what was seen to be wrong counts.
-    private static IEnumerable<Opinion> Danger(Case c, string subject, Outcome outcome) =>
-        If(c.IsServiced() || outcome is Outcome.Unsafe or Outcome.Advisory, subject, () => outcome);
+    private static Func<Case, IEnumerable<Opinion>> Serviced(string subject, Func<Water, Outcome> judge) =>
+        c => If(c.IsServiced(), subject, () => judge(c.Record.Water ?? new Water()));
 
     private static Outcome HotPressure(Case c, Water water) =>
         water.HotBar is { } hot && !c.Limit("hot-pressure")!.Holds(hot) ? Outcome.Advisory
@@ -68,9 +67,7 @@ internal static class WaterOpinions
     // V = e C / (1 - p1/p2), absolute; e at the highest flow temperature; p2 is the relief setting less a tenth.
     private static Outcome VesselVolume(Case c, Water water)
     {
-        if (Lacks(water.VesselVolumeL, water.SystemVolumeL))
-            return Outcome.Advisory;
-        if (Lacks(water.ReliefSettingBar, water.ColdFillBar))
+        if (Lacks(water.VesselVolumeL, water.SystemVolumeL, water.ReliefSettingBar, water.ColdFillBar))
             return Outcome.Missing;
 
         var design = c.Record.Commissioning?.DesignFlowC ?? c.Limit("highest-flow-temperature")!.Max!.Value;

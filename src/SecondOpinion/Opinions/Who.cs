@@ -13,9 +13,6 @@ internal static class Who
     /// <summary>What only the yearly service does.</summary>
     public static bool IsAnnualService(this Case c) => c.Record.JobType == JobType.AnnualService;
 
-    /// <summary>A service item that only a condensing boiler has.</summary>
-    public static bool? IsServicedAndCondensing(this Case c) => Reply.And(c.IsServiced(), c.Record.Appliance.Condensing);
-
     /// <summary>Rented, or checked for a landlord.</summary>
     public static bool? IsLet(this Case c) => c.IsLandlordCheck() ? true : c.Record.Premises?.Use switch
     {

@@ -68,6 +68,8 @@ internal static class RecordGenerator
         if (new Dice(number * 7).Chance(0.25))
             draft.Apply("/previousVisit", null);
 
+        LayPartAndGap(draft, new Dice(unchecked(65_537 + (number * 13))));
+
         var drawn = dice.UpTo(100) / 100.0;
         foreach (var (share, least, most) in Sizes)
         {
@@ -84,6 +86,18 @@ internal static class RecordGenerator
         foreach (var member in Leaves.Where(_ => dice.Chance(0.6)))
             ChangeLeaf(draft, member, dice);
         return draft;
+    }
+
+    /// <summary>A part of some kind for some gas, and an electrode gap of the maker's: chance seldom draws the members of either together.</summary>
+    private static void LayPartAndGap(Draft draft, Dice dice)
+    {
+        if (dice.Chance(0.2) && draft.At("/partsFitted") is not JsonArray { Count: > 0 })
+            draft.Apply("/partsFitted", new JsonArray(Item(Lists.Single(list => list.Pattern == "/partsFitted"), draft.Day, dice)));
+        if (!dice.Chance(0.1))
+            return;
+
+        foreach (var member in Leaves.Where(leaf => leaf.Pattern is "/makerLimits/electrodeGapMmMin" or "/makerLimits/electrodeGapMmMax" or "/burner/electrodeGapMm"))
+            ChangeLeaf(draft, member, dice);
     }
 
     private static void Change(Draft draft, Dice dice)
