@@ -112,18 +112,27 @@ internal static class JointsOpinions
             return (isChecked, joint.BurnerAlight) switch
             {
                 (true, true) => Pass(at),
+                // Nobody can light it, and no gas comes to the joint until somebody may.
+                (true, _) when IsShutOff(one) => Advisory(at),
                 (false, _) when Tightness.IsProvedTight(one) == false => AtRisk(at),
                 _ => Missing(at),
             };
         }
 
-        return Tightness.IsInletProvedTight(one) switch
+        var isCapped = one.IsLeftOff() && joint.Place is JointPlace.IsolationValve or JointPlace.Pipework;
+        return (isCapped && Tightness.IsPipeProvedTight(one) == true ? true : Tightness.IsInletProvedTight(one)) switch
         {
             true => Pass(at),
             null => Missing(at),
             false => isChecked ? Missing(at) : AtRisk(at),
         };
     }
+
+    /// <summary>Left off with its valve shut: by the place where a danger was isolated, or by a test after the work with that valve shut.</summary>
+    private static bool IsShutOff(Case one) => one.IsLeftOff()
+        && (one.Record.Escape?.IsolatedAt == IsolationPoint.ApplianceValve
+            || one.Record.Defects?.Any(defect => defect.IsolatedAt == IsolationPoint.ApplianceValve) == true
+            || one.Record.TightnessTests?.Any(test => test is { Stage: WorkStage.AfterWork, ApplianceValvesOpen: false }) == true);
 
     /// <summary>Opening the chamber of a condensing boiler opens its gas pipe; connecting a boiler makes a gas joint, whatever boiler it is.</summary>
     private static Opinion GasJointListed(Case one)

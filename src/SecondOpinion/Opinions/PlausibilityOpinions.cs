@@ -1,3 +1,4 @@
+using Calculations;
 using Findings;
 using Records;
 using static SecondOpinion.Opinions.Reply;
@@ -9,10 +10,17 @@ internal static class PlausibilityOpinions
     public static IEnumerable<(string RuleId, Func<Case, IEnumerable<Opinion>> Say)> All =>
     [
         ("appliance-modified", c => On("/appliance/modified", Modified(c))),
+        ("condensing-agrees", Condensing),
         ("flow-above-return", c => If(c.IsServiced(), "/water", () =>
             c.Record.Water?.FlowTemperatureC - c.Record.Water?.ReturnTemperatureC is { } rise ? Pass(rise >= 0) : Outcome.Missing)),
+        ("flue-type-agrees", c => If(c.IsOpenFlued() is not null && c.Record.Flue is { SpillageTestPassed: not null } or { FlowTestPassed: not null }, "/appliance/flueType", () =>
+            Agrees(c.IsOpenFlued() == true))),
         ("plate-fuel", c => On("/appliance/plateFuel", PlateFuel(c))),
+        ("premises-use-agrees", c => If(c.Record.Premises?.Use is not null, "/premises/use", () =>
+            Agrees(!(c.Record.Premises!.Use == PremisesUse.OwnerOccupied && (c.IsLandlordCheck() || c.Record.Paperwork is { LandlordName: true } or { LandlordAddress: true }))))),
         ("pressure-finer-than-gauge", c => On("/gasSupply", Pressures(c))),
+        ("system-type-agrees", c => If(c.Record.Water is { SystemType: not null } and ({ VesselPrechargeBar: not null } or { ColdFillBar: not null }), "/water/systemType", () =>
+            Agrees(c.Record.Water!.SystemType == WaterSystemType.Sealed))),
         ("tightness-finer-than-gauge", c => Each(c.Record.TightnessTests, "/tightnessTests", Test)),
         ("tightness-test-dated", c => Each(c.Record.TightnessTests, "/tightnessTests", test => test.TestedOn > c.Day() ? Outcome.Missing : Outcome.Pass)),
         ("visit-long-enough", c => If(c.Record.JobType == JobType.AnnualService, "", () => LongEnough(c))),
@@ -30,9 +38,41 @@ internal static class PlausibilityOpinions
         var appliance = c.Record.Appliance;
         return appliance.PlateFuel is not { } plate || appliance.Fuel is null ? Outcome.Missing
             : plate == appliance.Fuel ? Outcome.Pass
-            : c.Record.PartsFitted?.Any(part => part.ForFuel == appliance.Fuel) == true ? Outcome.Advisory
             : Outcome.Unsafe;
     }
+
+    private static Outcome Agrees(bool agrees) => agrees ? Outcome.Pass : Outcome.Missing;
+
+    // What is colder than its dew point condenses, whatever the plate says.
+    private static IEnumerable<Opinion> Condensing(Case c)
+    {
+        var isColder = (c.Record.Combustion?.Readings ?? []).Where(reading => reading.Stage == WorkStage.AfterWork)
+            .Select(reading => (double?)reading.FlueTemperatureC < DewPointC(c, reading)).OfType<bool>().ToList();
+        return If(c.Record.Appliance.Condensing is not null && isColder.Count > 0, "/appliance/condensing", () =>
+            Agrees(c.Record.Appliance.Condensing == true || !isColder.Contains(true)));
+    }
+
+    /// <summary>Dew point of the flue gas of a reading with dry air; null where fuel or CO2 is absent, or no such flue gas can be.</summary>
+    private static double? DewPointC(Case c, CombustionReading reading)
+    {
+        if (reading.Co2Percent is not > 0 || c.Record.Appliance.Fuel is not { } fuel)
+            return null;
+        var (gas, air) = (FuelGas.Of(Gas(fuel)), CombustionAir.Of((double)OxygenInAir.PhysicalPercent));
+        var co2 = (double)reading.Co2Percent.Value;
+        if (co2 > Stoichiometry.Co2MaxPercent(gas, air) || Stoichiometry.ExcessAirRatioFromCo2(gas, air, co2) is not (<= 1000 and var ratio))
+            return null;
+        var products = Stoichiometry.Burn(gas, air, ratio);
+        return products.WaterPercent / 100 * Atmosphere > DewPoint.SaturationPressurePa(DewPoint.TripleC) ? DewPoint.OfFlueGasC(products) : null;
+    }
+
+    private const double Atmosphere = 101_325;
+
+    private static GasFamily Gas(Fuel fuel) => fuel switch
+    {
+        Fuel.NaturalGas => GasFamily.NaturalGas,
+        Fuel.Propane => GasFamily.Propane,
+        _ => GasFamily.Butane,
+    };
 
     // The finest listed gauge must be able to show every pressure; which one was used is not recorded.
     private static Outcome Pressures(Case c)

@@ -68,6 +68,10 @@ internal static class RecordGenerator
         if (new Dice(number * 7).Chance(0.25))
             draft.Apply("/previousVisit", null);
 
+        var work = new Dice(unchecked(40_487 + (number * 11)));
+        if (work.Chance(0.4))
+            Bases.LayWorkUpon(draft, work);
+
         var drawn = dice.UpTo(100) / 100.0;
         foreach (var (share, least, most) in Sizes)
         {
