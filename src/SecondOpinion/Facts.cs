@@ -44,13 +44,13 @@ internal static class Facts
     /// <summary>Was a part of one of these kinds fitted?</summary>
     public static bool IsFitted(this Case one, params PartKind[] kinds) => one.Record.PartsFitted?.Any(part => part.Kind is { } kind && kinds.Contains(kind)) == true;
 
-    /// <summary>The gas did not run on the day, by the result or by the reason why the boiler was left off.</summary>
-    public static bool IsWithoutGas(this Case one) => one.Record.Work?.Result == WorkResult.GasOff || one.Record.Appliance.LeftOffBecause == LeftOffReason.NoGas;
+    /// <summary>Left off since there was no gas, by the result or by the reason why it was left off.</summary>
+    public static bool IsLeftWithoutGas(this Case one) => one.IsLeftOff() && (one.Record.Work?.Result == WorkResult.GasOff || one.Record.Appliance.LeftOffBecause == LeftOffReason.NoGas);
 
     /// <summary>The visit says that nobody got to the boiler, or was let work on it.</summary>
     public static bool SaysNothingReached(this Case one) => one.Record.Work?.Result is WorkResult.NoAccess or WorkResult.NoAccessToAppliance or WorkResult.Refused;
 
-    /// <summary>Is a defect of this topic recorded, or one about something of this section?</summary>
+    /// <summary>Is the defect of this topic, or about something of this section?</summary>
     public static bool IsOf(this Defect defect, string topic, string section) => defect.Topic == topic || (defect.Subject is { } subject && Pages.IsWithin(subject, section));
 
     /// <summary>At risk, and immediately dangerous where products are in the room.</summary>

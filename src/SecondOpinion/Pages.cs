@@ -29,8 +29,9 @@ internal sealed class Pages(ServiceRecord record)
 
     public bool Has(string pointer) => At(pointer) is not null;
 
-    /// <summary>Is something recorded there? A list without items records nothing, and what is no pointer leads nowhere.</summary>
-    public bool HasValue(string pointer) => pointer.StartsWith('/') && At(pointer) is { } value && !(value.ValueKind == JsonValueKind.Array && value.GetArrayLength() == 0);
+    /// <summary>Does what is recorded there say that it was done? A no and a list without items say that it was not; what is no pointer leads nowhere.</summary>
+    public bool IsDone(string pointer) => pointer.StartsWith('/') && At(pointer) is { ValueKind: not JsonValueKind.False } value
+        && !(value.ValueKind == JsonValueKind.Array && value.GetArrayLength() == 0);
 
     /// <summary>The value as a text: a name, a number, true or false.</summary>
     public string? Text(string pointer) => At(pointer)?.ToString() switch

@@ -17,7 +17,10 @@ internal sealed record Disagreement(string RuleId, string Subject, IReadOnlyList
 internal sealed class Comparison
 {
     private const int ShownOfEachRule = 3;
-    private static readonly ComplianceEngine Engine = ComplianceEngine.Start(RuleCatalogue.Of(RecordModel.Instance, typeof(Rules.RuleIds).Assembly));
+    private static readonly RuleCatalogue Rules = RuleCatalogue.Of(RecordModel.Instance, typeof(global::Rules.RuleIds).Assembly);
+
+    // The rules as they judge, without the duties: what a silence weighs on a visit is compared over whole records.
+    private static readonly ComplianceEngine Engine = ComplianceEngine.Start(Rules.With(Rules.Rules));
     private static readonly HashSet<string> Inferring =
         [.. Engine.Catalogue.Rules.Where(rule => rule is InferenceRule).Select(rule => rule.Info.Id)];
 

@@ -28,8 +28,11 @@ internal static class ElectricalOpinions
     // fuse; from memory) a tick alone does not say that there is.
     private static Outcome Earth(Case c, Electrical wiring) => wiring switch
     {
-        { EarthOhm: > 200 } or { EarthOk: false } => Outcome.Unsafe,
-        { EarthOhm: >= 16 } or { EarthOk: null } => Outcome.Missing,
+        { EarthOk: false } => Outcome.Unsafe,
+        { EarthOhm: { } path } when !c.Limit("earth-path-unsafe")!.Holds(path) => Outcome.Unsafe,
+        { EarthOhm: { } path } when !c.Limit("earth-path-doubtful")!.Holds(path) =>
+            c.Record.Defects?.Any(defect => defect.IsOf(Topics.Electrical, "/electrical")) == true ? Outcome.Advisory : Outcome.Missing,
+        { EarthOk: null } => Outcome.Missing,
         _ => wiring.EarthOhm is { } measured ? Within(c.Limit("earth-continuity"), measured) : Outcome.Pass,
     };
 

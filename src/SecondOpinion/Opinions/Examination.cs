@@ -40,7 +40,7 @@ internal static class Examination
             && readings.Exists(reading => reading.Rate == FiringRate.Maximum && !(reading.LoadPercent < 50))
             && (isSingleRate || readings.Exists(reading => reading.Rate == FiringRate.Minimum))
             && readings.TrueForAll(reading => reading is { Stage: WorkStage.AfterWork, TakenAt: not null, CoPpm: > 0 }
-                && !CombustionOpinions.IsAir(reading) && CombustionOpinions.RatioOf(reading) <= CombustionOpinions.RatioLimitUnderCeiling(one) && IsByAnalyserInDate(one, reading));
+                && reading.CoPpm <= CombustionOpinions.LimitOf(one, one.Record.MakerLimits?.CoPpmMax, 350) && !CombustionOpinions.IsAir(reading) && CombustionOpinions.RatioOf(reading) <= CombustionOpinions.RatioLimitUnderCeiling(one) && IsByAnalyserInDate(one, reading));
     }
 
     /// <summary>A reading that names no analyser is of the only one listed.</summary>

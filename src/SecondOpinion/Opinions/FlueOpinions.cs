@@ -69,7 +69,7 @@ internal static class FlueOpinions
     private static Opinion GasSuitsFlue(Case one)
     {
         const string Material = "/flue/material";
-        var hottest = (one.Record.Combustion?.Readings ?? []).Where(reading => reading.Stage == WorkStage.AfterWork).Max(reading => reading.FlueTemperatureC);
+        var hottest = (one.Record.Combustion?.Readings ?? []).Where(reading => reading.Stage != WorkStage.BeforeWork).Max(reading => reading.FlueTemperatureC);
         if (one.Record.MakerLimits?.FlueTemperatureCMax is not { } most || hottest is not { } temperature)
             return NotApplicable();
         if (temperature <= most)

@@ -112,9 +112,9 @@ internal static class JointsOpinions
             return (isChecked, joint.BurnerAlight) switch
             {
                 (true, true) => Pass(at),
-                // Nobody can light it, and no gas comes to the joint until somebody may.
-                (true, _) when IsShutOff(one) => Advisory(at),
                 (false, _) when Tightness.IsProvedTight(one) == false => AtRisk(at),
+                // Nobody can light it, and no gas comes to the joint until somebody may.
+                _ when IsShutOff(one) => Advisory(at),
                 _ => Missing(at),
             };
         }
@@ -128,11 +128,10 @@ internal static class JointsOpinions
         };
     }
 
-    /// <summary>Left off with its valve shut: by the place where a danger was isolated, or by a test after the work with that valve shut.</summary>
-    private static bool IsShutOff(Case one) => one.IsLeftOff()
-        && (one.Record.Escape?.IsolatedAt == IsolationPoint.ApplianceValve
-            || one.Record.Defects?.Any(defect => defect.IsolatedAt == IsolationPoint.ApplianceValve) == true
-            || one.Record.TightnessTests?.Any(test => test is { Stage: WorkStage.AfterWork, ApplianceValvesOpen: false }) == true);
+    /// <summary>Disconnected, or left off and isolated at its valve.</summary>
+    private static bool IsShutOff(Case one) => one.Record.Appliance.StateOnLeaving == StateOnLeaving.Disconnected
+        || (one.IsLeftOff() && (one.Record.Escape?.IsolatedAt == IsolationPoint.ApplianceValve
+            || one.Record.Defects?.Any(defect => defect.IsolatedAt == IsolationPoint.ApplianceValve) == true));
 
     /// <summary>Opening the chamber of a condensing boiler opens its gas pipe; connecting a boiler makes a gas joint, whatever boiler it is.</summary>
     private static Opinion GasJointListed(Case one)

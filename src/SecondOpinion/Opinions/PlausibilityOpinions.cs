@@ -13,14 +13,14 @@ internal static class PlausibilityOpinions
         ("condensing-agrees", Condensing),
         ("flow-above-return", c => If(c.IsServiced(), "/water", () =>
             c.Record.Water?.FlowTemperatureC - c.Record.Water?.ReturnTemperatureC is { } rise ? Pass(rise >= 0) : Outcome.Missing)),
-        ("flue-type-agrees", c => If(c.IsOpenFlued() is not null && c.Record.Flue is { SpillageTestPassed: not null } or { FlowTestPassed: not null }, "/appliance/flueType", () =>
-            Agrees(c.IsOpenFlued() == true))),
+        ("flue-type-agrees", c => At("/appliance/flueType", c.IsOpenFlued() is not null, () =>
+            Agrees(c.IsOpenFlued() == true || c.Record.Flue is null or { SpillageTestPassed: null, FlowTestPassed: null }))),
         ("plate-fuel", c => On("/appliance/plateFuel", PlateFuel(c))),
-        ("premises-use-agrees", c => If(c.Record.Premises?.Use is not null, "/premises/use", () =>
+        ("premises-use-agrees", c => At("/premises/use", c.Record.Premises?.Use is not null, () =>
             Agrees(!(c.Record.Premises!.Use == PremisesUse.OwnerOccupied && (c.IsLandlordCheck() || c.Record.Paperwork is { LandlordName: true } or { LandlordAddress: true }))))),
         ("pressure-finer-than-gauge", c => On("/gasSupply", Pressures(c))),
-        ("system-type-agrees", c => If(c.Record.Water is { SystemType: not null } and ({ VesselPrechargeBar: not null } or { ColdFillBar: not null }), "/water/systemType", () =>
-            Agrees(c.Record.Water!.SystemType == WaterSystemType.Sealed))),
+        ("system-type-agrees", c => At("/water/systemType", c.Record.Water?.SystemType is not null, () =>
+            Agrees(c.Record.Water is { SystemType: WaterSystemType.Sealed } or { VesselPrechargeBar: null, ColdFillBar: null }))),
         ("tightness-finer-than-gauge", c => Each(c.Record.TightnessTests, "/tightnessTests", Test)),
         ("tightness-test-dated", c => Each(c.Record.TightnessTests, "/tightnessTests", test => test.TestedOn > c.Day() ? Outcome.Missing : Outcome.Pass)),
         ("visit-long-enough", c => If(c.Record.JobType == JobType.AnnualService, "", () => LongEnough(c))),
@@ -41,15 +41,13 @@ internal static class PlausibilityOpinions
             : Outcome.Unsafe;
     }
 
-    private static Outcome Agrees(bool agrees) => agrees ? Outcome.Pass : Outcome.Missing;
-
     // What is colder than its dew point condenses, whatever the plate says.
     private static IEnumerable<Opinion> Condensing(Case c)
     {
-        var isColder = (c.Record.Combustion?.Readings ?? []).Where(reading => reading.Stage == WorkStage.AfterWork)
-            .Select(reading => (double?)reading.FlueTemperatureC < DewPointC(c, reading)).OfType<bool>().ToList();
-        return If(c.Record.Appliance.Condensing is not null && isColder.Count > 0, "/appliance/condensing", () =>
-            Agrees(c.Record.Appliance.Condensing == true || !isColder.Contains(true)));
+        var aboveDewPoint = (c.Record.Combustion?.Readings ?? []).Where(reading => reading.Stage != WorkStage.BeforeWork)
+            .Select(reading => (double?)reading.FlueTemperatureC - DewPointC(c, reading)).OfType<double>().ToList();
+        var isSaid = c.Record.Appliance.Condensing;
+        return At("/appliance/condensing", isSaid == true || (isSaid == false && aboveDewPoint.Count > 0), () => Agrees(isSaid == true || aboveDewPoint.TrueForAll(kelvin => kelvin >= 0)));
     }
 
     /// <summary>Dew point of the flue gas of a reading with dry air; null where fuel or CO2 is absent, or no such flue gas can be.</summary>

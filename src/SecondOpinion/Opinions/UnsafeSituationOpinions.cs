@@ -120,7 +120,7 @@ internal static class UnsafeSituationOpinions
     }
 
     private static bool IsEscapePutRight(Case c) => Tightness.IsProvedTight(c) == true && c.Record.Defects?.Any(defect => defect.Action == DefectAction.Rectified
-        && (defect.IsOf(Topics.Tightness, "/tightnessTests") || defect.IsOf(Topics.Joints, "/disturbedJoints") || defect.IsOf(Topics.GasPressure, "/gasSupply"))) == true;
+        && defect.Topic is Topics.Tightness or Topics.Joints or Topics.GasPressure) == true;
 
     private static Outcome Told(Defect defect) => defect switch
     {

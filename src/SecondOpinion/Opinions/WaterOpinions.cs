@@ -23,7 +23,7 @@ internal static class WaterOpinions
         ("relief-margin", Of("/water/reliefSettingBar", ReliefMargin)),
         ("relief-valve-state", c => Danger(c, "/water/reliefValve", ReliefValve(c.Record.Water?.ReliefValve))),
         ("return-cool-enough-to-condense", c => If(c.IsServicedAndCondensing(), "/water/returnTemperatureC", () => Within(c.Limit("condensing-return"), c.Record.Water?.ReturnTemperatureC))),
-        ("vent-and-feed-open", c => If(c.Record.Water?.SystemType == WaterSystemType.OpenVented, "/water/ventAndFeedOpen", () => Yes(c.Record.Water!.VentAndFeedOpen, no: Outcome.Unsafe))),
+        ("vent-and-feed-open", c => If(c.Record.Water is { SystemType: WaterSystemType.OpenVented } or { VentAndFeedOpen: false }, "/water/ventAndFeedOpen", () => Yes(c.Record.Water!.VentAndFeedOpen, no: Outcome.Unsafe))),
         ("vessel-precharge-over-head", Of("/water/vesselPrechargeBar", PrechargeOverHead)),
         ("vessel-precharge-to-fill", Of("/water/vesselPrechargeBar", PrechargeToFill)),
         ("vessel-volume", Of("/water/vesselVolumeL", VesselVolume)),
