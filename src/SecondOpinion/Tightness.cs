@@ -200,9 +200,9 @@ internal static class Tightness
         test.LargestPipeMm is { } pipe ? pipe <= 35 : null,
         test.SupplyPressureBar is { } supply ? supply <= 2 : null);
 
-    /// <summary>Only the table of edition 3 for natural gas goes by the meter, and only a gauge that moved needs it. An edition that nobody knows may be that.</summary>
+    /// <summary>Only edition 3 goes by the meter, and only a gauge that moved needs its table. An edition that nobody knows may be that.</summary>
     private static bool GoesByMeter(Case one, TightnessTest test) =>
-        test.DropMbar is not (null or 0) && one.Record.Appliance.Fuel is null or Fuel.NaturalGas && EditionOf(one, test) is null or 3;
+        test.DropMbar is not (null or 0) && EditionOf(one, test) is null or 3;
 
     private static decimal MeterVolume(Case one) => one.Record.GasSupply?.MeterKind switch
     {

@@ -5,8 +5,8 @@ namespace SecondOpinion.Opinions;
 /// <summary>What was examined under regulation 26(9)(c), and whether rate and burn are right. Null: the record leaves it open.</summary>
 internal static class Examination
 {
-    /// <summary>Why neither pressure nor rate could be had, where the record says so.</summary>
-    public static bool HasReason(Case one) => one.Record.Combustion?.PressureAndRateNotPracticableReason is not null;
+    /// <summary>A reason of the table why neither pressure nor rate could be had, which nothing on record contradicts. Free text decides nothing.</summary>
+    public static bool HasReason(Case one) => HasReasonFor(one, "/gasSupply/rate") && HasReasonFor(one, "/gasSupply/applianceInletMbar");
 
     /// <summary>An operating pressure at the appliance or its burner.</summary>
     public static bool PressureExamined(Case one) => one.Record.GasSupply is { ApplianceInletMbar: not null } or { BurnerMbar: not null };
@@ -22,7 +22,7 @@ internal static class Examination
     /// </summary>
     public static bool MayAnalysisStandIn(Case one) =>
         !ReasonTable.InForce.Never.Any(ban => ban.Jurisdiction == one.Record.Jurisdiction || one.AsOf < ban.Before)
-        && HasReasonFor(one, "/gasSupply/rate") && HasReasonFor(one, "/gasSupply/applianceInletMbar") && IsAnalysisGood(one);
+        && HasReason(one) && IsAnalysisGood(one);
 
     private static bool HasReasonFor(Case one, string member) => one.Record.Work?.NotDone?.Any(said => said.What == member
         && ReasonTable.InForce.Rows.Any(row => row.Duty == "examineAfterWork" && row.Because == said.Because && row.What.Contains(member, StringComparer.Ordinal)
@@ -40,7 +40,7 @@ internal static class Examination
             && readings.Exists(reading => reading.Rate == FiringRate.Maximum && !(reading.LoadPercent < 50))
             && (isSingleRate || readings.Exists(reading => reading.Rate == FiringRate.Minimum))
             && readings.TrueForAll(reading => reading is { Stage: WorkStage.AfterWork, TakenAt: not null, CoPpm: > 0 }
-                && reading.CoPpm <= CombustionOpinions.LimitOf(one, one.Record.MakerLimits?.CoPpmMax, 350) && !CombustionOpinions.IsAir(reading) && CombustionOpinions.RatioOf(reading) <= CombustionOpinions.RatioLimitUnderCeiling(one) && IsByAnalyserInDate(one, reading));
+                && (reading.Rate == FiringRate.Minimum || reading.CoPpm <= CombustionOpinions.LimitOf(one, one.Record.MakerLimits?.CoPpmMax, 350)) && !CombustionOpinions.IsAir(reading) && CombustionOpinions.RatioOf(reading) <= CombustionOpinions.RatioLimitUnderCeiling(one) && IsByAnalyserInDate(one, reading));
     }
 
     /// <summary>A reading that names no analyser is of the only one listed.</summary>

@@ -52,7 +52,7 @@ internal static class InstrumentsOpinions
     // No gauge is needed where no test was made and a reason says why no pressure was measured.
     private static IEnumerable<Opinion> Gauge(Case c) =>
         Each(c.Record.Instruments, Instruments, Only(InstrumentKind.PressureGauge, one => Calibration(c, one)),
-            c.Record.TightnessTests is { Count: 0 } && Given(c.Record.Combustion?.PressureAndRateNotPracticableReason) ? Outcome.NotApplicable : Outcome.Missing);
+            c.Record.TightnessTests is { Count: 0 } && Examination.HasReason(c) ? Outcome.NotApplicable : Outcome.Missing);
 
     private static Outcome? Traceable(Case c, CombustionReading reading) =>
         (c.Record.Instruments ?? []).Any(one => one.Kind == InstrumentKind.FlueGasAnalyser && one.SerialNumber is { } serial && serial == reading.Instrument)
