@@ -56,10 +56,7 @@ internal static class Examination
     {
         if (HasReason(one))
             return BurnIsRight(one) == true ? Say.NotApplicable(at) : Say.Advisory(at);
-        if (isPartThere)
-            return Say.Missing(at);
-        var isBurnAlone = !PressureExamined(one) && !HeatInputExamined(one) && BurnIsRight(one) == true;
-        return isOtherThere || isBurnAlone ? Say.Advisory(at) : Say.Missing(at);
+        return isOtherThere && !isPartThere ? Say.Advisory(at) : Say.Missing(at);
     }
 
     /// <summary>A pressure that is absent: to be asked for where others were measured, and where the heat input alone is not right ("or, where necessary, both").</summary>

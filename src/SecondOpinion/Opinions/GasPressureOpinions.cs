@@ -117,8 +117,7 @@ internal static class GasPressureOpinions
     private static Opinion RegulatorSeal(Case one)
     {
         const string At = "/gasSupply/regulatorSealIntact";
-        var opinion = Yes(one.Record.GasSupply?.RegulatorSealIntact, AtRisk(At));
-        return opinion.Outcome == Findings.Outcome.Missing && Examination.HasReason(one) ? Advisory(At) : opinion;
+        return Yes(one.Record.GasSupply?.RegulatorSealIntact, AtRisk(At));
     }
 
     private static Opinion TestPoints(Case one)

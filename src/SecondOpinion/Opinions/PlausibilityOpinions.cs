@@ -57,13 +57,16 @@ internal static class PlausibilityOpinions
             return null;
         var (gas, air) = (FuelGas.Of(Gas(fuel)), CombustionAir.Of((double)OxygenInAir.PhysicalPercent));
         var co2 = (double)reading.Co2Percent.Value;
-        if (co2 > Stoichiometry.Co2MaxPercent(gas, air) || Stoichiometry.ExcessAirRatioFromCo2(gas, air, co2) is not (<= 1000 and var ratio))
+        if (co2 > Stoichiometry.Co2MaxPercent(gas, air) || Stoichiometry.ExcessAirRatioFromCo2(gas, air, co2) is not (<= MostAir and var ratio))
             return null;
         var products = Stoichiometry.Burn(gas, air, ratio);
         return products.WaterPercent / 100 * Atmosphere > DewPoint.SaturationPressurePa(DewPoint.TripleC) ? DewPoint.OfFlueGasC(products) : null;
     }
 
     private const double Atmosphere = 101_325;
+
+    /// <summary>Air for each part that is needed, beyond which the figures of flue gas say nothing.</summary>
+    private const double MostAir = 10;
 
     private static GasFamily Gas(Fuel fuel) => fuel switch
     {
