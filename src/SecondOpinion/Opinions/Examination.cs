@@ -54,8 +54,8 @@ internal static class Examination
     /// <summary>Opinion on a measurement that is absent, at its place.</summary>
     public static Opinion NotMeasured(Case one, string at, bool isOtherThere, bool isPartThere)
     {
-        if (HasReason(one))
-            return BurnIsRight(one) == true ? Say.NotApplicable(at) : Say.Advisory(at);
+        if (HasReason(one) && BurnIsRight(one) == true)
+            return Say.NotApplicable(at);
         return isOtherThere && !isPartThere ? Say.Advisory(at) : Say.Missing(at);
     }
 
