@@ -8,6 +8,9 @@ namespace Rules.Duties;
 /// <summary>A row of reasons.json: a reason, the duty and the members that it excuses, and under which conditions.</summary>
 internal sealed class ReasonRow
 {
+    // SI 2018/139 put 26(9)(ca) in force: until then combustion stood in for nothing.
+    private static readonly DateOnly FirstDayOfStandIn = new(2018, 4, 6);
+
     [JsonConverter(typeof(Wire.WireEnumConverter<NotDoneReason>))]
     public required NotDoneReason Because { get; init; }
 
@@ -31,6 +34,8 @@ internal sealed class ReasonRow
 
     public IReadOnlyList<string>? ContradictedBy { get; init; }
 
+    public required string Source { get; init; }
+
     /// <summary>Does the row speak of the member at <paramref name="pointer"/>? A star stands for any element; a member that holds others stands for them.</summary>
     public bool Covers(string pointer, Visit visit) => What.Any(what => Matches(what.Split('/'), pointer.Split('/'))) && (Where is null || IsWhere(pointer, visit));
 
@@ -40,6 +45,7 @@ internal sealed class ReasonRow
         var job = Wire.WireNames.Of(visit.Record.JobType);
         var isInUse = visit.Appliance.StateOnLeaving == StateOnLeaving.InUse;
         return Jobs?.Contains(job, StringComparer.Ordinal) != false && NotJobs?.Contains(job, StringComparer.Ordinal) != true
+            && !(Source.Contains("(ca)", StringComparison.Ordinal) && visit.AsOf < FirstDayOfStandIn)
             && (LeftInUse == "either" || (LeftInUse == "only") == isInUse);
     }
 

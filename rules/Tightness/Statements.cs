@@ -29,7 +29,7 @@ public sealed class Statements : StatementTable
     [Coverage(Coverage.MayUnderReport, "that the gas was off shows only by work at the meter or by an escape")]
     public Statement AppliancesRelit => Ask(
         visit => visit.Record.Work?.Relit, aboutItself: true,
-        applies: visit => visit.WorkedOnTheMeter() || visit.Record is { Escape.Reported: true, Appliance.StateOnLeaving: StateOnLeaving.InUse },
+        applies: visit => visit.WorkedOnTheMeter() || visit.Record is { Appliance.StateOnLeaving: StateOnLeaving.InUse } and ({ Escape.Reported: true } or { Escape.GasIsolated: true } or { Work.Kind: WorkKind.Escape }),
         yes: Pass("every appliance was lit again and examined"),
         no: Missing("gas was restored, and not every appliance was lit again and examined",
             warn: Cautions.EscapingGas, advise: "Light and examine each appliance on the installation, or shut its gas off and say so to the user."));

@@ -16,6 +16,9 @@ internal sealed class Case(ServiceRecord record, IReadOnlyList<PastVisit> histor
     /// <summary>Whose law: the date written in <c>finishedAt</c>.</summary>
     public DateOnly AsOf { get; } = record.FinishedAt.Date;
 
+    /// <summary>The record by its pointers.</summary>
+    public Pages Pages => field ??= new Pages(Record);
+
     /// <summary>The service's own answers of the rules that infer nothing: what the inferring rules start from.</summary>
     public IReadOnlyList<Finding> FirstPass { get; } = firstPass;
 

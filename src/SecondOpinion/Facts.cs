@@ -38,6 +38,21 @@ internal static class Facts
     public static bool IsWrittenAsRectified(this Case one, string place, string topic) => (one.Record.Defects ?? []).Any(defect =>
         defect.Action == DefectAction.Rectified && (string.IsNullOrEmpty(defect.Subject) ? defect.Topic == topic : $"{place}/".StartsWith($"{defect.Subject}/", StringComparison.Ordinal)));
 
+    /// <summary>A part that carries gas: fitting it opens a gas joint, whatever is stated.</summary>
+    public static bool IsOfGas(PartKind? kind) => kind is PartKind.GasValve or PartKind.Injector or PartKind.Regulator or PartKind.Meter or PartKind.Pipework or PartKind.GasSeal;
+
+    /// <summary>Was a part of one of these kinds fitted?</summary>
+    public static bool IsFitted(this Case one, params PartKind[] kinds) => one.Record.PartsFitted?.Any(part => part.Kind is { } kind && kinds.Contains(kind)) == true;
+
+    /// <summary>Left off since there was no gas, by the result or by the reason why it was left off.</summary>
+    public static bool IsLeftWithoutGas(this Case one) => one.IsLeftOff() && (one.Record.Work?.Result == WorkResult.GasOff || one.Record.Appliance.LeftOffBecause == LeftOffReason.NoGas);
+
+    /// <summary>The visit says that nobody got to the boiler, or was let work on it.</summary>
+    public static bool SaysNothingReached(this Case one) => one.Record.Work?.Result is WorkResult.NoAccess or WorkResult.NoAccessToAppliance or WorkResult.Refused;
+
+    /// <summary>Is the defect of this topic, or about something of this section?</summary>
+    public static bool IsOf(this Defect defect, string topic, string section) => defect.Topic == topic || (defect.Subject is { } subject && Pages.IsWithin(subject, section));
+
     /// <summary>At risk, and immediately dangerous where products are in the room.</summary>
     public static Opinion AtRiskOrWorse(this Case one, string subject) => one.ProductsAreInRoom() ? Say.Dangerous(subject) : Say.AtRisk(subject);
 

@@ -49,6 +49,9 @@ internal static class Tightness
     /// <summary>The same of tests that saw the joint before the gas valve: the appliance on the pipe, and the way to it open.</summary>
     public static bool? IsInletProvedTight(Case one) => AnyOf(one, (test, shows) => AllOf(shows, test.AppliancesConnected, test.ApplianceValvesOpen));
 
+    /// <summary>The same of tests up to the nearest valve, the appliance off the pipe: they saw a joint that was capped.</summary>
+    public static bool? IsPipeProvedTight(Case one) => AnyOf(one, (test, shows) => AllOf(shows, !test.AppliancesConnected));
+
     /// <summary>Did a test after the work, of no smaller part of the installation, show no leak?</summary>
     public static bool IsTakenBack(Case one, TightnessTest found) => AnyOf(one, (again, shows) => Covers(again, found) ? shows : false) == true;
 
@@ -193,9 +196,13 @@ internal static class Tightness
     /// <summary>A small installation behind a meter that the standard names, and a volume that can be.</summary>
     public static bool? IsInScope(Case one, TightnessTest test) => AllOf(
         test.InstallationVolumeM3 is { } volume ? volume <= 0.035m && volume > 0 && volume >= MeterVolume(one) : null,
-        one.Record.GasSupply?.MeterKind is { } meter ? meter != MeterKind.Other : null,
+        one.Record.GasSupply?.MeterKind is { } meter ? meter != MeterKind.Other : GoesByMeter(one, test) ? null : true,
         test.LargestPipeMm is { } pipe ? pipe <= 35 : null,
         test.SupplyPressureBar is { } supply ? supply <= 2 : null);
+
+    /// <summary>Only edition 3 goes by the meter, and only a gauge that moved needs its table. An edition that nobody knows may be that.</summary>
+    private static bool GoesByMeter(Case one, TightnessTest test) =>
+        test.DropMbar is not (null or 0) && EditionOf(one, test) is null or 3;
 
     private static decimal MeterVolume(Case one) => one.Record.GasSupply?.MeterKind switch
     {

@@ -20,6 +20,7 @@ public sealed partial class Visit
         { DisturbedJoints.Count: > 0 } => "a disturbed joint",
         { TightnessTests.Count: > 0 } => "a tightness test",
         { GasSupply.ApplianceInletMbar: not null } => "a pressure at the appliance",
+        { GasSupply.BurnerMbar: not null } => "a burner pressure",
         { GasSupply.Rate: not null } => "a gas rate",
         _ => null,
     };

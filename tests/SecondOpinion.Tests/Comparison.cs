@@ -17,12 +17,12 @@ internal sealed record Disagreement(string RuleId, string Subject, IReadOnlyList
 internal sealed class Comparison
 {
     private const int ShownOfEachRule = 3;
-    private static readonly ComplianceEngine Engine = ComplianceEngine.Start(RuleCatalogue.Of(RecordModel.Instance, typeof(Rules.RuleIds).Assembly));
+    private static readonly RuleCatalogue Rules = RuleCatalogue.Of(RecordModel.Instance, typeof(global::Rules.RuleIds).Assembly);
+
+    // The rules as they judge, without the duties: what a silence weighs on a visit is compared over whole records.
+    private static readonly ComplianceEngine Engine = ComplianceEngine.Start(Rules.With(Rules.Rules));
     private static readonly HashSet<string> Inferring =
         [.. Engine.Catalogue.Rules.Where(rule => rule is InferenceRule).Select(rule => rule.Info.Id)];
-
-    /// <summary>What is said in place of missing where the visit does not call for it, or not yet.</summary>
-    private static readonly string[] WeighedSilence = ["not asked of this visit, and not recorded", "the boiler was left off: to be done before it is used again"];
 
     private readonly ConcurrentBag<Disagreement> _disagreements = [];
     private long _records;
@@ -79,7 +79,7 @@ internal sealed class Comparison
 
     private static List<Disagreement> Compare(GeneratedRecord generated, IReadOnlyList<Finding> answers, IEnumerable<string> ruleIds, ref int compared)
     {
-        var said = answers.ToLookup(finding => finding.RuleId, AsOpinion, StringComparer.Ordinal);
+        var said = answers.ToLookup(finding => finding.RuleId, finding => new Opinion(finding.Subject, finding.Outcome, finding.ExpectedClass), StringComparer.Ordinal);
         var one = new Case(generated.Record, generated.History, [.. answers.Where(finding => !Inferring.Contains(finding.RuleId))]);
 
         var disagreements = new List<Disagreement>();
@@ -121,11 +121,6 @@ internal sealed class Comparison
         $"  record {one.Record.Number}: the rule says {Shown(one.Rule)}; the second opinion {Shown(one.SecondOpinion)}",
         .. one.Record.Changes.Select(change => $"    {change}"),
     ];
-
-    /// <summary>What the rule itself says: where nothing is recorded, missing, whatever the visit makes of the silence. The duties are compared over whole records.</summary>
-    private static Opinion AsOpinion(Finding finding) => new(finding.Subject, IsWeighedSilence(finding) ? Outcome.Missing : finding.Outcome, finding.ExpectedClass);
-
-    private static bool IsWeighedSilence(Finding finding) => finding.NotDone == true || (finding.Outcome == Outcome.NotApplicable && WeighedSilence.Contains(finding.Message));
 
     private static string Shown(IReadOnlyList<Opinion> opinions) => opinions.Count == 0 ? "nothing" : string.Join(" and ", opinions);
 }

@@ -15,7 +15,7 @@ internal sealed class Excuses(Visit visit)
             if (said is not { What: { } what, Because: { } because } || !(Pages.IsWithin(pointer, what) || Pages.IsWithin(what, pointer)))
                 continue;
             var rows = ReasonTable.InForce.Rows.Where(row => Fits(row, kind, weight, because, what, pointer)).ToList();
-            if (rows.Any(row => row.ContradictedBy.Any(IsOnRecord)))
+            if (rows.Any(row => row.IsContradicted(visit.One)))
                 return DutyState.Contradicted;
             if (rows.Any(row => row.Needs.All(need => Needs.IsMet(visit, need))) && !IsBanned(kind, weight, because, pointer))
                 best = DutyState.ByReason;
@@ -25,7 +25,7 @@ internal sealed class Excuses(Visit visit)
     }
 
     public bool IsAnyContradicted => (visit.Record.Work?.NotDone ?? []).Any(said => said is { What: { } what, Because: { } because }
-        && ReasonTable.InForce.Rows.Any(row => row.Because == because && row.What.Any(pattern => Pages.Meets(what, pattern)) && row.ContradictedBy.Any(IsOnRecord)));
+        && ReasonTable.InForce.Rows.Any(row => row.Because == because && row.What.Any(pattern => Pages.Meets(what, pattern)) && row.IsContradicted(visit.One)));
 
     private bool Fits(Reason row, DutyKind kind, DutyWeight weight, NotDoneReason because, string what, string pointer) =>
         row.Because == because && row.Duty == Name(kind) && (weight == DutyWeight.Should || row.Weight == DutyWeight.Must)
@@ -59,20 +59,5 @@ internal sealed class Excuses(Visit visit)
         && ban.Jurisdiction is null && ban.Before is null
         && (ban.Unless is null || !Needs.IsMet(visit, ban.Unless)));
 
-    /// <summary>Words that begin with a member: the member alone, the values that contradict, or the only ones that do not; or a joint of some places.</summary>
-    private bool IsOnRecord(string words)
-    {
-        const string Joint = "a joint of place ";
-        if (words.StartsWith(Joint, StringComparison.Ordinal))
-            return words[Joint.Length..].Split(" or ").Any(place => visit.Joints.Any(joint => Name(joint.Place) == place));
-        var (member, rest) = words.Split(' ', 2) is [var first, var others] ? (first, others) : (words, "");
-        if (visit.Pages.Text(member) is not { } value)
-            return false;
-        const string Other = "other than ";
-        return rest.Length == 0 || (rest.StartsWith(Other, StringComparison.Ordinal) ? rest[Other.Length..] != value : rest.Split(" or ").Contains(value, StringComparer.Ordinal));
-    }
-
-    private static string Name<T>(T value) => value is DutyKind or null
-        ? JsonNamingPolicy.CamelCase.ConvertName(value?.ToString() ?? "")
-        : JsonSerializer.SerializeToElement(value).GetString()!;
+    private static string Name(DutyKind kind) => JsonNamingPolicy.CamelCase.ConvertName(kind.ToString());
 }

@@ -14,7 +14,7 @@ internal static class Holds
         var record = visit.Record;
         if (visit.HasContradictedReason)
             yield return Visit.Contradiction(DutyKind.ExamineAfterWork, "/work/notDone", "a reason beside what it says could not be done");
-        if (record.Work?.NoGasJointOpened == true && (visit.Fitted.Any(part => Parts.IsOfGas(part.Kind)) || visit.Joints.Any(JointsOpinions.CarriesGas)))
+        if (record.Work?.NoGasJointOpened == true && (visit.Fitted.Any(part => Facts.IsOfGas(part.Kind)) || visit.Joints.Any(JointsOpinions.CarriesGas)))
             yield return Visit.Contradiction(DutyKind.ProveGasPath, "/work/noGasJointOpened", "a part or a joint that carries gas");
         if (record.Work?.Touched is [] && visit.Touched.IsOnlyByReadings)
             yield return Visit.Contradiction(DutyKind.Identify, "/work/touched", "other readings after than before: something was set");

@@ -5,9 +5,6 @@ namespace SecondOpinion.Duties;
 /// <summary>What a part touches by being fitted.</summary>
 internal static class Parts
 {
-    /// <summary>Parts that carry gas: fitting them opens a gas joint, whatever is stated.</summary>
-    public static bool IsOfGas(PartKind? kind) => kind is PartKind.GasValve or PartKind.Injector or PartKind.Regulator or PartKind.Meter or PartKind.Pipework or PartKind.GasSeal;
-
     /// <summary>Parts of the fire side.</summary>
     public static bool IsOfFireSide(PartKind? kind) => kind is PartKind.Burner or PartKind.HeatExchanger or PartKind.Fan or PartKind.Electrode or PartKind.CombustionSeal;
 
@@ -23,7 +20,7 @@ internal static class Parts
     {
         if (kind is PartKind.Meter or PartKind.Pipework or PartKind.Regulator)
             yield return TouchedPart.Pipework;
-        else if (IsOfGas(kind) || (IsOfFireSide(kind) && HasGasInFireSide(record.Appliance) && !IsStatedShut(record)))
+        else if (Facts.IsOfGas(kind) || (IsOfFireSide(kind) && HasGasInFireSide(record.Appliance) && !IsStatedShut(record)))
             yield return TouchedPart.GasPath;
         if (IsOfFireSide(kind))
             yield return TouchedPart.CombustionCircuit;
@@ -41,5 +38,5 @@ internal static class Parts
 
     /// <summary>"No gas joint was opened", which no part that carries gas bears.</summary>
     public static bool IsStatedShut(ServiceRecord record) =>
-        record.Work?.NoGasJointOpened == true && record.PartsFitted?.Any(part => IsOfGas(part.Kind)) != true;
+        record.Work?.NoGasJointOpened == true && record.PartsFitted?.Any(part => Facts.IsOfGas(part.Kind)) != true;
 }

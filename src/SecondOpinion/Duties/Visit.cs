@@ -26,7 +26,6 @@ internal sealed class Visit
     {
         One = one;
         _shown = new(() => [.. ShownDangers.Of(this).Distinct()]);
-        Pages = new Pages(Record);
         Touched = new Touched(Record);
         _excuses = new Excuses(this);
     }
@@ -35,7 +34,7 @@ internal sealed class Visit
 
     public ServiceRecord Record => One.Record;
 
-    public Pages Pages { get; }
+    public Pages Pages => One.Pages;
 
     public Touched Touched { get; }
 
@@ -57,7 +56,7 @@ internal sealed class Visit
     /// <summary>The visit says that nothing was reached, and nothing on record speaks against it.</summary>
     public bool IsNothingReached => SaysNothingReached && !HasTraces;
 
-    public bool SaysNothingReached => Result is WorkResult.NoAccess or WorkResult.NoAccessToAppliance or WorkResult.Refused;
+    public bool SaysNothingReached => One.SaysNothingReached();
 
     /// <summary>Something that only somebody at the boiler can have done.</summary>
     public bool HasTraces => Record.Combustion?.Readings?.Count > 0 || Record.Combustion?.AirInlet is { O2Percent: not null } or { Co2Percent: not null }

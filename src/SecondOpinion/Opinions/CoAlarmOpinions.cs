@@ -10,7 +10,7 @@ internal static class CoAlarmOpinions
 
     public static IEnumerable<(string RuleId, Func<Case, IEnumerable<Opinion>> Say)> All =>
     [
-        ("co-alarm-england-new-boiler", Since(2022, 10, 1, c => Needed(c, And(c.IsIn(Nations.England), c.IsNewBoiler())))),
+        ("co-alarm-england-new-boiler", Since(2022, 10, 1, c => If(And(c.IsIn(Nations.England), c.IsNewBoiler()), Alarm, () => Works(c)))),
         ("co-alarm-england-rented", Since(2022, 10, 1, c => Needed(c, And(c.IsIn(Nations.England), And(c.IsLet(), c.Record.Premises?.RoomIsLivingSpace))))),
         ("co-alarm-place", c => If(c.Record.CoAlarm?.Present, Alarm, () => Within(c.Limit("co-alarm-distance"), c.Record.CoAlarm!.DistanceMm))),
         ("co-alarm-scotland", Since(2022, 2, 1, c => Needed(c, And(c.IsIn(Nations.Scotland), !c.IsWorkplace())))),

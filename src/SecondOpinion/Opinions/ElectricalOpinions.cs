@@ -24,9 +24,17 @@ internal static class ElectricalOpinions
     private static Func<Case, IEnumerable<Opinion>> Of(Func<Case, Electrical, Outcome> judge) =>
         c => On("/electrical", judge(c, c.Record.Electrical ?? new Electrical()));
 
-    // With 30 mA through more than 1,667 ohm the case stays above 50 V: no earth, ticked or not.
-    private static Outcome Earth(Case c, Electrical wiring) => wiring.EarthOhm > 1667 ? Outcome.Unsafe
-        : wiring is { EarthOk: true, EarthOhm: { } measured } ? Within(c.Limit("earth-continuity"), measured) : Yes(wiring.EarthOk, no: Outcome.Unsafe);
+    // A path from the boiler to the main earth, not an electrode: above 200 ohm there is none, ticked or not, and from 16 ohm on (a 3 A
+    // fuse; from memory) a tick alone does not say that there is.
+    private static Outcome Earth(Case c, Electrical wiring) => wiring switch
+    {
+        { EarthOk: false } => Outcome.Unsafe,
+        { EarthOhm: { } path } when !c.Limit("earth-path-unsafe")!.Holds(path) => Outcome.Unsafe,
+        { EarthOhm: { } path } when !c.Limit("earth-path-doubtful")!.Holds(path) =>
+            c.Record.Defects?.Any(defect => defect.IsOf(Topics.Electrical, "/electrical")) == true ? Outcome.Advisory : Outcome.Missing,
+        { EarthOk: null } => Outcome.Missing,
+        _ => wiring.EarthOhm is { } measured ? Within(c.Limit("earth-continuity"), measured) : Outcome.Pass,
+    };
 
     private static Outcome FuseAndIsolator(Case c, Electrical wiring) => Lacks(wiring.FuseAmps, wiring.DoublePoleIsolation)
         ? Outcome.Missing

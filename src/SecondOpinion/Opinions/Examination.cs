@@ -1,11 +1,12 @@
 using Records;
+
 namespace SecondOpinion.Opinions;
 
 /// <summary>What was examined under regulation 26(9)(c), and whether rate and burn are right. Null: the record leaves it open.</summary>
 internal static class Examination
 {
-    /// <summary>Why neither pressure nor rate could be had, where the record says so.</summary>
-    public static bool HasReason(Case one) => one.Record.Combustion?.PressureAndRateNotPracticableReason is not null;
+    /// <summary>A reason of the table why neither pressure nor rate could be had, which nothing on record contradicts. Free text decides nothing.</summary>
+    public static bool HasReason(Case one) => HasReasonFor(one, "/gasSupply/rate") && HasReasonFor(one, "/gasSupply/applianceInletMbar");
 
     /// <summary>An operating pressure at the appliance or its burner.</summary>
     public static bool PressureExamined(Case one) => one.Record.GasSupply is { ApplianceInletMbar: not null } or { BurnerMbar: not null };
@@ -15,19 +16,47 @@ internal static class Examination
         MeasuredKw(one, InputBasis.Gross) is not null
         && HeatInputOpinions.IsProperlyTimed(one) == true;
 
-    /// <summary>A complete flue reading after the work.</summary>
-    public static bool CombustionExamined(Case one) => (one.Record.Combustion?.Readings ?? []).Any(reading =>
-        reading.Stage == WorkStage.AfterWork && CombustionOpinions.RatioOf(reading) is not null && !CombustionOpinions.IsAir(reading));
+    /// <summary>
+    /// Combustion in place of both, regulation 26(9)(ca): a reason of the table for each, which nothing on record contradicts, and an
+    /// analysis that shows something.
+    /// </summary>
+    public static bool MayAnalysisStandIn(Case one) =>
+        !ReasonTable.InForce.Never.Any(ban => ban.Jurisdiction == one.Record.Jurisdiction || one.AsOf < ban.Before)
+        && HasReason(one) && IsAnalysisGood(one);
+
+    private static bool HasReasonFor(Case one, string member) => one.Record.Work?.NotDone?.Any(said => said.What == member
+        && ReasonTable.InForce.Rows.Any(row => row.Duty == "examineAfterWork" && row.Because == said.Because && row.What.Contains(member, StringComparer.Ordinal)
+            && !row.NotJobs.Contains(one.Record.JobType) && !row.IsContradicted(one))) == true;
+
+    /// <summary>
+    /// At every rate at which the boiler burns, in limit and with some carbon monoxide, which a dead cell never shows; by an analyser in date,
+    /// with stage and time. One reading that is not so spoils it.
+    /// </summary>
+    private static bool IsAnalysisGood(Case one)
+    {
+        var readings = (one.Record.Combustion?.Readings ?? []).Where(reading => reading.Stage != WorkStage.BeforeWork).ToList();
+        var isSingleRate = one.Record.Appliance is { Condensing: false } or { BurnerKind: BurnerKind.Atmospheric };
+        return !CombustionOpinions.ProductsAtInlet(one)
+            && readings.Exists(reading => reading.Rate == FiringRate.Maximum && !(reading.LoadPercent < 50))
+            && (isSingleRate || readings.Exists(reading => reading.Rate == FiringRate.Minimum))
+            && readings.TrueForAll(reading => reading is { Stage: WorkStage.AfterWork, TakenAt: not null, CoPpm: > 0 }
+                && (reading.Rate == FiringRate.Minimum || reading.CoPpm <= CombustionOpinions.LimitOf(one, one.Record.MakerLimits?.CoPpmMax, 350)) && !CombustionOpinions.IsAir(reading) && CombustionOpinions.RatioOf(reading) <= CombustionOpinions.RatioLimitUnderCeiling(one) && IsByAnalyserInDate(one, reading));
+    }
+
+    /// <summary>A reading that names no analyser is of the only one listed.</summary>
+    private static bool IsByAnalyserInDate(Case one, CombustionReading reading)
+    {
+        var analysers = (one.Record.Instruments ?? []).Where(instrument => instrument.Kind == InstrumentKind.FlueGasAnalyser).ToList();
+        var its = reading.Instrument is { } serial ? analysers.Find(analyser => analyser.SerialNumber == serial) : analysers is [var only] ? only : null;
+        return its is not null && its.CalibratedOn <= one.AsOf && (its.CalibrationDueOn ?? its.CalibratedOn?.AddMonths((int)one.Limit("calibration-months")!.Max!)) >= one.AsOf;
+    }
 
     /// <summary>Opinion on a measurement that is absent, at its place.</summary>
     public static Opinion NotMeasured(Case one, string at, bool isOtherThere, bool isPartThere)
     {
-        if (HasReason(one))
-            return BurnIsRight(one) == true ? Say.NotApplicable(at) : Say.Advisory(at);
-        if (isPartThere)
-            return Say.Missing(at);
-        var isBurnAlone = !PressureExamined(one) && !HeatInputExamined(one) && BurnIsRight(one) == true;
-        return isOtherThere || isBurnAlone ? Say.Advisory(at) : Say.Missing(at);
+        if (HasReason(one) && BurnIsRight(one) == true)
+            return Say.NotApplicable(at);
+        return isOtherThere && !isPartThere ? Say.Advisory(at) : Say.Missing(at);
     }
 
     /// <summary>A pressure that is absent: to be asked for where others were measured, and where the heat input alone is not right ("or, where necessary, both").</summary>

@@ -15,6 +15,7 @@ internal static class FlueOpinions
         ("flue-effective", one => [Effective(one)]),
         ("flue-examined", one => [Yes(one.Record.Flue?.VisualOk, one.AtRiskOrWorse(Flue))]),
         ("flue-flow-test", one => [OpenOnly(one, () => Yes(one.Record.Flue?.FlowTestPassed, one.AtRiskOrWorse(Flue)))]),
+        ("flue-gas-suits-flue", one => [GasSuitsFlue(one)]),
         ("flue-in-void", one => one.AsOf < new DateOnly(2013, 1, 1) ? [] : [InVoid(one)]),
         ("flue-supports", one => [Yes(one.Record.Flue?.SupportsOk, one.AtRiskOrWorse(Flue))]),
         ("open-flue-room", one => [OpenOnly(one, () => OpenFlueRoom(one))]),
@@ -37,10 +38,11 @@ internal static class FlueOpinions
             return Missing();
         if (isOpen)
             return NotApplicable();
+        // Under fan pressure the leak blows products into the room; else it is one where they are found.
+        if (flue?.CaseSealOk == false && one.Record.Appliance.CasePressure != CasePressure.Positive)
+            return CombustionOpinions.ProductsAtInlet(one) || one.CoIsInRoom() ? one.AtRiskOrWorse(Flue) : Advisory(Flue);
         if (one.Record.Appliance.CasePressure == CasePressure.Negative)
         {
-            if (flue?.CaseSealOk == false)
-                return CombustionOpinions.ProductsAtInlet(one) || one.CoIsInRoom() ? one.AtRiskOrWorse(Flue) : Advisory(Flue);
             return flue is { CaseSealChecked: { } isChecked, CaseSealOk: true } ? isChecked ? Pass(Flue) : Advisory(Flue) : Missing(Flue);
         }
 
@@ -62,6 +64,19 @@ internal static class FlueOpinions
         { EffectivenessConfirmed: true, WholeRouteSeen: false } => Advisory(Flue),
         _ => Missing(Flue),
     };
+
+    /// <summary>A flue of metal bears what one of plastic, or of nobody knows what, does not; a defect of the flue says what becomes of it.</summary>
+    private static Opinion GasSuitsFlue(Case one)
+    {
+        const string Material = "/flue/material";
+        var hottest = (one.Record.Combustion?.Readings ?? []).Where(reading => reading.Stage != WorkStage.BeforeWork).Max(reading => reading.FlueTemperatureC);
+        if (one.Record.MakerLimits?.FlueTemperatureCMax is not { } most || hottest is not { } temperature)
+            return NotApplicable();
+        if (temperature <= most)
+            return Pass(Material);
+        var isKnown = one.Record.Flue?.Material == FlueMaterial.Metal || one.Record.Defects?.Any(defect => defect.IsOf(Findings.Topics.Flue, Flue)) == true;
+        return isKnown ? Advisory(Material) : Missing(Material);
+    }
 
     private static Opinion InVoid(Case one)
     {

@@ -6,6 +6,7 @@ namespace SecondOpinion.Opinions;
 /// <summary>Pressures of the supply and at the appliance.</summary>
 internal static class GasPressureOpinions
 {
+    private const string ShutOff = "/appliance/shutOffAtInlet";
     private const string Inlet = "/gasSupply/applianceInletMbar";
 
     public static IEnumerable<(string RuleId, Func<Case, IEnumerable<Opinion>> Say)> All =>
@@ -17,6 +18,7 @@ internal static class GasPressureOpinions
         ("meter-standing-pressure", one => [MeterStanding(one)]),
         ("part-for-this-gas", one => Each("/partsFitted", one.Record.PartsFitted, (part, at) => Part(one, part, at))),
         ("regulator-seal", one => [RegulatorSeal(one)]),
+        ("shut-off-at-inlet", one => [one.IsNewBoiler() switch { true => Yes(one.Record.Appliance.ShutOffAtInlet, Missing(ShutOff)), false => NotApplicable(), null => Missing() }]),
         ("test-points-closed", one => [TestPoints(one)]),
     ];
 
@@ -123,8 +125,7 @@ internal static class GasPressureOpinions
     private static Opinion RegulatorSeal(Case one)
     {
         const string At = "/gasSupply/regulatorSealIntact";
-        var opinion = Yes(one.Record.GasSupply?.RegulatorSealIntact, AtRisk(At));
-        return opinion.Outcome == Findings.Outcome.Missing && Examination.HasReason(one) ? Advisory(At) : opinion;
+        return Yes(one.Record.GasSupply?.RegulatorSealIntact, AtRisk(At));
     }
 
     private static Opinion TestPoints(Case one)

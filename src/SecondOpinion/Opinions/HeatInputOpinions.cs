@@ -86,8 +86,6 @@ internal static class HeatInputOpinions
         const string At = "/gasSupply";
         if (Examination.PressureExamined(one) || Examination.HeatInputExamined(one))
             return Pass(At);
-        if (!Examination.CombustionExamined(one))
-            return Missing(At);
-        return Examination.HasReason(one) && one.AsOf >= new DateOnly(2018, 4, 6) ? Pass(At) : Advisory(At);
+        return Examination.MayAnalysisStandIn(one) ? Pass(At) : Missing(At);
     }
 }

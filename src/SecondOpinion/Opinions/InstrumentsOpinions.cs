@@ -49,10 +49,10 @@ internal static class InstrumentsOpinions
         _ => Calibration(c, one),
     };
 
-    // No gauge is needed where no test was made and a reason says why no pressure was measured.
+    // No gauge is needed where no test was made and no pressure read.
     private static IEnumerable<Opinion> Gauge(Case c) =>
         Each(c.Record.Instruments, Instruments, Only(InstrumentKind.PressureGauge, one => Calibration(c, one)),
-            c.Record.TightnessTests is { Count: 0 } && Given(c.Record.Combustion?.PressureAndRateNotPracticableReason) ? Outcome.NotApplicable : Outcome.Missing);
+            c.Record.TightnessTests is { Count: 0 } && c.Record.GasSupply is null or { MeterStandingMbar: null, MeterOperatingMbar: null, ApplianceInletMbar: null, BurnerMbar: null } ? Outcome.NotApplicable : Outcome.Missing);
 
     private static Outcome? Traceable(Case c, CombustionReading reading) =>
         (c.Record.Instruments ?? []).Any(one => one.Kind == InstrumentKind.FlueGasAnalyser && one.SerialNumber is { } serial && serial == reading.Instrument)

@@ -113,17 +113,25 @@ internal static class JointsOpinions
             {
                 (true, true) => Pass(at),
                 (false, _) when Tightness.IsProvedTight(one) == false => AtRisk(at),
+                // Nobody can light it, and no gas comes to the joint until somebody may.
+                _ when IsShutOff(one) => Advisory(at),
                 _ => Missing(at),
             };
         }
 
-        return Tightness.IsInletProvedTight(one) switch
+        var isCapped = one.IsLeftOff() && joint.Place is JointPlace.IsolationValve or JointPlace.Pipework;
+        return (isCapped && Tightness.IsPipeProvedTight(one) == true ? true : Tightness.IsInletProvedTight(one)) switch
         {
             true => Pass(at),
             null => Missing(at),
             false => isChecked ? Missing(at) : AtRisk(at),
         };
     }
+
+    /// <summary>Disconnected, or left off and isolated at its valve.</summary>
+    private static bool IsShutOff(Case one) => one.Record.Appliance.StateOnLeaving == StateOnLeaving.Disconnected
+        || (one.IsLeftOff() && (one.Record.Escape?.IsolatedAt == IsolationPoint.ApplianceValve
+            || one.Record.Defects?.Any(defect => defect.IsolatedAt == IsolationPoint.ApplianceValve) == true));
 
     /// <summary>Opening the chamber of a condensing boiler opens its gas pipe; connecting a boiler makes a gas joint, whatever boiler it is.</summary>
     private static Opinion GasJointListed(Case one)

@@ -32,6 +32,7 @@ internal static class OpinionTable
             UnsafeSituationOpinions.All,
             VentilationOpinions.All,
             WaterOpinions.All,
+            WorkOpinions.All,
         }
         .SelectMany(topic => topic)
         .ToDictionary(entry => entry.RuleId, entry => entry.Say, StringComparer.Ordinal);

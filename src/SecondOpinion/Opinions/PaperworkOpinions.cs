@@ -24,11 +24,21 @@ internal static class PaperworkOpinions
         ("landlord-record-landlord", c => If(c.IsLandlords(), Papers, () => Lacks(Of(c).LandlordName, Of(c).LandlordAddress)
             ? Outcome.Missing
             : Pass(Of(c) is { LandlordName: true, LandlordAddress: true }))),
-        ("record-signed", c => On(Papers, Yes(Of(c).EngineerSigned))),
+        ("maker-instructions-followed", c => If(c.IsNewBoiler(), "/commissioning/instructionsFollowed", () => Yes(c.Record.Commissioning!.InstructionsFollowed, no: Outcome.Missing))),
+        ("maker-instructions-left", c => If(c.IsNewBoiler(), "/paperwork/instructionsLeft", () => Yes(Of(c).InstructionsLeft, no: Outcome.Missing))),
+        ("part-kind-stated", c => c.Record.PartsFitted is null ? On("", Outcome.NotApplicable) : Each(c.Record.PartsFitted, "/partsFitted", part =>
+            part.Kind is null or PartKind.Other ? Outcome.Missing : Outcome.Pass)),
+        ("premises-use-stated", c => On("/premises/use", c.Record.Premises?.Use is null ? Outcome.Missing : Outcome.Pass)),
+        ("record-signed", c => On(Papers, Yes(Of(c).EngineerSigned, no: Outcome.Missing))),
+        ("used-appliance-verified", c => If(IsUsedPutIn(c), "/appliance/usedVerifiedSafe", () => Yes(c.Record.Appliance.UsedVerifiedSafe, no: Outcome.Missing))),
         ("work-noted", c => On(Papers, Yes(Of(c).WorkNoted))),
     ];
 
     private static Paperwork Of(Case c) => c.Record.Paperwork ?? new Paperwork();
+
+    /// <summary>A boiler that was in use before is put in, or put back.</summary>
+    private static bool? IsUsedPutIn(Case c) => c.Record.JobType != JobType.Commissioning ? false
+        : c.Record.Work?.Kind == WorkKind.Reconnection ? true : !c.IsNewBoiler();
 
     private static Outcome NewTenant(Case c, Paperwork papers) => (papers.NewTenancyStartsOn, papers.CopyToNewTenantOn) switch
     {

@@ -31,6 +31,12 @@ internal static class Reply
         null => NobodyWroteWhether,
     };
 
+    /// <summary>One answer about one subject, which says of itself where it has nothing to judge.</summary>
+    public static IEnumerable<Opinion> At(string subject, bool concerns, Func<Outcome> outcome) => On(subject, concerns ? outcome() : Outcome.NotApplicable);
+
+    /// <summary>Passes, or asks again.</summary>
+    public static Outcome Agrees(bool agrees) => agrees ? Outcome.Pass : Outcome.Missing;
+
     /// <summary>An answer for each item; a null outcome leaves the item out, and with none left the rule has nothing to judge.</summary>
     public static IEnumerable<Opinion> Each<T>(IReadOnlyList<T>? items, string pointer, Func<T, Outcome?> outcome, Outcome whenNone = Outcome.NotApplicable) =>
         Each(items, pointer, (item, _) => outcome(item), whenNone);

@@ -24,10 +24,13 @@ internal static class SafetyDevicesOpinions
         { Passed: false } => AtRisk(at),
         { Kind: null } => Missing(at),
         { Tested: true, Passed: true } => Pass(at),
-        // Gas can be shut off everywhere to see the flame fail; and an examination of which no part was made is none.
-        { Tested: false, NotPracticableReason: not null, Kind: not SafetyDeviceKind.FlameSupervision } when IsAnyProved(one) => Advisory(at),
+        // Gas can be shut off everywhere to see the flame fail; an examination of which no part was made is none; and regulation 33(1)(d)
+        // knows no "as far as practicable".
+        { Tested: false, NotPracticableReason: not null, Kind: not SafetyDeviceKind.FlameSupervision } when IsAnyProved(one) && !IsPutIn(one) => Advisory(at),
         _ => Missing(at),
     };
+
+    private static bool IsPutIn(Case one) => one.Record.JobType == JobType.Commissioning || one.IsNewBoiler() == true;
 
     private static bool IsAnyProved(Case one) => one.Record.SafetyDevices!.Any(device => device.Passed == true && device.Tested == true);
 

@@ -105,11 +105,22 @@ internal static class UnsafeSituationOpinions
         {
             null when !isShown => Outcome.Missing,
             false when !isShown => Outcome.Pass,
-            _ when !c.IsGasShutAndReported() => Outcome.Unsafe,
+            _ when !IsEscapeDealtWith(c, isShown) => Outcome.Unsafe,
             true => Pass(c.Record.Defects is { Count: > 0 }),
             _ => Outcome.Advisory,
         };
     }
+
+    // What was put right and proved tight needs neither the gas off nor anybody called, unless the source is the conveyor's or supplier's.
+    private static bool IsEscapeDealtWith(Case c, bool isShown)
+    {
+        if (isShown || !IsEscapePutRight(c))
+            return c.IsGasShutAndReported();
+        return c.Record.Defects!.All(defect => defect.Concerns != DefectConcern.Supply) || Given(c.Record.Escape?.Reference);
+    }
+
+    private static bool IsEscapePutRight(Case c) => Tightness.IsProvedTight(c) == true && c.Record.Defects?.Any(defect => defect.Action == DefectAction.Rectified
+        && defect.Topic is Topics.Tightness or Topics.Joints or Topics.GasPressure) == true;
 
     private static Outcome Told(Defect defect) => defect switch
     {

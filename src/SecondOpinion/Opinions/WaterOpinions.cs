@@ -23,6 +23,7 @@ internal static class WaterOpinions
         ("relief-margin", Of("/water/reliefSettingBar", ReliefMargin)),
         ("relief-valve-state", Of("/water/reliefValve", (_, water) => ReliefValve(water.ReliefValve))),
         ("return-cool-enough-to-condense", c => If(c.Record.Appliance.Condensing, "/water/returnTemperatureC", () => Within(c.Limit("condensing-return"), c.Record.Water?.ReturnTemperatureC))),
+        ("vent-and-feed-open", c => If(c.Record.Water is { SystemType: WaterSystemType.OpenVented } or { VentAndFeedOpen: false }, "/water/ventAndFeedOpen", () => Yes(c.Record.Water!.VentAndFeedOpen, no: Outcome.Unsafe))),
         ("vessel-precharge-over-head", Of("/water/vesselPrechargeBar", PrechargeOverHead)),
         ("vessel-precharge-to-fill", Of("/water/vesselPrechargeBar", PrechargeToFill)),
         ("vessel-volume", Of("/water/vesselVolumeL", VesselVolume)),

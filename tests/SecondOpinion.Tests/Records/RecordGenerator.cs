@@ -69,6 +69,9 @@ internal static class RecordGenerator
             draft.Apply("/previousVisit", null);
 
         LayPartAndGap(draft, new Dice(unchecked(65_537 + (number * 13))));
+        var work = new Dice(unchecked(40_487 + (number * 11)));
+        if (work.Chance(0.4))
+            Bases.LayWorkUpon(draft, work);
 
         var drawn = dice.UpTo(100) / 100.0;
         foreach (var (share, least, most) in Sizes)

@@ -3,7 +3,7 @@ using System.Text.Json;
 using Records;
 using Records.Canonical;
 
-namespace SecondOpinion.Duties;
+namespace SecondOpinion;
 
 /// <summary>A record as its text, for what is known by a pointer only.</summary>
 internal sealed class Pages(ServiceRecord record)
@@ -18,7 +18,7 @@ internal sealed class Pages(ServiceRecord record)
         {
             if (here.ValueKind == JsonValueKind.Object && here.TryGetProperty(step, out var member))
                 here = member;
-            else if (here.ValueKind == JsonValueKind.Array && int.TryParse(step, CultureInfo.InvariantCulture, out var place) && place < here.GetArrayLength())
+            else if (here.ValueKind == JsonValueKind.Array && int.TryParse(step, NumberStyles.None, CultureInfo.InvariantCulture, out var place) && place < here.GetArrayLength())
                 here = here[place];
             else
                 return null;
@@ -28,6 +28,10 @@ internal sealed class Pages(ServiceRecord record)
     }
 
     public bool Has(string pointer) => At(pointer) is not null;
+
+    /// <summary>Does what is recorded there say that it was done? A no and a list without items say that it was not; what is no pointer leads nowhere.</summary>
+    public bool IsDone(string pointer) => pointer.StartsWith('/') && At(pointer) is { ValueKind: not JsonValueKind.False } value
+        && !(value.ValueKind == JsonValueKind.Array && value.GetArrayLength() == 0);
 
     /// <summary>The value as a text: a name, a number, true or false.</summary>
     public string? Text(string pointer) => At(pointer)?.ToString() switch
