@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Rules.Duties.Work;
 using Visits;
 
 namespace Rules.Electrical;
@@ -46,7 +47,7 @@ public sealed class Statements : StatementTable
     [Serves(Part.Bond)]
     [Coverage(Coverage.Full, "the record states it")]
     public Statement TemporaryBond => Ask(
-        visit => visit.Record.Electrical?.TemporaryBondUsed, aboutItself: true,
+        visit => visit.Record.Electrical?.TemporaryBondUsed, aboutItself: true, applies: visit => visit.Record.Electrical?.TemporaryBondUsed is not null || visit.PartedAPipe(),
         yes: Pass("a temporary bond was used while the pipe was parted"),
         no: Missing("no temporary bond was used while the pipe was parted", warn: Cautions.EscapingGas, advise: "Bridge the gap before any gas pipe or meter is parted, and record it."));
 }

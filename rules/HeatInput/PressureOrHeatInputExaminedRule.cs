@@ -16,9 +16,6 @@ namespace Rules.HeatInput;
 [Coverage(Coverage.Full, "what was examined and the reason otherwise are recorded")]
 public sealed class PressureOrHeatInputExaminedRule : VisitRule
 {
-    /// <summary>SI 2018/139 regulation 1: paragraph (ca) came into force; before it an exemption of the authority served.</summary>
-    private static readonly DateOnly CombustionMayStandInFrom = new(2018, 4, 6);
-
     protected override string SubjectPointer => "/gasSupply";
 
     protected override Verdict Assess(Visit visit, Look look)
@@ -40,11 +37,7 @@ public sealed class PressureOrHeatInputExaminedRule : VisitRule
         }
 
         if (visit.WhyNeither() is { } reason)
-        {
-            return visit.AsOf >= CombustionMayStandInFrom
-                ? look.Pass($"combustion was examined in place of operating pressure and heat input: {reason}")
-                : look.Advisory($"combustion was examined in place of operating pressure and heat input ({reason}); before {CombustionMayStandInFrom} only an exemption allowed that");
-        }
+            return look.Pass($"combustion was examined in place of operating pressure and heat input: {reason}");
 
         // Free text decides nothing, and no reason helps at commissioning or beside an analysis that is not good.
         List<string> asked = ["/gasSupply/applianceInletMbar", "/gasSupply/rate"];

@@ -38,7 +38,7 @@ public sealed class DisturbedGasJointProvedRule : ComplianceRule<DisturbedJoint>
     private static Verdict BehindTheValve(DisturbedJoint joint, Visit visit, Look look)
     {
         // A joint that nobody placed may lie above the valve that was shut.
-        if (joint.Place is not (null or JointPlace.Other) && visit.ApplianceValveIsLeftShut())
+        if (joint.Place is not (null or JointPlace.Other) && joint is not { LeakChecked: true, BurnerAlight: true } && visit.ApplianceValveIsLeftShut())
         {
             look.Note(visit.Record.Appliance.StateOnLeaving);
             look.Note(joint.LeakChecked);
