@@ -5,10 +5,11 @@ using Records;
 using Rules;
 using Visits;
 using Visits.Judging;
+using Wire;
 
 namespace WholeRecords.Tests.Properties;
 
-/// <summary>The rules of today. They know no duties, no weights and not as what a job closes.</summary>
+/// <summary>The rules of today.</summary>
 internal sealed class TodaysEngine : IEngine
 {
     /// <summary>Rules of this topic judge what was done about a danger, and are none themselves.</summary>
@@ -24,8 +25,10 @@ internal sealed class TodaysEngine : IEngine
         {
             Outcome = said.Outcome,
             MayClose = said.Closing.Allowed,
+            ClosesAs = said.Closing.Allowed ? said.Closing.ClosesAs : null,
             Rows = [.. said.Findings.Select(finding => new Row(finding.RuleId, finding.Subject, finding.Outcome))],
-            Missing = [.. said.Missing.Select(item => new Asked(item.Pointer, null))],
+            Missing = [.. said.Missing.Select(item => new Asked(item.Pointer, "must")), .. said.NotLookedAt.Select(item => new Asked(item.Pointer, "should"))],
+            Duties = [.. said.Duties.Select(duty => new Owed(duty.Kind, WireNames.Of(duty.Weight), WireNames.Of(duty.State)))],
             Dangers = dangers.Select(finding => $"{finding.RuleId} {finding.Subject}").ToHashSet(StringComparer.Ordinal),
             IsHeldByADanger = said.Closing.BlockedBy.Any(rule => dangers.Exists(finding => finding.RuleId == rule)),
         };
