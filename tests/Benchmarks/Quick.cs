@@ -6,6 +6,7 @@ using Kernel.Engine;
 using Records.Reading;
 using Records.Validation;
 using Visits;
+using Visits.Judging;
 
 namespace Benchmarks;
 
@@ -38,6 +39,7 @@ internal static class Quick
         var evaluations = records.Select(record => Month.Engine.Evaluate(record)).ToList();
         var visits = records.Select(record => Month.Engine.VisitOf(record)).ToList();
         var validator = new ServiceRecordValidator();
+        var withoutDuties = ComplianceEngine.Start(Month.Engine.Catalogue.With(Month.Engine.Catalogue.Rules));
         return
         [
             new("read", i => RecordReader.Read(Month.Json[i])),
@@ -47,6 +49,7 @@ internal static class Quick
             new("figures", i => Month.Engine.VisitOf(records[i]).Figures),
             new("answers (with the figures that they ask for)", i => Month.Engine.AnswersTo(records[i])),
             new("evaluate", i => Month.Engine.Evaluate(records[i])),
+            new("evaluate, without the duties", i => withoutDuties.Evaluate(records[i])),
             new("evaluate, on all cores", i => Month.Engine.Evaluate(records[i]), onAllCores: true),
             new("evaluate, and both hashes once more", i => HashAgain(Month.Engine.Evaluate(records[i]), visits[i])),
             new("write, as asked for by default", i => WireJson.ToBytes(evaluations[i].Show(Include.Default), EvaluationJson.Default.Evaluation)),
