@@ -60,6 +60,10 @@ internal sealed class Boundary
     /// <summary>What the rule says with the member at <paramref name="value"/>, or without it for null; null when the record is refused.</summary>
     public Finding? Answer(decimal? value) => Answer(_record, RuleId, _subject, _pointer, value);
 
+    /// <summary>The boundaries of another limit on the same number, by which the rule gave <paramref name="answer"/>.</summary>
+    public IEnumerable<Boundary> MoreStrict(Finding? answer) => All.Where(other =>
+        other.RuleId == RuleId && other.Member.Pattern == Member.Pattern && other.Limit.Id != Limit.Id && ReferenceEquals(other.Limit.AsLimit, answer?.Limit));
+
     private static IEnumerable<Boundary> Of((IComplianceRule Rule, Kernel.Catalogues.RuleCase Case) pair)
     {
         var record = JsonNode.Parse(pair.Case.RecordFrom(RuleSet.Catalogue.ExampleRecord))!;

@@ -7,7 +7,7 @@ public sealed class ClosingTests
 {
     private const string Papers = """
         "description": "x", "location": "kitchen", "cause": "wear", "mechanism": "other", "userToldNotToUse": true, "labelled": true,
-        "noticeNumber": "N1", "copyLeft": true, "notifiedOn": "2026-09-14"
+        "noticeNumber": "N1", "copyLeft": true, "notifiedOn": "2026-09-14", "told": ["responsiblePerson", "owner"]
         """;
 
     private const string Given = $"{Papers}, \"userSigned\": true, \"permission\": \"given\"";
@@ -53,9 +53,9 @@ public sealed class ClosingTests
         { HighRatio, "\"topic\": \"combustion\", \"class\": \"immediatelyDangerous\", \"action\": \"rectified\", \"emergencyReference\": \"x\"", Refused },
         { "\"/tightnessTests/0/gasSmell\": true", "\"topic\": \"tightness\", \"class\": \"other\", \"action\": \"rectified\", \"emergencyReference\": \"x\"", Refused },
         { "\"/tightnessTests/0/gasSmell\": true", "\"topic\": \"tightness\", \"class\": \"other\", \"action\": \"none\", \"emergencyReference\": \"x\"", Refused },
-        { "\"/recordId\": \"a\"", "\"topic\": \"unsafeSituation\", \"class\": \"immediatelyDangerous\", \"action\": \"disconnected\"", Given },
-        { "\"/recordId\": \"a\"", "\"topic\": \"unsafeSituation\", \"class\": \"atRisk\", \"action\": \"turnedOff\"", Given },
-        { "\"/appliance/plateFuel\": \"propane\"", "\"subject\": \"/appliance\", \"class\": \"atRisk\", \"action\": \"turnedOff\"", Given },
+        { "\"/recordId\": \"a\"", "\"topic\": \"unsafeSituation\", \"class\": \"immediatelyDangerous\", \"action\": \"disconnected\", \"isolatedAt\": \"applianceValve\"", Given },
+        { "\"/recordId\": \"a\"", "\"topic\": \"unsafeSituation\", \"class\": \"atRisk\", \"action\": \"turnedOff\", \"isolatedAt\": \"applianceValve\"", Given },
+        { "\"/appliance/plateFuel\": \"propane\"", "\"subject\": \"/appliance\", \"class\": \"atRisk\", \"action\": \"turnedOff\", \"isolatedAt\": \"applianceValve\"", Given },
         { "\"/appliance/plateFuel\": \"propane\"", "\"subject\": \"/appliance\", \"class\": \"atRisk\", \"action\": \"none\", \"userSigned\": false", $"{Papers}, \"permission\": \"refused\"" },
     };
 
@@ -74,8 +74,8 @@ public sealed class ClosingTests
     {
         { HighRatio, "\"topic\": \"combustion\", \"class\": \"atRisk\", \"action\": \"none\"", Refused },
         { LeakingCase, "\"topic\": \"flue\", \"class\": \"immediatelyDangerous\", \"action\": \"none\", \"emergencyReference\": \"E-1\"", Refused },
-        { $"{LeakingCase}, \"/appliance/stateOnLeaving\": \"disconnected\", \"/work/gaswaysSealed\": true", "\"topic\": \"flue\", \"class\": \"immediatelyDangerous\", \"action\": \"disconnected\"", Given },
-        { "\"/appliance/plateFuel\": \"propane\", \"/appliance/stateOnLeaving\": \"turnedOff\"", "\"subject\": \"/appliance\", \"class\": \"atRisk\", \"action\": \"turnedOff\"", Given },
+        { $"{LeakingCase}, \"/appliance/stateOnLeaving\": \"disconnected\", \"/work/gaswaysSealed\": true", "\"topic\": \"flue\", \"class\": \"immediatelyDangerous\", \"action\": \"disconnected\", \"isolatedAt\": \"applianceValve\"", Given },
+        { "\"/appliance/plateFuel\": \"propane\", \"/appliance/stateOnLeaving\": \"turnedOff\"", "\"subject\": \"/appliance\", \"class\": \"atRisk\", \"action\": \"turnedOff\", \"isolatedAt\": \"applianceValve\"", Given },
     };
 
     [Theory]
@@ -101,14 +101,14 @@ public sealed class ClosingTests
     [MemberData(nameof(Escapes))]
     public void An_escape_is_not_closed_by_switching_the_boiler_off(string escape, string defect)
     {
-        var set = $$"""{{escape}}, "/appliance/stateOnLeaving": "turnedOff", "/defects/-": { {{Given}}, {{defect}}, "action": "disconnected" }""";
+        var set = $$"""{{escape}}, "/appliance/stateOnLeaving": "turnedOff", "/defects/-": { {{Given}}, {{defect}}, "action": "disconnected", "isolatedAt": "applianceValve" }""";
 
         var evaluation = Evaluate($"{{ {set} }}");
         Assert.Equal(OverallOutcome.Unsafe, evaluation.Outcome);
         Assert.Contains(RuleIds.EscapeMadeSafe, evaluation.Closing.BlockedBy);
         Assert.Equal(["/escape/gasIsolated", "/escape/reference"], evaluation.Missing.Where(item => item.NeededBy.Contains(RuleIds.EscapeMadeSafe)).Select(item => item.Pointer).Order(StringComparer.Ordinal));
 
-        var reported = Evaluate($$"""{ {{set}}, "/escape": { "reported": true, "gasIsolated": true, "reference": "E-1" } }""");
+        var reported = Evaluate($$"""{ {{set.Replace("applianceValve", "emergencyControl", StringComparison.Ordinal)}}, "/escape": { "reported": true, "gasIsolated": true, "isolatedAt": "emergencyControl", "reference": "E-1" } }""");
         Assert.Equal(OverallOutcome.Unsafe, reported.Outcome);
         Assert.Empty(reported.Closing.BlockedBy);
     }
@@ -129,10 +129,10 @@ public sealed class ClosingTests
     public static TheoryData<string, string> PutRight => new()
     {
         { ReadAgain, "\"subject\": \"/combustion/readings/2\"" },
-        { ReadAgain, "\"topic\": \"combustion\"" },
+        { ReadAgain, "\"topic\": \"combustion\", \"reexaminedAt\": \"2026-09-14T10:05:00+01:00\"" },
         { Again("\"dropMbar\": 3, \"permittedDropMbar\": 2, \"permittedDropSource\": \"stated\""), "\"subject\": \"/tightnessTests/0\"" },
         { Again("\"dropMbar\": 3, \"pipeworkOnlyMovementMbar\": 0"), "\"subject\": \"/tightnessTests/0\"" },
-        { Again("\"gasSmell\": true"), "\"topic\": \"tightness\"" },
+        { Again("\"gasSmell\": true"), "\"topic\": \"tightness\", \"reexaminedAt\": \"2026-09-14T10:05:00+01:00\"" },
     };
 
     [Theory]

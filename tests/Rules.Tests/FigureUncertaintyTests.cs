@@ -110,7 +110,7 @@ public sealed class FigureUncertaintyTests
     public void Being_unsure_of_many_readings_is_no_dangerous_situation()
     {
         var evaluation = RuleSet.Engine.Evaluate(Example((Accuracies,
-            """[{"quantity":"beforePpm","absolute":20},{"quantity":"runningPeakPpm","absolute":20},{"quantity":"afterPpm","absolute":20},{"quantity":"co2Percent","absolute":0.5}]""")));
+            """[{"quantity":"beforePpm","absolute":20},{"quantity":"runningPeakPpm","absolute":20},{"quantity":"afterPpm","absolute":20},{"quantity":"co2Percent","absolute":1}]""")));
 
         Assert.True(evaluation.Findings.Count(finding => finding.Outcome == Outcome.Advisory) >= 4);
         Assert.DoesNotContain(evaluation.Findings, finding => finding.RuleId == RuleIds.AdvisoriesTogether && finding.Outcome == Outcome.Advisory);

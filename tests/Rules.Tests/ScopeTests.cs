@@ -74,9 +74,12 @@ public sealed class ScopeTests
         }
     }
 
-    /// <summary>A record on which nobody got in: what differs by the gas is asked by name, and no limit of any gas is shown as met.</summary>
+    /// <summary>
+    /// A record on which nobody got in: it is asked what was tried and left, and not for the gas; a danger that it states is one all the same.
+    /// No limit of any gas is shown as met: each rule that differs by the gas asks for it where a visit owes what the rule looks at.
+    /// </summary>
     [Fact]
-    public void A_visit_without_access_and_fuel_is_asked_for_it()
+    public void A_visit_without_access_is_not_asked_for_the_fuel_and_meets_no_limit_of_any()
     {
         var record = RuleSet.Read("""
             {
@@ -87,8 +90,14 @@ public sealed class ScopeTests
         var evaluation = RuleSet.Engine.Evaluate(record);
 
         string[] hanging = ["category-covers-appliance", "inlet-pressure-loss", "lpg-below-ground", "meter-operating-pressure", "meter-standing-pressure", "plate-fuel"];
-        Assert.All(hanging, id => Assert.Equal(Outcome.Missing, Assert.Single(evaluation.Findings, finding => finding.RuleId == id).Outcome));
-        Assert.Contains(evaluation.Missing, missing => missing.Pointer == "/appliance/fuel");
+        Assert.All(hanging, id => Assert.Equal(Outcome.NotApplicable, Assert.Single(evaluation.Findings, finding => finding.RuleId == id).Outcome));
+        Assert.DoesNotContain(evaluation.Missing, missing => missing.Pointer == "/appliance/fuel");
+        Assert.All(["/work/tried", "/work/leftBehind"], pointer => Assert.Contains(evaluation.Missing, missing => missing.Pointer == pointer));
+        Assert.False(evaluation.Closing.Allowed);
+
+        // A rule alone is one without duties: whatever it asks for is owed.
+        Assert.All(hanging, id => Assert.Equal(Outcome.Missing, Assert.Single(RuleSet.EngineOf(id).Evaluate(record).Findings, finding => finding.RuleId == id).Outcome));
+        Assert.Contains(hanging, id => RuleSet.EngineOf(id).Evaluate(record).Missing.Any(missing => missing.Pointer == "/appliance/fuel"));
         Assert.Equal(Outcome.Unsafe, Assert.Single(evaluation.Findings, finding => finding.RuleId == "regulator-seal").Outcome);
         Assert.DoesNotContain(evaluation.Findings, IsAFailedRule);
     }

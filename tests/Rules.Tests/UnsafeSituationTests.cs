@@ -7,7 +7,16 @@ public sealed class UnsafeSituationTests
 {
     private const string Documented = """
         "description": "products in the room", "location": "kitchen", "topic": "flue", "cause": "wear", "mechanism": "other", "permission": "given",
-        "userToldNotToUse": true, "labelled": true, "noticeNumber": "N-31", "copyLeft": true, "userSigned": true, "notifiedOn": "2026-09-14"
+        "userToldNotToUse": true, "labelled": true, "noticeNumber": "N-31", "copyLeft": true, "userSigned": true, "notifiedOn": "2026-09-14",
+        "told": ["responsiblePerson", "owner"]
+        """;
+
+    private const string LookedAtAgain = """
+        "reexaminedAt": "2026-09-14T10:15:00+01:00",
+        """;
+
+    private const string ShutAtTheBoiler = """
+        "isolatedAt": "applianceValve",
         """;
 
     [Fact]
@@ -25,18 +34,23 @@ public sealed class UnsafeSituationTests
     }
 
     [Theory]
-    [InlineData("rectified", "inUse", true)]
-    [InlineData("disconnected", "disconnected", true)]
-    [InlineData("turnedOff", "turnedOff", false)]
-    [InlineData("none", "inUse", false)]
-    public void Immediately_dangerous_stays_unsafe_and_closes_only_when_dealt_with(string action, string state, bool closes)
+    [InlineData("rectified", LookedAtAgain, "inUse", "")]
+    [InlineData("rectified", "", "inUse", RuleIds.RectifiedReexamined)]
+    [InlineData("disconnected", ShutAtTheBoiler, "disconnected", "")]
+    [InlineData("disconnected", "", "disconnected", RuleIds.DangerIsolated)]
+    [InlineData("turnedOff", ShutAtTheBoiler, "turnedOff", RuleIds.DefectMadeSafe)]
+    [InlineData("none", "", "inUse", $"{RuleIds.DefectMadeSafe} {RuleIds.ImmediatelyDangerousRecorded} {RuleIds.UnsafeLeftInUse}")]
+    public void Immediately_dangerous_stays_unsafe_and_closes_only_when_dealt_with(string action, string shown, string state, string heldBy)
     {
         var evaluation = Evaluate($$"""
-            { "/appliance/stateOnLeaving": "{{state}}", "/work/gaswaysSealed": true, "/defects/-": { "class": "immediatelyDangerous", "action": "{{action}}", {{Documented}} } }
+            {
+              "/appliance/stateOnLeaving": "{{state}}", "/work/gaswaysSealed": true,
+              "/defects/-": { "class": "immediatelyDangerous", "action": "{{action}}", {{shown}} {{Documented}} }
+            }
             """);
 
         Assert.Equal(OverallOutcome.Unsafe, evaluation.Outcome);
-        Assert.Equal((closes, evaluation.Closing.BlockedBy), (evaluation.Closing.Allowed, evaluation.Closing.BlockedBy));
+        Assert.Equal((heldBy.Length == 0, heldBy), (evaluation.Closing.Allowed, string.Join(' ', evaluation.Closing.BlockedBy)));
     }
 
     [Theory]
