@@ -51,18 +51,8 @@ internal static class Examination
         return its is not null && its.CalibratedOn <= one.AsOf && (its.CalibrationDueOn ?? its.CalibratedOn?.AddMonths((int)one.Limit("calibration-months")!.Max!)) >= one.AsOf;
     }
 
-    /// <summary>Opinion on a measurement that is absent, at its place.</summary>
-    public static Opinion NotMeasured(Case one, string at, bool isOtherThere, bool isPartThere)
-    {
-        if (HasReason(one) && BurnIsRight(one) == true)
-            return Say.NotApplicable(at);
-        return isOtherThere && !isPartThere ? Say.Advisory(at) : Say.Missing(at);
-    }
-
-    /// <summary>A pressure that is absent: to be asked for where others were measured, and where the heat input alone is not right ("or, where necessary, both").</summary>
-    public static Opinion PressureNotMeasured(Case one, string at) => NotMeasured(
-        one, at, RateIsRight(one) == true,
-        one.Record.GasSupply is { } supply && (supply.MeterStandingMbar ?? supply.MeterOperatingMbar ?? supply.ApplianceInletMbar ?? supply.BurnerMbar) is not null);
+    /// <summary>Opinion on a measurement that is absent, at its place: whatever else was examined, it is missing, save where the law has the analysis stand in.</summary>
+    public static Opinion NotMeasured(Case one, string at) => MayAnalysisStandIn(one) ? Say.NotApplicable(at) : Say.Missing(at);
 
     /// <summary>
     /// Measured heat input in kW on the basis asked for. A volume of more than a commercial meter's, or a calorific value that no fuel gas
