@@ -17,11 +17,12 @@ internal static class Examination
         && HeatInputOpinions.IsProperlyTimed(one) == true;
 
     /// <summary>
-    /// Combustion in place of both, regulation 26(9)(ca): a reason of the table for each, which nothing on record contradicts, and an
-    /// analysis that shows something.
+    /// Combustion in place of both, regulation 26(9)(ca): neither was examined, a reason of the table for each, which nothing on record
+    /// contradicts, and an analysis that shows something.
     /// </summary>
     public static bool MayAnalysisStandIn(Case one) =>
-        !ReasonTable.InForce.Never.Any(ban => ban.Jurisdiction == one.Record.Jurisdiction || one.AsOf < ban.Before)
+        !PressureExamined(one) && !HeatInputExamined(one)
+        && !ReasonTable.InForce.Never.Any(ban => ban.Jurisdiction == one.Record.Jurisdiction || one.AsOf < ban.Before)
         && HasReason(one) && IsAnalysisGood(one);
 
     private static bool HasReasonFor(Case one, string member) => one.Record.Work?.NotDone?.Any(said => said.What == member

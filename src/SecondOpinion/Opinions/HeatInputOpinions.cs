@@ -81,8 +81,6 @@ internal static class HeatInputOpinions
     private static Opinion Examined(Case one)
     {
         const string At = "/gasSupply";
-        if (Examination.PressureExamined(one) || Examination.HeatInputExamined(one))
-            return Pass(At);
-        return Examination.MayAnalysisStandIn(one) ? Pass(At) : Missing(At);
+        return Examination.PressureExamined(one) || Examination.HeatInputExamined(one) || Examination.MayAnalysisStandIn(one) ? Pass(At) : Missing(At);
     }
 }
