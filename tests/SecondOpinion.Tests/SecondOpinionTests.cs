@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json.Nodes;
+using Findings;
 using Records;
 using Records.Reading;
 using SecondOpinion.Opinions;
@@ -108,6 +109,24 @@ public sealed class SecondOpinionTests(JudgedRecords judged, ITestOutputHelper o
             output.WriteLine($"{kind}: {string.Join(", ", counts)}");
             Assert.All(counts, count => Assert.True(count >= 5, $"{kind}: {count}"));
         }
+    }
+
+    /// <summary>Each of these answers turns on several members of one defect, and is compared in enough records.</summary>
+    [Fact]
+    public void What_was_done_about_a_defect_gets_each_of_its_answers_in_many_records()
+    {
+        string[] rules = ["danger-isolated", "defect-notified", "rectified-reexamined"];
+        var answers = Enumerable.Range(0, 8_000).Select(number => new Case(RecordGenerator.Make(number).Record, [], []))
+            .SelectMany(one => rules.SelectMany(rule => OpinionTable.All[rule](one).Where(opinion => opinion.Subject.StartsWith("/defects/", StringComparison.Ordinal)).Select(opinion => (rule, opinion.Outcome))))
+            .CountBy(answer => answer).ToDictionary();
+        output.WriteLine(string.Join(", ", answers));
+        (string, Outcome)[] wanted =
+        [
+            ("danger-isolated", Outcome.Pass), ("danger-isolated", Outcome.Missing),
+            ("defect-notified", Outcome.Pass), ("defect-notified", Outcome.Advisory), ("defect-notified", Outcome.Missing),
+            ("rectified-reexamined", Outcome.Pass), ("rectified-reexamined", Outcome.Missing), ("rectified-reexamined", Outcome.NotApplicable),
+        ];
+        Assert.All(wanted, answer => Assert.True(answers.GetValueOrDefault(answer) >= 20, $"{answer}: {answers.GetValueOrDefault(answer)}"));
     }
 
     [Fact]

@@ -19,6 +19,7 @@ internal static class ElectricalOpinions
         ("main-bonding", Of((_, wiring) => Yes(wiring.MainBonding))),
         ("polarity", Of((_, wiring) => Yes(wiring.PolarityOk, no: Outcome.Unsafe))),
         ("safe-isolation", c => If(c.IsServiced(), () => Of((_, wiring) => Yes(wiring.IsolatedSafely))(c))),
+        ("temporary-bond", c => On("/electrical/temporaryBondUsed", Agrees(c.Record.Electrical?.TemporaryBondUsed == true))),
     ];
 
     private static Func<Case, IEnumerable<Opinion>> Of(Func<Case, Electrical, Outcome> judge) =>

@@ -17,11 +17,12 @@ internal static class Examination
         && HeatInputOpinions.IsProperlyTimed(one) == true;
 
     /// <summary>
-    /// Combustion in place of both, regulation 26(9)(ca): a reason of the table for each, which nothing on record contradicts, and an
-    /// analysis that shows something.
+    /// Combustion in place of both, regulation 26(9)(ca): neither was examined, a reason of the table for each, which nothing on record
+    /// contradicts, and an analysis that shows something.
     /// </summary>
     public static bool MayAnalysisStandIn(Case one) =>
-        !ReasonTable.InForce.Never.Any(ban => ban.Jurisdiction == one.Record.Jurisdiction || one.AsOf < ban.Before)
+        !PressureExamined(one) && !HeatInputExamined(one)
+        && !ReasonTable.InForce.Never.Any(ban => ban.Jurisdiction == one.Record.Jurisdiction || one.AsOf < ban.Before)
         && HasReason(one) && IsAnalysisGood(one);
 
     private static bool HasReasonFor(Case one, string member) => one.Record.Work?.NotDone?.Any(said => said.What == member
@@ -51,18 +52,8 @@ internal static class Examination
         return its is not null && its.CalibratedOn <= one.AsOf && (its.CalibrationDueOn ?? its.CalibratedOn?.AddMonths((int)one.Limit("calibration-months")!.Max!)) >= one.AsOf;
     }
 
-    /// <summary>Opinion on a measurement that is absent, at its place.</summary>
-    public static Opinion NotMeasured(Case one, string at, bool isOtherThere, bool isPartThere)
-    {
-        if (HasReason(one) && BurnIsRight(one) == true)
-            return Say.NotApplicable(at);
-        return isOtherThere && !isPartThere ? Say.Advisory(at) : Say.Missing(at);
-    }
-
-    /// <summary>A pressure that is absent: to be asked for where others were measured, and where the heat input alone is not right ("or, where necessary, both").</summary>
-    public static Opinion PressureNotMeasured(Case one, string at) => NotMeasured(
-        one, at, RateIsRight(one) == true,
-        one.Record.GasSupply is { } supply && (supply.MeterStandingMbar ?? supply.MeterOperatingMbar ?? supply.ApplianceInletMbar ?? supply.BurnerMbar) is not null);
+    /// <summary>Opinion on a measurement that is absent, at its place: whatever else was examined, it is missing, save where the law has the analysis stand in.</summary>
+    public static Opinion NotMeasured(Case one, string at) => MayAnalysisStandIn(one) ? Say.NotApplicable(at) : Say.Missing(at);
 
     /// <summary>
     /// Measured heat input in kW on the basis asked for. A volume of more than a commercial meter's, or a calorific value that no fuel gas

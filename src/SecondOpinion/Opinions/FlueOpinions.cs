@@ -49,9 +49,7 @@ internal static class FlueOpinions
         return (one.Record.Appliance.CasePressure, flue) switch
         {
             (_, { CaseSealOk: false }) => Dangerous(Flue),
-            (null, _) => Missing(Flue),
-            (_, not { CaseSealChecked: true, CaseSealOk: true }) => AtRisk(Flue),
-            (_, { CaseSealMethod: null }) => Missing(Flue),
+            (null, _) or (_, not { CaseSealChecked: true, CaseSealOk: true, CaseSealMethod: not null }) => Missing(Flue),
             (_, { CaseSealMethod: CaseSealMethod.Other }) => Advisory(Flue),
             _ => Pass(Flue),
         };

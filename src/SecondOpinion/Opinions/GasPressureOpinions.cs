@@ -35,7 +35,7 @@ internal static class GasPressureOpinions
     private static Opinion InletPressure(Case one)
     {
         if (one.Record.GasSupply?.ApplianceInletMbar is not { } inlet)
-            return Examination.PressureNotMeasured(one, Inlet);
+            return Examination.NotMeasured(one, Inlet);
         if (one.Record.Appliance.Fuel is not { } fuel)
             return Missing(Inlet);
         var (least, most, lowest, highest) = fuel switch
@@ -72,7 +72,7 @@ internal static class GasPressureOpinions
         if (!isNatural && supply?.MeterKind is null)
             return Missing();
         if (supply?.MeterOperatingMbar is not { } meter || supply.ApplianceInletMbar is not { } inlet)
-            return Examination.PressureNotMeasured(one, Inlet);
+            return Examination.NotMeasured(one, Inlet);
         var (loss, most) = (meter - inlet, isNatural ? 1 : 2.5m);
         var uncertainty = double.Hypot(
             Sureness.OfGauge(one, "meterOperatingMbar", meter) ?? double.NaN, Sureness.OfGauge(one, "applianceInletMbar", inlet) ?? double.NaN);
@@ -88,7 +88,7 @@ internal static class GasPressureOpinions
         if (fuel != Fuel.NaturalGas)
             return NotApplicable();
         if (supply?.MeterOperatingMbar is not { } pressure)
-            return Examination.PressureNotMeasured(one, At);
+            return Examination.NotMeasured(one, At);
         if (pressure is < 18.5m or > 23)
             return Examination.BurnIsRight(one) == false ? AtRisk(At) : Advisory(At);
         return Yes(supply.OthersAtHalfLoad, Advisory(At)).IfSure(Sureness.OfGauge(one, "meterOperatingMbar", pressure), pressure, 18.5m, 23);
@@ -102,7 +102,7 @@ internal static class GasPressureOpinions
             return Missing();
         var supply = one.Record.GasSupply;
         if (supply?.MeterStandingMbar is not { } standing)
-            return fuel == Fuel.NaturalGas ? Examination.PressureNotMeasured(one, At) : NotApplicable();
+            return fuel == Fuel.NaturalGas ? Examination.NotMeasured(one, At) : NotApplicable();
         var most = fuel switch { Fuel.NaturalGas => 25, Fuel.Propane => 45, _ => 35 };
         if (standing > most)
             return fuel == Fuel.NaturalGas && standing > 30 ? AtRisk(At) : Advisory(At);

@@ -17,14 +17,11 @@ internal static class HeatInputOpinions
         ("pressure-or-heat-input-examined", one => [Examined(one)]),
     ];
 
-    private static Opinion NotTimed(Case one, string at) =>
-        Examination.NotMeasured(one, at, Examination.PressureExamined(one), isPartThere: false);
-
     private static Opinion CalorificValue(Case one)
     {
         const string At = "/gasSupply/rate/calorificValueMjPerM3";
         if (one.Record.GasSupply?.Rate is not { } rate)
-            return NotTimed(one, At);
+            return Examination.NotMeasured(one, At);
         return (one.Record.Appliance.Fuel, rate.CalorificValueMjPerM3) switch
         {
             (null, _) or (_, null) => Missing(At),
@@ -51,7 +48,7 @@ internal static class HeatInputOpinions
     private static Opinion Measurement(Case one)
     {
         if (one.Record.GasSupply?.Rate is null)
-            return NotTimed(one, Rate);
+            return Examination.NotMeasured(one, Rate);
         var demands = Demands(one);
         return demands.Contains(null) ? Missing(Rate) : demands.Contains(false) ? Advisory(Rate) : Pass(Rate);
     }
@@ -59,7 +56,7 @@ internal static class HeatInputOpinions
     private static Opinion HeatInput(Case one)
     {
         if (one.Record.GasSupply?.Rate is null || IsProperlyTimed(one) == false)
-            return NotTimed(one, Rate);
+            return Examination.NotMeasured(one, Rate);
         if (!Examination.HeatInputExamined(one) || Examination.DeviationPercent(one) is not { } deviation)
             return Missing(Rate);
         return deviation switch
@@ -84,8 +81,6 @@ internal static class HeatInputOpinions
     private static Opinion Examined(Case one)
     {
         const string At = "/gasSupply";
-        if (Examination.PressureExamined(one) || Examination.HeatInputExamined(one))
-            return Pass(At);
-        return Examination.MayAnalysisStandIn(one) ? Pass(At) : Missing(At);
+        return Examination.PressureExamined(one) || Examination.HeatInputExamined(one) || Examination.MayAnalysisStandIn(one) ? Pass(At) : Missing(At);
     }
 }

@@ -10,6 +10,9 @@ internal static class UnsafeSituationOpinions
     [
         ("altered-since-last-visit", c => On("/premises/alteredSinceLastVisit", c.Record.Premises?.AlteredSinceLastVisit is { } altered ? Pass(!altered) : Outcome.Missing)),
         ("at-risk-recorded", Defects(AtRisk)),
+        ("danger-isolated", Defects((_, defect) => IsDangerous(defect) && defect.Action is DefectAction.TurnedOff or DefectAction.Disconnected
+            ? Agrees(defect.IsolatedAt is not (null or IsolationPoint.NotIsolated))
+            : null)),
         ("defect-classed", Defects((_, defect) => Classed(defect))),
         ("defect-described", Defects((_, defect) => Given(defect.Description) ? Pass(Given(defect.Location)) : Outcome.Missing)),
         ("defect-labelled", Standing(defect => Pass(defect.Labelled == true))),
@@ -26,6 +29,7 @@ internal static class UnsafeSituationOpinions
         })(c))),
         ("notice-copy-left", Standing(defect => Pass(defect.CopyLeft == true))),
         ("notice-signed", Standing(defect => Pass(defect.UserSigned == true || defect.Permission == Consent.NobodyPresent))),
+        ("rectified-reexamined", Defects((c, defect) => IsDangerous(defect) && defect.Action == DefectAction.Rectified ? Reexamined(c, defect) : null)),
         ("report-decided", Since(2013, 10, 1, Defects(ReportDecided))),
         ("report-in-time", Since(2013, 10, 1, Defects(ReportInTime))),
         ("state-on-leaving-recorded", c => On("/appliance/stateOnLeaving", c.Record.Appliance.StateOnLeaving is null ? Outcome.Missing : Outcome.Pass)),
@@ -69,11 +73,33 @@ internal static class UnsafeSituationOpinions
         };
     }
 
-    private static Outcome? Notified(Case c, Defect defect) => defect switch
+    // Regulations 26(9) and 34(3): the responsible person and, if different, the owner; where neither can be had, whoever's gas it is. In let
+    // premises they differ, and where nobody wrote whose the premises are they may.
+    private static Outcome? Notified(Case c, Defect defect)
     {
-        { NotifiedOn: { } told } => Pass(told <= c.Day()),
-        _ => Given(defect.ReportedTo) ? Outcome.Pass : Outcome.Missing,
-    };
+        if (defect.Told is not { } told)
+            return Outcome.Missing;
+        var isOwner = told.Any(one => one is ToldParty.Owner or ToldParty.LandlordOrAgent);
+        var isResponsible = told.Any(one => one is ToldParty.ResponsiblePerson or ToldParty.OtherOccupiers);
+        if (!isOwner && !isResponsible)
+            return Agrees(told.Any(one => one is ToldParty.Transporter or ToldParty.Supplier));
+        return !isOwner && c.IsLet() != false ? Outcome.Missing : Pass(!(defect.NotifiedOn > c.Day()));
+    }
+
+    // A good tightness test or a good reading is the examination itself, if the reading has a time that shows that it came later.
+    private static Outcome? Reexamined(Case c, Defect defect)
+    {
+        if (defect.ReexaminedAt is { Value: var again })
+            return Agrees(again <= c.Record.FinishedAt.Value && !(again < c.Record.StartedAt?.Value));
+        if (defect.Subject is not { } subject)
+            return Outcome.Missing;
+        if (Pages.IsWithin(subject, "/tightnessTests"))
+            return Outcome.NotApplicable;
+        var reading = (c.Record.Combustion?.Readings ?? []).Index().FirstOrDefault(one => $"/combustion/readings/{one.Index}" == subject).Item;
+        return reading?.TakenAt is null ? Outcome.Missing : Outcome.NotApplicable;
+    }
+
+    private static bool IsDangerous(Defect defect) => defect.Class is DefectClass.AtRisk or DefectClass.ImmediatelyDangerous;
 
     // Whoever was refused did nothing; of what was put right, and of what endangers nobody, permission is not asked.
     private static Outcome? Permission(Defect defect) => defect switch

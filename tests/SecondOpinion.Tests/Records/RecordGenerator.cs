@@ -69,6 +69,7 @@ internal static class RecordGenerator
             draft.Apply("/previousVisit", null);
 
         LayPartAndGap(draft, new Dice(unchecked(65_537 + (number * 13))));
+        LayDefect(draft, new Dice(unchecked(90_001 + (number * 17))));
         var work = new Dice(unchecked(40_487 + (number * 11)));
         if (work.Chance(0.4))
             Bases.LayWorkUpon(draft, work);
@@ -101,6 +102,18 @@ internal static class RecordGenerator
 
         foreach (var member in Leaves.Where(leaf => leaf.Pattern is "/makerLimits/electrodeGapMmMin" or "/makerLimits/electrodeGapMmMax" or "/burner/electrodeGapMm"))
             ChangeLeaf(draft, member, dice);
+    }
+
+    /// <summary>A dangerous defect of which something was done: chance seldom draws its class, its action, its subject and its times together.</summary>
+    private static void LayDefect(Draft draft, Dice dice)
+    {
+        if (!dice.Chance(0.15))
+            return;
+
+        var defect = Item(Lists.Single(list => list.Pattern == "/defects"), draft.Day, dice);
+        defect["class"] = dice.OneOf(["atRisk", "immediatelyDangerous"]);
+        defect["action"] = dice.OneOf(["rectified", "rectified", "turnedOff", "disconnected"]);
+        draft.Apply(Invariant($"/defects/{(draft.At("/defects") as JsonArray)?.Count ?? 0}"), defect);
     }
 
     private static void Change(Draft draft, Dice dice)
