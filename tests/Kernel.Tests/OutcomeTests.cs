@@ -1,3 +1,4 @@
+using System.Text.Json.Nodes;
 using Findings;
 
 namespace Kernel.Tests;
@@ -34,24 +35,43 @@ public sealed class OutcomeTests
         Assert.True(decided.Closing.Allowed);
     }
 
-    [Fact]
-    public void A_dangerous_boiler_that_was_made_safe_may_be_closed_and_stays_unsafe()
+    /// <summary>Where a danger was isolated and who was told of it are owed; free text settles neither.</summary>
+    [Theory]
+    [InlineData("isolatedAt", "danger-isolated")]
+    [InlineData("told", "defect-notified")]
+    public void A_dangerous_boiler_without_place_or_people_stays_open(string member, string asking)
     {
         var evaluation = Samples.Engine.Evaluate(Samples.Changed(json =>
         {
-            json["combustion"]!["readings"]![0]!["coPpm"] = 900;
-            json["appliance"]!["stateOnLeaving"] = "turnedOff";
-            json["safetyDevices"] = null;
-            json["defects"] = System.Text.Json.Nodes.JsonNode.Parse("""
-                [{ "description": "ratio too high", "location": "kitchen", "topic": "combustion", "class": "atRisk", "action": "turnedOff",
-                   "permission": "given", "userToldNotToUse": true, "labelled": true, "noticeNumber": "W-1", "copyLeft": true, "userSigned": true,
-                   "cause": "wear", "mechanism": "incompleteCombustion", "reportedTo": "responsible person", "notifiedOn": "2026-09-14",
-                   "reportable": { "decision": "no", "reason": "wear" } }]
-                """);
+            MakeSafe(json);
+            json["defects"]![0]!.AsObject().Remove(member);
+            json["defects"]![0]!["reportedTo"] = "responsible person and owner, isolated at the appliance valve";
         }));
+        Assert.Equal(OverallOutcome.Unsafe, evaluation.Outcome);
+        Assert.Equal([asking], evaluation.Closing.BlockedBy);
+        Assert.False(evaluation.Closing.Allowed);
+    }
+
+    [Fact]
+    public void A_dangerous_boiler_that_was_made_safe_may_be_closed_and_stays_unsafe()
+    {
+        var evaluation = Samples.Engine.Evaluate(Samples.Changed(MakeSafe));
         Assert.Equal(OverallOutcome.Unsafe, evaluation.Outcome);
         Assert.Empty(evaluation.Closing.BlockedBy);
         Assert.True(evaluation.Closing.Allowed);
-        Assert.NotEmpty(evaluation.Missing);
+        Assert.Equal(DutyState.Deferred, Assert.Single(evaluation.Duties, duty => duty.Kind == "safetyDevices").State);
+    }
+
+    private static void MakeSafe(JsonNode json)
+    {
+        json["combustion"]!["readings"]![0]!["coPpm"] = 900;
+        json["appliance"]!["stateOnLeaving"] = "turnedOff";
+        json["safetyDevices"] = null;
+        json["defects"] = JsonNode.Parse("""
+            [{ "description": "ratio too high", "location": "kitchen", "topic": "combustion", "class": "atRisk", "action": "turnedOff",
+               "permission": "given", "userToldNotToUse": true, "labelled": true, "noticeNumber": "W-1", "copyLeft": true, "userSigned": true,
+               "cause": "wear", "mechanism": "incompleteCombustion", "isolatedAt": "applianceValve", "told": ["responsiblePerson", "owner"], "notifiedOn": "2026-09-14",
+               "reportable": { "decision": "no", "reason": "wear" } }]
+            """);
     }
 }
