@@ -37,6 +37,10 @@ public sealed class DisturbedGasJointProvedRule : ComplianceRule<DisturbedJoint>
 
     private static Verdict BehindTheValve(DisturbedJoint joint, Visit visit, Look look)
     {
+        var isTested = (visit.TestsAfterWork ?? []).Aggregate((bool?)false, (proved, test) => proved | TightnessProof.ShowsTight(test.Pointer, visit, []));
+        if (isTested == false && joint.LeakChecked != true)
+            return Unproved(joint, look);
+
         // A joint that nobody placed may lie above the valve that was shut.
         if (joint.Place is not (null or JointPlace.Other) && joint is not { LeakChecked: true, BurnerAlight: true } && visit.ApplianceValveIsLeftShut())
         {
@@ -46,9 +50,6 @@ public sealed class DisturbedGasJointProvedRule : ComplianceRule<DisturbedJoint>
                 .Warn(Cautions.EscapingGas).Advise("Leak-check the joint with the burner alight before the boiler is used again.");
         }
 
-        var isTested = (visit.TestsAfterWork ?? []).Aggregate((bool?)false, (proved, test) => proved | TightnessProof.ShowsTight(test.Pointer, visit, []));
-        if (isTested == false && joint.LeakChecked != true)
-            return Unproved(joint, look);
         if (look.Lacks(joint.LeakChecked, out var isChecked) | look.Lacks(joint.BurnerAlight, out var alight))
             return look.Missing($"no tightness test can see the joint at the {joint.Place}, since the gas valve is shut; it needs a leak check with the burner alight");
 

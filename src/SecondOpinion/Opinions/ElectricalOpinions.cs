@@ -19,8 +19,12 @@ internal static class ElectricalOpinions
         ("main-bonding", Of((_, wiring) => Yes(wiring.MainBonding))),
         ("polarity", Of((_, wiring) => Yes(wiring.PolarityOk, no: Outcome.Unsafe))),
         ("safe-isolation", c => If(c.IsServiced(), () => Of((_, wiring) => Yes(wiring.IsolatedSafely))(c))),
-        ("temporary-bond", c => On("/electrical/temporaryBondUsed", Agrees(c.Record.Electrical?.TemporaryBondUsed == true))),
+        ("temporary-bond", c => If(c.Record.Electrical?.TemporaryBondUsed is not null || PartedAPipe(c), "/electrical/temporaryBondUsed",
+            () => Agrees(c.Record.Electrical?.TemporaryBondUsed == true))),
     ];
+
+    private static bool PartedAPipe(Case c) => c.Record.Work?.Kind is WorkKind.MeterWork or WorkKind.Pipework or WorkKind.Removal
+        || c.Record.PartsFitted?.Any(part => part.Kind is PartKind.Meter or PartKind.Pipework) == true;
 
     private static Func<Case, IEnumerable<Opinion>> Of(Func<Case, Electrical, Outcome> judge) =>
         c => On("/electrical", judge(c, c.Record.Electrical ?? new Electrical()));

@@ -114,7 +114,7 @@ internal static class JointsOpinions
                 (true, true) => Pass(at),
                 (false, _) when Tightness.IsProvedTight(one) == false => AtRisk(at),
                 // Nobody can light it, and no gas comes to the joint until somebody may.
-                _ when IsShutOff(one) => Advisory(at),
+                _ when IsShutOff(one) && joint.Place is not (null or JointPlace.Other) => Advisory(at),
                 _ => Missing(at),
             };
         }
@@ -128,10 +128,13 @@ internal static class JointsOpinions
         };
     }
 
-    /// <summary>Disconnected, or left off and isolated at its valve.</summary>
+    /// <summary>Disconnected, or left off with its outlets sealed or the gas isolated at its valve or before it.</summary>
     private static bool IsShutOff(Case one) => one.Record.Appliance.StateOnLeaving == StateOnLeaving.Disconnected
-        || (one.IsLeftOff() && (one.Record.Escape?.IsolatedAt == IsolationPoint.ApplianceValve
-            || one.Record.Defects?.Any(defect => defect.IsolatedAt == IsolationPoint.ApplianceValve) == true));
+        || (one.IsLeftOff() && (one.Record.Work?.GaswaysSealed == true || one.Record.Escape?.GasIsolated == true || ShutsGas(one.Record.Escape?.IsolatedAt)
+            || one.Record.Defects?.Any(defect => ShutsGas(defect.IsolatedAt)) == true));
+
+    private static bool ShutsGas(IsolationPoint? point) =>
+        point is IsolationPoint.ApplianceValve or IsolationPoint.PipeSection or IsolationPoint.EmergencyControl or IsolationPoint.Meter;
 
     /// <summary>Opening the chamber of a condensing boiler opens its gas pipe; connecting a boiler makes a gas joint, whatever boiler it is.</summary>
     private static Opinion GasJointListed(Case one)
