@@ -37,7 +37,8 @@ public sealed class PressureOrHeatInputExaminedRule : VisitRule
         }
 
         if (visit.WhyNeither() is { } reason)
-            return look.Pass($"combustion was examined in place of operating pressure and heat input: {reason}");
+            return look.Advisory($"combustion was examined in place of operating pressure and heat input: {reason}")
+                .Advise("Have a test point or the meter made good, so that pressure or heat input can be examined at the next visit.");
 
         // Free text decides nothing, and no reason helps at commissioning or beside an analysis that is not good.
         List<string> asked = ["/gasSupply/applianceInletMbar", "/gasSupply/rate"];

@@ -81,6 +81,7 @@ internal static class HeatInputOpinions
     private static Opinion Examined(Case one)
     {
         const string At = "/gasSupply";
-        return Examination.PressureExamined(one) || Examination.HeatInputExamined(one) || Examination.MayAnalysisStandIn(one) ? Pass(At) : Missing(At);
+        // What stands in by a reason is never better than an advisory (duties, section 3).
+        return Examination.PressureExamined(one) || Examination.HeatInputExamined(one) ? Pass(At) : Examination.MayAnalysisStandIn(one) ? Advisory(At) : Missing(At);
     }
 }

@@ -120,7 +120,7 @@ internal static class JointsOpinions
         }
 
         var isCapped = one.IsLeftOff() && joint.Place is JointPlace.IsolationValve or JointPlace.Pipework;
-        return (isCapped && Tightness.IsPipeProvedTight(one) == true ? true : Tightness.IsInletProvedTight(one)) switch
+        return (isCapped ? Tightness.IsPipeProvedTight(one) | Tightness.IsInletProvedTight(one) : Tightness.IsInletProvedTight(one)) switch
         {
             true => Pass(at),
             null => Missing(at),
