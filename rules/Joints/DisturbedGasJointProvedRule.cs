@@ -41,8 +41,8 @@ public sealed class DisturbedGasJointProvedRule : ComplianceRule<DisturbedJoint>
         if (isTested == false && joint.LeakChecked != true)
             return Unproved(joint, look);
 
-        // A joint that nobody placed may lie above the valve that was shut.
-        if (joint.Place is not (null or JointPlace.Other) && joint is not { LeakChecked: true, BurnerAlight: true } && visit.ApplianceValveIsLeftShut())
+        // A joint that nobody placed may lie above the valve that was shut; and while it is not known what a test showed, it may have shown a leak.
+        if (joint.Place is not (null or JointPlace.Other) && (isTested is not null || joint.LeakChecked == true) && joint is not { LeakChecked: true, BurnerAlight: true } && visit.ApplianceValveIsLeftShut())
         {
             look.Note(visit.Record.Appliance.StateOnLeaving);
             look.Note(joint.LeakChecked);

@@ -114,7 +114,7 @@ internal static class JointsOpinions
                 (true, true) => Pass(at),
                 (false, _) when Tightness.IsProvedTight(one) == false => AtRisk(at),
                 // Nobody can light it, and no gas comes to the joint until somebody may.
-                _ when IsShutOff(one) && joint.Place is not (null or JointPlace.Other) => Advisory(at),
+                _ when IsShutOff(one) && joint.Place is not (null or JointPlace.Other) && (isChecked || Tightness.IsProvedTight(one) is not null) => Advisory(at),
                 _ => Missing(at),
             };
         }
