@@ -1,6 +1,10 @@
+using System.Text.Json.Serialization;
+using Wire;
+
 namespace Findings;
 
 /// <summary>What the silence of a record weighs.</summary>
+[JsonConverter(typeof(WireEnumConverter<Weight>))]
 public enum Weight
 {
     /// <summary>Good practice of this job: the record is advisory for it, and closing does not wait.</summary>
@@ -11,6 +15,7 @@ public enum Weight
 }
 
 /// <summary>How far a record shows that a duty was done.</summary>
+[JsonConverter(typeof(WireEnumConverter<DutyState>))]
 public enum DutyState
 {
     /// <summary>Everything that it asks for is shown.</summary>

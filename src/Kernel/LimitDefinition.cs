@@ -74,6 +74,9 @@ public sealed class LimitDefinition
     /// <summary>True where an override is looser than the limit that it replaces.</summary>
     public bool? Loosens { get; init; }
 
+    /// <summary>The limit in words, where numbers do not say all of it: that the deployer has loosened it, and why.</summary>
+    public string? Text => Loosens == true ? $"loosened by the deployer: {Why} ({Who})" : null;
+
     /// <summary>Is it a line of a table by installation volume?</summary>
     [JsonIgnore]
     public bool IsBand => VolumeAboveM3 is not null || VolumeUpToM3 is not null;
@@ -111,7 +114,7 @@ public sealed class LimitDefinition
         Min = Min,
         Max = Max,
         MaxExcluded = MaxExcluded,
-        Text = Loosens == true ? $"loosened by the deployer: {Why} ({Who})" : null,
+        Text = Text,
         Unit = Unit,
         Origin = Origin,
         Source = Verified ? Source : $"{Source} (figure not verified)",

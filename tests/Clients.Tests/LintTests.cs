@@ -8,8 +8,23 @@ public sealed class LintTests(NodeTools tools) : IClassFixture<NodeTools>
     [Theory]
     [InlineData("npx spectral lint v1.json v1-3.0.json --ruleset spectral.yaml --fail-severity warn")]
     [InlineData("npx redocly lint v1.json v1-3.0.json --config redocly.yaml")]
-    [InlineData("npx redocly diff released/v1.json v1.json --config redocly.yaml --skip-rule enum-values-added")]
+    [InlineData("npx redocly diff released/v1.json v1.json --config redocly.yaml --skip-rule enum-values-added --skip-rule required-properties-removed")]
     public Task The_documents_are_sound(string command) => Shell.Run(tools.Folder, command);
+
+    /// <summary>
+    /// What a body need no longer give refuses nobody who still gives it, and the comparison of documents cannot tell a body from the record that is
+    /// read back as it was posted. Hence this in place of its rule: no answer of our own has lost a member that it must have.
+    /// </summary>
+    [Fact]
+    public void Only_the_fuel_of_a_record_need_no_longer_be_given()
+    {
+        var (released, today) = (Required("released/v1.json"), Required("v1.json"));
+        Assert.NotEmpty(released);
+        Assert.Equal(
+            ["Appliance: fuel"],
+            released.Where(one => today.ContainsKey(one.Key)).Select(one => (one.Key, Lost: one.Value.Except(today[one.Key]).ToList()))
+                .Where(one => one.Lost.Count > 0).Select(one => $"{one.Key}: {string.Join(", ", one.Lost)}"));
+    }
 
     /// <summary>
     /// A client that was generated from the released document reads no value that it does not know, but for what a record may newly say: that is
@@ -37,6 +52,10 @@ public sealed class LintTests(NodeTools tools) : IClassFixture<NodeTools>
 
         Assert.Equal("noticed\n", printed);
     }
+
+    private Dictionary<string, List<string>> Required(string document) =>
+        JsonNode.Parse(File.ReadAllText(Path.Combine(tools.Folder, document)))!["components"]!["schemas"]!.AsObject()
+            .ToDictionary(schema => schema.Key, schema => (schema.Value!["required"]?.AsArray() ?? []).Select(value => (string)value!).ToList(), StringComparer.Ordinal);
 
     private Dictionary<string, List<string>> Enumerations(string document) =>
         JsonNode.Parse(File.ReadAllText(Path.Combine(tools.Folder, document)))!["components"]!["schemas"]!.AsObject()

@@ -41,7 +41,9 @@ internal sealed class FaultFinder
         if (record.Jurisdiction is { } code && jurisdictions?.Contains(code, StringComparer.Ordinal) == false)
             Note(new("/jurisdiction", FaultCodes.UnknownValue, FaultTexts.IsNot(code, "one of " + string.Join(", ", jurisdictions))));
         var places = faults.Select(f => f.Place).ToHashSet(StringComparer.Ordinal);
-        foreach (var fault in validator.Validate(record).Errors.Select(PlacedFault.Of).Where(f => !places.Contains(f.Place)))
+        // Of what is no section nobody can say what it lacks.
+        var unread = faults.Where(f => f.Code == FaultCodes.WrongType).Select(f => f.Place + "/").ToList();
+        foreach (var fault in validator.Validate(record).Errors.Select(PlacedFault.Of).Where(f => !places.Contains(f.Place) && !unread.Exists(place => f.Place.StartsWith(place, StringComparison.Ordinal))))
         {
             Note(fault);
         }

@@ -17,6 +17,9 @@ internal sealed class SchemaValues(JsonNode document, Random random)
         "supersedes", "supersedesBecause", "profileId", "subject", "startedAt", "previousVisit", "installedOn", "volumeFt3", "calibrationDueOn", "reportedOn", "co2PercentMin",
     };
 
+    /// <summary>Members that must be given beside others, which no schema says: given as a rule.</summary>
+    private static readonly HashSet<string> Often = new(StringComparer.Ordinal) { "fuel" };
+
     /// <summary>A value that the schema allows.</summary>
     public JsonNode Allowed(JsonNode schema, int depth = 0)
     {
@@ -63,7 +66,7 @@ internal sealed class SchemaValues(JsonNode document, Random random)
         var made = new JsonObject();
         foreach (var (name, member) in schema["properties"]!.AsObject())
         {
-            if (required.Contains(name) || random.Next(Seldom.Contains(name) ? 50 : depth == 0 ? 5 : 3) == 0)
+            if (required.Contains(name) || (Often.Contains(name) && random.Next(20) > 0) || random.Next(Seldom.Contains(name) ? 50 : depth == 0 ? 5 : 3) == 0)
                 made[name] = Allowed(member!, depth + 1);
         }
 

@@ -32,13 +32,13 @@ internal static class DemoSituations
             record["instruments"]![0]!["calibratedOn"] = "2025-08-01";
             record["instruments"]![0]!["calibrationDueOn"] = "2026-08-01";
         }),
-        new("the filling loop was left connected", 3, OverallOutcome.Advisory, record => record["water"]!["fillingLoopDisconnected"] = false),
+        new("the filling loop was left connected", 3, OverallOutcome.Incomplete, record => record["water"]!["fillingLoopDisconnected"] = false),
 
         new("the outlet union was not checked with the burner alight", 4, OverallOutcome.Incomplete, record =>
             record["disturbedJoints"]![1]!.AsObject().Remove("burnerAlight")),
-        new("the vessel was checked against system pressure", 3, OverallOutcome.Incomplete, record =>
+        new("the vessel was checked against system pressure", 3, OverallOutcome.Advisory, record =>
             record["water"]!["vesselCheckedAtZeroPressure"] = false),
-        new("the air inlet was not sampled", 3, OverallOutcome.Incomplete, record => record["combustion"]!.AsObject().Remove("airInlet")),
+        new("the air inlet was not sampled", 3, OverallOutcome.Advisory, record => record["combustion"]!.AsObject().Remove("airInlet")),
         new("the engineer's category ran out", 3, OverallOutcome.Incomplete, record =>
             record["engineer"]!["categories"]![0]!["expiresOn"] = "2026-08-14"),
         new("asked early, with half a record", 4, OverallOutcome.Incomplete, record =>
