@@ -171,7 +171,7 @@ public sealed class HostileAuditTests(ServiceInProcess service) : IClassFixture<
     [SmallDiskFact]
     public async Task With_the_disk_full_it_says_so_loses_nothing_and_goes_on_when_there_is_room()
     {
-        using var disk = new SmallDisk(megabytes: 24);
+        using var disk = new SmallDisk(megabytes: 48);
         var ballast = Path.Combine(disk.Folder, "ballast");
         using var running = new RunningService(Loopback, $"--Store:Path={Path.Combine(disk.Folder, "c.db")}", "--Store:Create=true", "--Audits:Workers=1");
         using var client = await running.Listening();

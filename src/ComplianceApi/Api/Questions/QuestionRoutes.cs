@@ -4,6 +4,7 @@ using ComplianceApi.Guard;
 using Findings;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Records;
+using Records.Members;
 using Visits.Judging;
 using Wire;
 
@@ -74,8 +75,9 @@ public sealed class QuestionList
             FlueType = flueType,
             AsOf = evaluation.AsOf,
             RuleSet = evaluation.RuleSet,
-            Items = evaluation.Missing,
-            Total = evaluation.Missing.Count,
+            // In the order in which they can be answered; of those what must be there, then what should.
+            Items = [.. evaluation.Missing.Concat(evaluation.NotLookedAt).OrderBy(item => RecordMembers.At(item.Pointer).While)],
+            Total = evaluation.Missing.Count + evaluation.NotLookedAt.Count,
         };
     }
 }
