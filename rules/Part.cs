@@ -15,7 +15,6 @@ public static class Part
     public const string PressureOrRate = "examineAfterWork/pressureOrRate";
     public const string Pressure = "examineAfterWork/pressure";
     public const string Rate = "examineAfterWork/rate";
-    public const string Combustion = "examineAfterWork/combustion";
     public const string GasJoints = "proveGasPath/joints";
     public const string Tightness = "proveGasPath/tightness";
     public const string Purge = "proveGasPath/purge";
@@ -65,11 +64,10 @@ public static class Part
     /// <summary>Nothing owes it: what is recorded of it is judged, and nothing is asked for.</summary>
     public const string WhereRecorded = "whereRecorded";
 
-    public const string History = "history";
 
     /// <summary>What can only be seen on a boiler that runs.</summary>
     public static readonly IReadOnlyList<string> OfARunningBoiler =
-        [FlueEffective, Case, Draught, PressureOrRate, Pressure, Rate, Combustion, Analysis, AirInlet, RoomAirRunning, SafetyDevices];
+        [FlueEffective, Case, Draught, PressureOrRate, Pressure, Rate, Analysis, AirInlet, RoomAirRunning, SafetyDevices];
 
     /// <summary>What a job that was broken off leaves to the next visit, besides.</summary>
     public static readonly IReadOnlyList<string> OfTheRestOfTheJob =

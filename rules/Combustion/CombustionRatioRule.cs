@@ -12,7 +12,6 @@ namespace Rules.Combustion;
 [Title("The CO/CO2 ratio after the work is within the maker's limit, or the standard's where the maker gives none")]
 [Why("How completely the gas burns shows in the CO/CO2 ratio, however much air dilutes the sample. A high ratio means CO in quantity, which any leaking seal or flue would let into the room.")]
 [Serves(Part.Analysis)]
-[Serves(Part.Combustion)]
 [Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.CoPpm, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2,
     LimitIds.FlueGasO2, LimitIds.MaximumRateLoad, LimitIds.AmbientCo)]
 [Expects("/combustion/readings")]

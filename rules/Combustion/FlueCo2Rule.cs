@@ -10,7 +10,6 @@ namespace Rules.Combustion;
 [Title("Carbon dioxide in the flue gas at maximum rate is within the maker's band, and one without a source carries only what is usual")]
 [Why("The share of CO2 shows how gas and air are mixed at the burner. With too little air it makes CO, and with too much the flame can lift and heat is lost up the flue.")]
 [Serves(Part.Analysis)]
-[Serves(Part.Combustion)]
 [Serves(Part.Analysis, AtMost = Weight.Should, Of = "/makerLimits/co2PercentMin")]
 [Serves(Part.Analysis, AtMost = Weight.Should, Of = "/makerLimits/co2PercentMax")]
 [Uses(LimitIds.FlueCo2Usual, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2, LimitIds.FlueGasO2, LimitIds.MaximumRateLoad)]

@@ -9,7 +9,6 @@ namespace Rules.Combustion;
 [Title("Carbon monoxide in the flue gas at maximum rate is within the maker's limit, or the trade's default where the maker gives none")]
 [Why("Gas that is only partly burned leaves the burner as CO. While it goes up the flue nobody notices, and a joint or seal that fails later lets the same gas into the room.")]
 [Serves(Part.Analysis)]
-[Serves(Part.Combustion)]
 [Uses(LimitIds.CoPpm, LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.FlueGasCo2, LimitIds.FlueGasO2, LimitIds.MaximumRateLoad)]
 [Expects("/combustion/readings")]
 [Coverage(Coverage.MayOverReport, "the default was written for commissioning and is used at services")]

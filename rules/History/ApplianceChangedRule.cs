@@ -8,7 +8,7 @@ namespace Rules.History;
 [Id(RuleIds.ApplianceChanged), Topic(Topics.Plausibility), CommonPractice]
 [Title("A serial number stays with one maker, one model and one fuel")]
 [Why("Where one serial number appears with two makes, models or fuels, a record is wrong or a conversion went unrecorded. The history and limits of another boiler may then be applied to this one.")]
-[Serves(Part.History)]
+[Serves(Part.WhereRecorded)]
 [Coverage(Coverage.MayOverReport, "two makers may have given the same number")]
 public sealed class ApplianceChangedRule : VisitRule
 {

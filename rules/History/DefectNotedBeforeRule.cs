@@ -9,7 +9,7 @@ namespace Rules.History;
 [Id(RuleIds.DefectNotedBefore), Topic(Topics.UnsafeSituation), CommonPractice]
 [Title("A defect that was noted at the visit before is put right")]
 [Why("A defect noted twice was left as it was, or its repair did not last. Whoever has been told once and done nothing may take the warning for routine, so it needs saying again.")]
-[Serves(Part.History)]
+[Serves(Part.WhereRecorded)]
 [Expects("/defects")]
 [Coverage(Coverage.MayUnderReport, "the same defect in other words is not recognised")]
 public sealed class DefectNotedBeforeRule : ComplianceRule<Defect>

@@ -8,7 +8,7 @@ namespace Rules.History;
 [Id(RuleIds.SameReadings), Topic(Topics.Plausibility), CommonPractice]
 [Title("The readings are not, to the last digit, those of the visit before")]
 [Why("Gas supplies and flames seldom give the same figures twice to the last digit. Copied readings would hide whatever has changed on the boiler since, and nobody would look for it.")]
-[Serves(Part.History)]
+[Serves(Part.WhereRecorded)]
 [Coverage(Coverage.MayOverReport, "a steady supply and a steady boiler can read alike twice")]
 public sealed class SameReadingsRule : VisitRule
 {

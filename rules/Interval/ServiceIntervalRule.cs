@@ -9,7 +9,7 @@ namespace Rules.Interval;
 [Id(RuleIds.ServiceInterval), Topic(Topics.Interval), Cites("BS-6798"), CommonPractice]
 [Title("The service follows the one before within the maker's interval, or twelve months where the maker gives none")]
 [Why("Seals harden, traps fill and combustion drifts between services without anyone noticing. The longer a boiler runs past its interval, the more of this has built up by the time somebody looks.")]
-[Serves(Part.History)]
+[Serves(Part.WhereRecorded)]
 [Uses(LimitIds.ServiceIntervalMonths)]
 [Coverage(Coverage.Full, "two dates and an interval")]
 public sealed class ServiceIntervalRule : MonthsSinceRule

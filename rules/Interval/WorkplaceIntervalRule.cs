@@ -9,7 +9,7 @@ namespace Rules.Interval;
 [Id(RuleIds.WorkplaceInterval), Topic(Topics.Interval), Cites("GSIUR-1998", "35"), CommonPractice]
 [Title("At a workplace the appliance was seen within twelve months; the law sets no interval, a year is usual")]
 [Why("Employers have to keep a workplace boiler and its flue in a safe condition, although the law names no interval. After more than a year unseen, that duty is hard to show to have been met.")]
-[Serves(Part.History)]
+[Serves(Part.WhereRecorded)]
 [Uses(LimitIds.ServiceIntervalMonths)]
 [AppliesBy("/premises/use")]
 [Coverage(Coverage.MayOverReport, "the law sets no interval")]

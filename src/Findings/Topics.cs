@@ -35,10 +35,4 @@ public static class Topics
         AmbientAir, Combustion, Tightness, Joints, Flue, Ventilation, GasPressure, HeatInput, SafetyDevices, HeatExchanger,
         Burner, Water, Condensate, Electrical, CoAlarm, UnsafeSituation, Competence, Instruments, Interval, Paperwork, Plausibility,
     ];
-
-    /// <summary>Topics whose evidence only an appliance that is left in use has to give.</summary>
-    public static IReadOnlySet<string> NeedAnApplianceInUse { get; } = new HashSet<string>(StringComparer.Ordinal)
-    {
-        Combustion, Flue, Ventilation, GasPressure, HeatInput, SafetyDevices, HeatExchanger, Burner, Water, Condensate, Plausibility,
-    };
 }

@@ -32,7 +32,7 @@ public sealed class Combustion
     [Ask("Was the flue sampling point closed again?", While.OnSite)]
     public bool? TestPointClosed { get; init; }
 
-    /// <summary>Why neither operating pressure nor heat input could be examined, where combustion stands in for them.</summary>
+    /// <summary>Why neither operating pressure nor heat input could be examined, in words. It decides nothing: a reason that counts stands in work.notDone.</summary>
     [Text(500)]
     [Class(MemberClass.DecidingFact)]
     [Ask("Why could neither operating pressure nor gas rate be examined?", While.OnSite)]

@@ -1,5 +1,9 @@
 using Findings;
+using Kernel.Catalogues;
 using Kernel.Tests.Misbehaving;
+using Rules;
+using Visits;
+using Visits.Judging;
 
 namespace Kernel.Tests;
 
@@ -55,6 +59,28 @@ public sealed class FailClosedTests
         var evaluation = Samples.EngineWith(Rule("throws-in-condition")).Evaluate(Samples.Example);
         Assert.Equal(OverallOutcome.Incomplete, evaluation.Outcome);
         Assert.False(evaluation.Closing.Allowed);
+    }
+
+    /// <summary>Where nobody knows what falls away, nothing does: what a repair is not asked for is asked again, and the record is incomplete.</summary>
+    [Fact]
+    public void Nothing_falls_away_while_a_rule_of_the_duties_throws()
+    {
+        var rules = Samples.Catalogue.Rules.Concat(Samples.Catalogue.DutyRules).ToList();
+        var engine = ComplianceEngine.Start(RuleCatalogue.Of(RecordModel.Instance, typeof(RuleIds).Assembly, [.. rules, new ThrowsAmongDutiesRule()]));
+        var repair = Samples.Changed(json =>
+        {
+            json["jobType"] = "repair";
+            json["heatExchanger"] = new System.Text.Json.Nodes.JsonObject();
+            json.AsObject().Remove("condensate");
+        });
+
+        Assert.DoesNotContain(Samples.Engine.Evaluate(repair).Missing, item => item.Pointer == "/condensate/runsOutside");
+        var evaluation = engine.Evaluate(repair);
+
+        Assert.Contains(evaluation.Missing, item => item.Pointer == "/condensate/runsOutside");
+        Assert.Contains(evaluation.Findings, finding => finding is { RuleId: "throws-among-duties", Outcome: Outcome.Error });
+        Assert.Equal((OverallOutcome.Incomplete, false), (evaluation.Outcome, evaluation.Closing.Allowed));
+        Assert.Empty(evaluation.NotLookedAt);
     }
 
     [Fact]

@@ -12,7 +12,7 @@ internal static class TodayPage
         page.Append(CultureInfo.InvariantCulture, $"""
             # What the rules of today make of the whole records
 
-            Made by `tests/rewrite`. Each record is read, looked up in an empty store and judged as `check` does; then its outcome and whether the job may be closed are held against what the record expects (accepted values count). `closesAs`, `asks` and `situation` are not compared: no answer has them yet.
+            Made by `tests/rewrite`. Each record is read, looked up in an empty store and judged as `check` does; then its outcome and whether the job may be closed are held against what the record expects (accepted values count). `closesAs`, `asks` and `situation` are not compared here.
 
             ## How many come out as expected
 

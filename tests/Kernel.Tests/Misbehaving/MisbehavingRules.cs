@@ -72,3 +72,16 @@ public sealed class ThrowsWhenAskedAgainRule : VisitRule
 
     protected override Verdict Assess(Visit visit, Look look) => _asked++ == 0 ? look.Advisory($"made to say so") : throw new InvalidOperationException("made to throw");
 }
+
+[Id("throws-among-duties"), Topic(Topics.Paperwork), Why("made up"), Title("throws while it calls for something")]
+public sealed class ThrowsAmongDutiesRule : DutyRule
+{
+    public override void Define()
+    {
+        Visit visit = default!;
+        When().Match(() => visit);
+        Then().Do(_ => Throw(visit));
+    }
+
+    private static void Throw(Visit visit) => throw new InvalidOperationException($"made to throw at {visit.RecordId}");
+}

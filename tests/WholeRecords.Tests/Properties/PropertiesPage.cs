@@ -17,7 +17,7 @@ internal static class PropertiesPage
 
             Asked: how many variants of records the engine was asked about. Of removals and of moves towards danger one in {RunLength.Ordinary.OneIn} is tried; of escapes every word, every reason where the engine asks, where it found something bad or where `rules/reasons.json` has a row, and {RunLength.Ordinary.Pairs} pairs for each dangerous record; what is drawn is drawn by the names of record and place, so always the same. `tests/long/properties` tries all removals and moves, every reason at every place, and every pair of words or of a word and such a reason. That an unsafe record becomes incomplete and stays held when its bad value is taken away is no counterexample of 2a to 2c: no single record can show what it no longer says, which is why values that were sent are watched.
 
-            Of {run.Bases.Records} records the rules let {run.Bases.Closed} close as they are: where so few do, what is claimed of closing is easily kept, and 2d, 4a and 7d weigh more.
+            Of {run.Bases.Records} records the rules let {run.Bases.Closed} close as they are.
 
             | claim | | asked | counterexamples |
             |---|---|---|---|
