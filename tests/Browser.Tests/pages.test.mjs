@@ -120,7 +120,10 @@ test('an evaluation says what its JSON says', async () => {
   assert.deepEqual(found.sort(), said.findings.map((one) => [one.ruleId, one.subject, one.outcome]).sort());
   const figures = await page.locator('[data-figure]').evaluateAll((all) => all.map((one) => [one.dataset.figure, one.dataset.subject, one.querySelector('time')?.dateTime ?? Number(one.querySelector('data').value)]));
   assert.deepEqual(figures.sort(), said.figures.map((one) => [one.name, one.subject, one.date ?? one.value]).sort());
-  assert.deepEqual(await page.locator('[data-pointer]').evaluateAll((all) => all.map((one) => one.dataset.pointer)), [...said.missing].sort((a, b) => b.whileOnSite - a.whileOnSite).map((one) => one.pointer));
+  const pointersUnder = (heading) => page.locator(`section[aria-labelledby=${heading}] [data-pointer]`).evaluateAll((all) => all.map((one) => one.dataset.pointer));
+  assert.deepEqual(await pointersUnder('asked'), [...said.missing].sort((a, b) => b.whileOnSite - a.whileOnSite).map((one) => one.pointer));
+  assert.deepEqual(await pointersUnder('unseen'), said.notLookedAt.map((one) => one.pointer));
+  assert.ok(said.notLookedAt.length > 0, 'the record leaves something out that closing does not wait for');
   for (const words of [said.recordId, said.inputHash, said.resultHash, said.ruleSet.lawHash, said.ruleSet.codeHash, ...said.cautions, ...said.missing.map((one) => one.ask),
     ...said.findings.flatMap((one) => [one.caution, one.remedy, one.outcome === 'notApplicable' ? null : one.message, one.limit?.source])]) {
     if (words) assert.ok(text.toLowerCase().includes(plain(words).toLowerCase()), `the page lacks: ${words}`);
