@@ -55,11 +55,15 @@ public static class Part
     public const string Commission = "commission";
     public const string CommissionPaper = "commission/paper";
     public const string AlarmSounded = "alarmWithoutFault";
+    public const string AlarmRunning = "alarmWithoutFault/running";
     public const string AlarmOwed = "alarmOwed";
     public const string TraceReadings = "traceFigures/readings";
     public const string TraceTests = "traceFigures/tests";
     public const string TracePressures = "traceFigures/pressures";
     public const string Alterations = "identify/alterations";
+    public const string HandleDanger = "handleDanger";
+    public const string MadeKnown = "madeKnown";
+    public const string Seal = "sealWhatIsLeft";
     public const string Escape = "escapeGasLeftOff";
     /// <summary>Nothing owes it: what is recorded of it is judged, and nothing is asked for.</summary>
     public const string WhereRecorded = "whereRecorded";
@@ -67,7 +71,7 @@ public static class Part
 
     /// <summary>What can only be seen on a boiler that runs.</summary>
     public static readonly IReadOnlyList<string> OfARunningBoiler =
-        [FlueEffective, Case, Draught, PressureOrRate, Pressure, Rate, Analysis, AirInlet, RoomAirRunning, SafetyDevices];
+        [FlueEffective, Case, Draught, PressureOrRate, Pressure, Rate, Analysis, AirInlet, RoomAirRunning, AlarmRunning, SafetyDevices];
 
     /// <summary>What a job that was broken off leaves to the next visit, besides.</summary>
     public static readonly IReadOnlyList<string> OfTheRestOfTheJob =

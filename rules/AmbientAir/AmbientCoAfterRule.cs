@@ -7,6 +7,7 @@ namespace Rules.AmbientAir;
 [Id(RuleIds.AmbientCoAfter), Topic(Topics.AmbientAir), Cites("BS-7967", "6.3.2"), Cites("GSIUR-1998", "26(9)(a)")]
 [Title("The final sweep finds the room air free of carbon monoxide")]
 [Why("The final sweep shows what the household will breathe once the engineer has gone. A seal or case put back badly shows itself only now, with everything closed up and the boiler hot.")]
+[AlsoRecordedAt("/ambientCo", "/flue", "/combustion", "/ventilation")]
 [Serves(Part.RoomAirAfter)]
 [Uses(LimitIds.AmbientCo, LimitIds.AmbientCoCeiling, LimitIds.AmbientCoRise)]
 [Coverage(Coverage.MayOverReport, "traffic, cooking or smoke can raise the room as well")]

@@ -7,6 +7,7 @@ namespace Rules.AmbientAir;
 [Id(RuleIds.AmbientCoBefore), Topic(Topics.AmbientAir), Cites("BS-7967", "6.3.2")]
 [Title("The room air is free of carbon monoxide before anything is touched")]
 [Why("CO already in the room tells of a danger that was there before any tool came out. Found first, it protects the engineer as well and is not later put down to the work.")]
+[AlsoRecordedAt("/ambientCo", "/flue", "/combustion", "/ventilation")]
 [Serves(Part.RoomAirBefore)]
 [Uses(LimitIds.AmbientCo, LimitIds.AmbientCoCeiling)]
 [Coverage(Coverage.MayOverReport, "what is in the air need not come from this boiler")]

@@ -7,8 +7,9 @@ namespace Rules.AmbientAir;
 [Id(RuleIds.AmbientCoRunning), Topic(Topics.AmbientAir), Cites("BS-7967", "6.2.2"), Cites("GSIUR-1998", "26(9)(a)")]
 [Title("Carbon monoxide in the room air does not rise while the boiler runs")]
 [Why("A rise in room CO while the boiler fires points to combustion products getting into the room. Some leaks show only with the fan running and the flue hot, so a sweep of a cold boiler misses them.")]
+[AlsoRecordedAt("/ambientCo", "/flue", "/combustion", "/ventilation")]
 [Serves(Part.RoomAirRunning)]
-[Serves(Part.AlarmSounded)]
+[Serves(Part.AlarmRunning)]
 [Uses(LimitIds.AmbientCo, LimitIds.AmbientCoCeiling, LimitIds.AmbientCoRise)]
 [Coverage(Coverage.MayOverReport, "another source can raise the room meanwhile")]
 public sealed class AmbientCoRunningRule : VisitRule

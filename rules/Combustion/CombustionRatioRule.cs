@@ -3,6 +3,7 @@ using Findings;
 using Kernel;
 using Records;
 using Rules.AmbientAir;
+using Rules.Situation;
 using Visits;
 using Visits.Computations;
 

@@ -21,6 +21,6 @@ public sealed class AlarmSoundedRule : CallRule
         if (visit.HadNoAccess)
             Owe(visit, Weight.Must, Sounded, Part.AlarmUnattended);
         else
-            Owe(visit, Weight.Must, Sounded, Part.AlarmSounded, Part.RoomAirRunning, Part.Analysis);
+            Owe(visit, Weight.Must, Sounded, Part.AlarmSounded, Part.AlarmRunning, Part.RoomAirRunning, Part.Analysis);
     }
 }

@@ -10,6 +10,7 @@ namespace Rules.Flue;
 [Id(RuleIds.CaseSeal), Topic(Topics.Flue), Cites("GSIUR-1998", "26(9)(a)"), CommonPractice]
 [Title("The case of a room-sealed boiler is tight; under positive pressure it is checked by touch and smoke, or by a flame")]
 [Why("Fan pressure inside a positive-pressure case drives combustion products out through any gap in its seal. The case comes off for a service, and a seal pinched on refitting can fill the room with CO.")]
+[AlsoRecordedAt("/ambientCo")]
 [Serves(Part.Case)]
 [Uses(LimitIds.AirInletO2, LimitIds.AirInletCo2, LimitIds.AmbientCo)]
 [AppliesBy("/appliance/flueType")]

@@ -8,6 +8,7 @@ namespace Rules.Flue;
 [Id(RuleIds.FlueEffective), Topic(Topics.Flue), Cites("GSIUR-1998", "26(9)(a)")]
 [Title("The flue is confirmed to work, over its whole route")]
 [Why("A flue that nobody can confirm may be emptying into a loft, a void or the flat next door. Its effectiveness has by law to be examined after any work on the appliance, not taken on trust.")]
+[AlsoRecordedAt("/ambientCo", "/flue/visualOk", "/flue/spillageTestPassed", "/flue/flowTestPassed", "/flue/effectivenessConfirmed")]
 [Serves(Part.FlueEffective)]
 [Serves(Part.Flue, AtMost = Weight.Should, Of = "/flue/wholeRouteSeen")]
 [Uses(LimitIds.AmbientCo)]

@@ -20,6 +20,7 @@ public sealed class FlueInVoidRule : VisitRule
 
     protected override Verdict Assess(Visit visit, Look look)
     {
+        look.Note(visit.Record.Flue?.InVoid);
         if (look.Lacks(visit.Record.Flue?.InspectionHatches, out var hatches))
             return look.Missing($"the flue runs in a void, and whether it has inspection hatches is not recorded");
         if (!hatches)

@@ -23,7 +23,8 @@ public sealed class OpenFlueRoomRule : VisitRule
     {
         if (look.Note(visit.Record.Premises?.Room) == Room.Bathroom)
             return Forbidden(look.Unsafe($"an open-flued boiler stands in a bath or shower room", look.ClassOfEscapingProducts(visit)));
-        var isNamedForSleeping = visit.Record.Premises?.Room == Room.Bedroom || look.Note(visit.Record.Premises?.RoomIsSleeping) == true;
+        var isSleptIn = look.Note(visit.Record.Premises?.RoomIsSleeping) == true;
+        var isNamedForSleeping = isSleptIn || visit.Record.Premises?.Room == Room.Bedroom;
         return isNamedForSleeping ? SleepingRoom(visit, look) : OtherRoom(visit, look);
     }
 

@@ -7,6 +7,7 @@ namespace Rules.Flue;
 [Id(RuleIds.SpillageTest), Topic(Topics.Flue), Cites("BS-5440", "1"), Cites("GSIUR-1998", "26(9)(a)")]
 [Title("An open flue spills no products, with the fans of the room running")]
 [Why("Spillage brings combustion products straight into the room where people are. An extract fan can pull them back down the flue, so a test with the fan off says nothing of the hours when it runs.")]
+[AlsoRecordedAt("/ambientCo", "/flue/visualOk", "/flue/spillageTestPassed", "/flue/flowTestPassed", "/flue/effectivenessConfirmed")]
 [Serves(Part.Draught)]
 [AppliesBy("/appliance/flueType")]
 [Coverage(Coverage.Full, "the record states it")]

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Situation;
 using Rules.Tightness;
 using Visits;
 

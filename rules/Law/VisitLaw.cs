@@ -3,6 +3,7 @@ using Kernel;
 using Records;
 using Rules.Duties;
 using Rules.Interval;
+using Rules.Situation;
 using Rules.Tightness;
 using Visits;
 
@@ -52,6 +53,13 @@ public sealed class VisitLaw : IVisitLaw
 
     /// <inheritdoc />
     public string? ReasonNotDone(Visit visit, string pointer, IReadOnlyList<ServesAttribute> parts, Silence silence) => Reasons.WordsFor(visit, pointer, parts, silence);
+
+    /// <inheritdoc />
+    public bool IsDealtWith(Visit visit, Finding finding)
+    {
+        ArgumentNullException.ThrowIfNull(visit);
+        return visit.RecordedDefects.Any(recorded => recorded.Answers(finding) && Handling.StateOf(recorded, finding, visit) != DangerState.Standing);
+    }
 
     /// <inheritdoc />
     public string ClosesAs(Visit visit, IReadOnlyList<Duty> duties, OverallOutcome outcome) => Duties.ClosesAs.Of(visit, duties, outcome);

@@ -21,7 +21,7 @@ public sealed class ResultAgreesWithStateRule : VisitRule
             return look.NotApplicable($"the result does not say that the work was broken off");
         if (look.Note(visit.Record.Appliance.StateOnLeaving) is { } state && state != StateOnLeaving.InUse)
             return look.Pass($"the result says that {result.InWords()}, and the boiler was left {state}");
-        if (visit.RecordedDefects.Any(defect => defect.IsRefusalDealtWith()))
+        if (visit.RecordedDefects.Any(defect => defect.IsRefusalDealtWith))
             return look.Pass($"the result says that {result.InWords()}, and a defect records that taking the boiler out of use was refused");
 
         return look.Missing(

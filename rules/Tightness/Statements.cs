@@ -37,13 +37,13 @@ public sealed class Statements : StatementTable
     [Id(RuleIds.GaswaysSealed), Cites("GSIUR-1998", "6(2)"), Cites("GSIUR-1998", "6(3)")]
     [Title("Every gasway that a disconnected or unfinished boiler leaves open is sealed with the proper fitting")]
     [Why("A valve that is merely shut can be knocked or turned open by anybody, and then feeds gas into the room. By regulation 6 every open outlet is sealed with the proper fitting before the engineer leaves it.")]
+    [Serves(Part.Seal)]
     [AppliesBy("/commissioning/newBoiler")]
     [Coverage(Coverage.MayUnderReport, "a gasway opened on a boiler that was left connected shows only where it is stated")]
     public Statement GaswaysSealed => Ask(
         visit => visit.Record.Work?.GaswaysSealed, aboutItself: true,
         // Looked for where a gasway ends open; one that somebody recorded is judged at any visit.
-        applies: visit => visit.Record is { Appliance.StateOnLeaving: StateOnLeaving.Disconnected } or { Work.GaswaysSealed: false }
-            || visit.IsRemoval() ? true : visit.IsNewBoiler & visit.IsLeftWithoutGas(),
+        applies: visit => visit.Record.Work?.GaswaysSealed == false ? true : visit.LeavesAGaswayOpen(),
         yes: Pass("every gasway was sealed with the proper fitting"),
         no: Unsafe("a gasway was left open", expected: ExpectedClass.ImmediatelyDangerous,
             warn: Cautions.EscapingGas, advise: "Seal every open end with the fitting made for it, and test for tightness up to there."));

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Situation;
 using Visits;
 
 namespace Rules.Tightness;

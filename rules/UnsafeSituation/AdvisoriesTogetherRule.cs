@@ -20,7 +20,7 @@ public sealed class AdvisoriesTogetherRule : InferenceRule
         When()
             .Match(() => visit)
             .Query(() => advisories, q => q
-                .Match<Finding>(f => Danger.IsAdviceOnAirPath(f))
+                .Match<Finding>(f => DangerWords.IsAdviceOnAirPath(f))
                 .Collect())
             .Having(() => AreMany(visit, advisories));
 
@@ -39,5 +39,5 @@ public sealed class AdvisoriesTogetherRule : InferenceRule
     }
 
     private static List<string> RulesOf(Visit visit, IEnumerable<Finding> advisories) =>
-        [.. advisories.Where(advisory => !Danger.IsOnlyUnsure(advisory, visit)).Select(advisory => advisory.RuleId).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
+        [.. advisories.Where(advisory => !DangerWords.IsOnlyUnsure(advisory, visit)).Select(advisory => advisory.RuleId).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
 }

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Situation;
 using Visits;
 
 namespace Rules.UnsafeSituation;
@@ -8,6 +9,7 @@ namespace Rules.UnsafeSituation;
 [Id(RuleIds.AtRiskRecorded), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
 [Title("No defect is recorded as at risk; one that was not put right keeps the record unsafe")]
 [Why("At Risk means that what is wrong could endanger someone without any further fault. Such a boiler still lights and heats, so it is soon back in use unless it is put right or turned off and the user knows why.")]
+[Serves(Part.HandleDanger)]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class AtRiskRecordedRule : DangerousDefectRule
 {
@@ -16,9 +18,18 @@ public sealed class AtRiskRecordedRule : DangerousDefectRule
         if (classed != DefectClass.AtRisk)
             return look.NotApplicable($"the defect is classed as {classed}");
 
+        var recorded = new RecordedDefect(look.Subject, defect);
+        if (!recorded.IsOfThisAppliance)
+        {
+            return look.Advisory($"the engineer classed as at risk what is not of this boiler: {look.Note(defect.Concerns)}")
+                .Warn(Cautions.DangerStands).Advise("See that whoever is responsible for it knows, and that nobody uses it until it is put right.");
+        }
+
         return look.Note(defect.Action) switch
         {
-            DefectAction.Rectified => look.Advisory($"the engineer classed a defect as at risk and put it right").Advise("See at the next visit whether it stayed right."),
+            DefectAction.Rectified when Handling.IsShownRight(recorded, visit) => look.Advisory($"the engineer classed a defect as at risk, put it right and looked at it again")
+                .Advise("See at the next visit whether it stayed right."),
+            DefectAction.Rectified => Standing(look.Unsafe($"the engineer classed a defect as at risk and put it right, and the record does not show that anybody looked at it again")),
             null => Standing(look.Unsafe($"the engineer classed a defect as at risk, and no action is recorded")
                 .AndMissing($"{look.Subject}/action")),
             { } done => Standing(look.Unsafe($"the engineer classed a defect as at risk, and it was not put right; recorded action: {done}")),

@@ -8,6 +8,7 @@ namespace Rules.UnsafeSituation;
 [Id(RuleIds.ClassLowerThanExpected), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
 [Title("No defect is recorded in a lower class than would be expected of the finding that it answers; the competent person on site decides")]
 [Why("Classified too low, a danger is left in use when it calls for turning off, or turned off when it calls for disconnecting. The competent person on site decides and may have good reason, which the record then has to show.")]
+[Serves(Part.HandleDanger)]
 [Coverage(Coverage.MayOverReport, "the person on site may have good reason")]
 public sealed class ClassLowerThanExpectedRule : InferenceRule
 {
@@ -21,7 +22,7 @@ public sealed class ClassLowerThanExpectedRule : InferenceRule
             .Match(() => visit)
             .Match(() => defect)
             .Query(() => graver, q => q
-                .Match<Finding>(f => Danger.IsRecordedLower(defect, f))
+                .Match<Finding>(f => DangerWords.IsRecordedLower(defect, f))
                 .Collect()
                 .Where(found => found.Any()));
 

@@ -8,6 +8,7 @@ namespace Rules.UnsafeSituation;
 [Id(RuleIds.DefectClassed), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
 [Title("The engineer classes each recorded defect; one that lets gas or products of combustion out is not classed as other while it stands")]
 [Why("How dangerous a defect is decides what is done before leaving, from a word to the customer to cutting off the gas. Left unclassified, that decision falls to somebody who never saw it.")]
+[Serves(Part.HandleDanger)]
 [Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class DefectClassedRule : DefectRule
 {

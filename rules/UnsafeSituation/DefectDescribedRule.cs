@@ -8,6 +8,7 @@ namespace Rules.UnsafeSituation;
 [Id(RuleIds.DefectDescribed), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "36(3)(c)")]
 [Title("Each recorded defect is described and placed")]
 [Why("A bare tick or category lets nobody repair, check or report a fault. Owner, occupier and the next engineer act on what is wrong and where, and a landlord's record must state each safety defect.")]
+[Serves(Part.HandleDanger)]
 [Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class DefectDescribedRule : DefectRule
 {

@@ -8,6 +8,7 @@ namespace Rules.UnsafeSituation;
 [Id(RuleIds.DefectLabelled), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
 [Title("A dangerous appliance that is not put right bears a warning label")]
 [Why("Word of mouth is forgotten, and others in the house never heard it. A label on the appliance warns whoever next reaches for the switch, including the engineer sent to get the heating going again.")]
+[Serves(Part.HandleDanger)]
 [Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class DefectLabelledRule : StandingDangerRule
 {

@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Situation;
 using Visits;
 
 namespace Rules.UnsafeSituation;
@@ -8,6 +9,7 @@ namespace Rules.UnsafeSituation;
 [Id(RuleIds.DefectMadeSafe), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
 [Title("A dangerous appliance is put right, disconnected or, where at risk, turned off; after a refusal the record shows what the procedure then asks")]
 [Why("Finding a danger protects nobody until it is put right, disconnected or turned off. No customer can be forced to agree, so after a refusal the procedure turns to the gas emergency service or to a signed acceptance.")]
+[Serves(Part.HandleDanger)]
 [Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class DefectMadeSafeRule : DangerousDefectRule
 {
@@ -18,8 +20,9 @@ public sealed class DefectMadeSafeRule : DangerousDefectRule
             return look.Missing($"the record does not say what was done about a defect classed as {classed}").Warn(Cautions.DangerStands);
 
         var mustDisconnect = classed == DefectClass.ImmediatelyDangerous;
-        if (action is DefectAction.Rectified or DefectAction.Disconnected || (action == DefectAction.TurnedOff && !mustDisconnect))
-            return Answered(classed, action, visit, look);
+        var recorded = new RecordedDefect(look.Subject, defect);
+        if (action is DefectAction.Rectified or DefectAction.Disconnected || (action == DefectAction.TurnedOff && (!mustDisconnect || Handling.IsTakenOutOfUse(recorded, finding: null, visit))))
+            return Answered(classed, action, recorded, visit, look);
 
         return (defect.Permission == Consent.Refused ? Refused(defect, mustDisconnect, look)
                 : look.Missing($"a defect classed as {classed} was left at '{action}', with no refusal on record; {(mustDisconnect ? "disconnecting" : "turning off")} is the least",
@@ -28,9 +31,9 @@ public sealed class DefectMadeSafeRule : DangerousDefectRule
     }
 
     // An appliance that was left in use was not turned off: one of the two is wrong, and the worse is believed.
-    private static Verdict Answered(DefectClass classed, DefectAction action, Visit visit, Look look)
+    private static Verdict Answered(DefectClass classed, DefectAction action, RecordedDefect recorded, Visit visit, Look look)
     {
-        if (action == DefectAction.Rectified || visit.IsLeftOutOfUse)
+        if (action == DefectAction.Rectified || Handling.IsLeftOff(recorded, visit))
             return look.Pass($"a defect classed as {classed} was answered: {action}");
 
         return (look.Lacks(visit.Record.Appliance.StateOnLeaving, out var state)

@@ -8,6 +8,7 @@ namespace Rules.UnsafeSituation;
 [Id(RuleIds.DefectNotified), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "26(9)"), Cites("GSIUR-1998", "34(3)")]
 [Title("Each defect is made known at once to the responsible person, the owner, or failing both the gas transporter or supplier")]
 [Why("People who use or own the boiler cannot act on a defect that only the engineer knows. Regulation 26(9) has them told at once and, where neither can be reached, the LPG supplier or gas transporter instead.")]
+[Serves(Part.MadeKnown)]
 [Coverage(Coverage.Full, "the record states who was told")]
 public sealed class DefectNotifiedRule : DefectRule
 {

@@ -8,6 +8,7 @@ namespace Rules.UnsafeSituation;
 [Id(RuleIds.DefectPermission), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
 [Title("The record says whether permission to make the appliance safe was given, and not that it was refused beside what was done")]
 [Why("The boiler is the customer's, so turning it off or disconnecting it needs their consent. Where the record is silent or contradicts itself, nobody can show afterwards who decided that a danger was left or removed.")]
+[Serves(Part.HandleDanger)]
 [Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class DefectPermissionRule : DangerousDefectRule
 {

@@ -2,15 +2,17 @@ using Findings;
 using Kernel;
 using Records;
 using Rules.AmbientAir;
+using Rules.Situation;
 using Rules.Tightness;
 using Visits;
 
 namespace Rules.UnsafeSituation;
 
 [Id(RuleIds.EscapeMadeSafe), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "37"), Cites("GSMR-1996", "7")]
-[Title("After an escape, known, suspected or shown by the record, the leak is put right and proved, or the gas is shut off and the emergency provider's reference recorded; carbon monoxide from an appliance counts")]
+[Title("After an escape, known, suspected or shown by the record, what escapes is put right and shown right, or the gas is shut off and the emergency provider's reference recorded; carbon monoxide from an appliance counts")]
 [Why("Gas or carbon monoxide (CO) that goes on escaping can kill people in the house and reach neighbours through floors and walls. The law calls for the supply to be shut off at once, and a reference shows that help was called.")]
 [Serves(Part.Escape)]
+[AlsoRecordedAt("")]
 [Uses(LimitIds.AmbientCoCeiling, LimitIds.PerceptibleMovementWater, LimitIds.PerceptibleMovementElectronic, LimitIds.StatedDropShare,
     LimitIds.TightnessTablePipe, LimitIds.PermittedDropEdition3None28, LimitIds.PermittedDropEdition3None35,
     LimitIds.PermittedDropEdition3U628, LimitIds.PermittedDropEdition3U635, LimitIds.PermittedDropEdition3U1628,
@@ -30,15 +32,25 @@ public sealed class EscapeMadeSafeRule : VisitRule
             return lacks ? look.Missing() : look.Pass($"no escape is known or suspected, and none shows");
 
         look.Note(visit.Record.Escape?.ReportedAt);
-        var isShut = look.Note(visit.Record.Escape?.GasIsolated) == true;
-        var hasReference = !string.IsNullOrWhiteSpace(look.Note(visit.Record.Escape?.Reference));
+        look.Note(visit.Record.Escape?.GasIsolated);
+        look.Note(visit.Record.Escape?.IsolatedAt);
+        look.Note(visit.Record.Escape?.Reference);
+        var hasReference = visit.EscapeIsCalledIn();
+
+        // A leak that a tightness test shows may be anywhere above the valve of the boiler.
+        var isShut = visit.GasIsShutOff() && !(leaks && visit.Record.Escape?.IsolatedAt == IsolationPoint.ApplianceValve);
 
         // The supply is the conveyor's or the supplier's to put right, so there help is called whatever was done.
-        var isPutRight = !leaks && air is null && IsPutRightAndProved(visit);
+        var isPutRight = !leaks && air is null && visit.EscapeIsPutRight();
         if (isPutRight && (hasReference || !visit.RecordedDefects.Any(defect => defect.Defect.Concerns == DefectConcern.Supply)))
-            return look.Pass($"after an escape the leak was put right, and a tightness test after the work shows the installation tight");
+            return look.Pass($"after an escape what escaped was put right, and a later look or test shows it right");
         if (isShut && hasReference)
             return MadeSafe(visit, look, isReported);
+        if (isReported && visit.EscapeIsLeftByRefusal())
+        {
+            return look.Unsafe($"an escape is recorded, to make it safe was refused, and the emergency provider was called", ExpectedClass.ImmediatelyDangerous)
+                .Warn(Cautions.EscapingGas).Advise("Stay until the emergency provider has taken over, where that is without danger, and keep everybody out of the room.");
+        }
 
         var lacking = isShut || isPutRight ? "has no reference of the emergency provider"
             : hasReference ? "does not show that the gas was shut off"
@@ -47,16 +59,12 @@ public sealed class EscapeMadeSafeRule : VisitRule
         if (lacks)
             asked.Add("/escape/reported");
         if (!isShut && !isPutRight)
-            asked.Add("/escape/gasIsolated");
+            asked.Add(visit.GasIsShutOff() ? "/escape/isolatedAt" : "/escape/gasIsolated");
         if (!hasReference)
             asked.Add("/escape/reference");
         return Escape(look, isReported, leaks, air, lacking)
             .AndMissing(asked).Warn(air is null ? Cautions.EscapingGas : Cautions.RoomAir).Advise("Shut the gas off, let air in, call the gas emergency provider, and record the reference.");
     }
-
-    private static bool IsPutRightAndProved(Visit visit) =>
-        visit.RecordedDefects.Any(defect => defect.Defect.Action == DefectAction.Rectified && defect.IsOf("/escape", Topics.Tightness, Topics.Joints, Topics.GasPressure))
-        && visit.TestsAfterWork?.Any(test => test.Value.Stage == WorkStage.AfterWork && TightnessProof.ShowsTight(test.Pointer, visit, []) == true) == true;
 
     private static Verdict Escape(Look look, bool isReported, bool leaks, decimal? air, string lacking)
     {

@@ -1,13 +1,15 @@
 using Findings;
 using Kernel;
 using Records;
+using Rules.Situation;
 using Visits;
 
 namespace Rules.UnsafeSituation;
 
 [Id(RuleIds.ImmediatelyDangerousRecorded), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
-[Title("No defect is recorded as immediately dangerous; one that is keeps the record unsafe whatever was done about it")]
-[Why("Immediately Dangerous means that life or property is in danger if the appliance is used or left connected. The record goes on saying so even after a repair, because the cause may come back and may have to be reported.")]
+[Title("No defect is recorded as immediately dangerous; one that was not put right and shown right keeps the record unsafe")]
+[Why("Immediately Dangerous means that life or property is in danger if the appliance is used or left connected. Only work that cured it, and a later look that shows so, takes that back; the cause may still have to be reported.")]
+[Serves(Part.HandleDanger)]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class ImmediatelyDangerousRecordedRule : DangerousDefectRule
 {
@@ -16,6 +18,12 @@ public sealed class ImmediatelyDangerousRecordedRule : DangerousDefectRule
         var action = look.Note(defect.Action);
         if (classed != DefectClass.ImmediatelyDangerous)
             return look.NotApplicable($"the defect is classed as {classed}");
+
+        if (action == DefectAction.Rectified && Handling.IsShownRight(new RecordedDefect(look.Subject, defect), visit))
+        {
+            return look.Advisory($"the engineer classed a defect as immediately dangerous, put it right and looked at it again")
+                .Advise("See at the next visit whether it stayed right.");
+        }
 
         return (action is { } done
                 ? look.Unsafe($"the engineer classed a defect as immediately dangerous; recorded action: {done}", ExpectedClass.ImmediatelyDangerous)

@@ -7,6 +7,7 @@ namespace Rules.UnsafeSituation;
 [Id(RuleIds.LowClassWithoutAction), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
 [Title("A defect that is recorded lower than would be expected is at least acted on")]
 [Why("Played down and left alone, a danger stays with the household exactly as it was found. A higher classification or some action would have changed that; with neither, nothing prevents the next use.")]
+[Serves(Part.HandleDanger)]
 [Follows(RuleIds.ClassLowerThanExpected)]
 [Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class LowClassWithoutActionRule : InferenceRule
@@ -18,7 +19,7 @@ public sealed class LowClassWithoutActionRule : InferenceRule
 
         When()
             .Match(() => visit)
-            .Match(() => defect, d => Danger.IsLeftAlone(d))
+            .Match(() => defect, d => DangerWords.IsLeftAlone(d))
             .Exists<Conclusion>(c => c.RuleId == RuleIds.ClassLowerThanExpected, c => c.Subject == defect.Pointer);
 
         Then()

@@ -8,6 +8,7 @@ namespace Rules.UnsafeSituation;
 [Id(RuleIds.NoticeSigned), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
 [Title("The responsible person signs the warning notice, unless nobody is there")]
 [Why("A signature settles afterwards whether the warning reached the responsible person. Asking for it also has them read what it says before the engineer goes.")]
+[Serves(Part.HandleDanger)]
 [Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class NoticeSignedRule : StandingDangerRule
 {

@@ -8,6 +8,7 @@ namespace Rules.UnsafeSituation;
 [Id(RuleIds.RectifiedReexamined), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "26(9)"), CommonPractice]
 [Title("A danger that was put right is looked at again, at a time within the visit")]
 [Why("Work that was meant to cure a danger may not have cured it. Unless somebody looks again after the work, the record shows only that a danger was there.")]
+[Serves(Part.HandleDanger)]
 [Coverage(Coverage.MayUnderReport, "what was seen at the second look is no member of its own")]
 public sealed class RectifiedReexaminedRule : DefectRule
 {

@@ -8,6 +8,7 @@ namespace Rules.UnsafeSituation;
 [Id(RuleIds.ReportDecided), Topic(Topics.UnsafeSituation), Cites("RIDDOR-2013", "11(2)")]
 [Title("Whether a dangerous fitting must be reported to the authority is decided and the reason recorded")]
 [Why("Whether a dangerous fitting is reportable under RIDDOR turns on its cause and on the harm it was likely to do. The 14 days run from knowing enough, and a decision nobody takes lets them pass unnoticed.")]
+[Serves(Part.HandleDanger)]
 [Uses(LimitIds.ReportableDays)]
 [InForce(From = "2013-10-01")]
 [Coverage(Coverage.Full, "each recorded defect is judged")]

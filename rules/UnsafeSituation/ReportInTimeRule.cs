@@ -8,6 +8,7 @@ namespace Rules.UnsafeSituation;
 [Id(RuleIds.ReportInTime), Topic(Topics.UnsafeSituation), Cites("RIDDOR-2013", "11(2)")]
 [Title("A dangerous fitting that must be reported is reported within 14 days of knowing of it")]
 [Why("Reports tell HSE of bad design, installation or servicing that may put other homes in danger too. RIDDOR allows 14 days from having enough information, and a report after that is late in law.")]
+[Serves(Part.HandleDanger)]
 [Uses(LimitIds.ReportableDays)]
 [InForce(From = "2013-10-01")]
 [Coverage(Coverage.Full, "two dates and a term")]

@@ -8,6 +8,7 @@ namespace Rules.UnsafeSituation;
 [Id(RuleIds.StopNamed), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "26(9)")]
 [Title("A job that was stopped for a danger names the danger as a defect")]
 [Why("Whoever comes next, the occupier and the owner have to know what stopped the job. A danger that no defect names is classed by nobody, made known to nobody and put right by nobody.")]
+[Serves(Part.HandleDanger)]
 [Coverage(Coverage.MayUnderReport, "whether the defect that is recorded is the one that stopped the job is for the person on site")]
 public sealed class StopNamedRule : VisitRule
 {

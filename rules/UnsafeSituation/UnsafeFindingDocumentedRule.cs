@@ -1,6 +1,7 @@
 using Findings;
 using Kernel;
 using NRules.Fluent.Dsl;
+using Rules.Situation;
 using Visits;
 
 namespace Rules.UnsafeSituation;
@@ -8,6 +9,7 @@ namespace Rules.UnsafeSituation;
 [Id(RuleIds.UnsafeFindingDocumented), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11"), Cites("GSIUR-1998", "34")]
 [Title("The defect that answers an unsafe finding carries class, action, label and notice")]
 [Why("Recorded without its classification, action, label or notice, a defect leaves open whether the household was protected at all. If harm follows, these are the steps an investigator will look for.")]
+[Serves(Part.HandleDanger)]
 [Coverage(Coverage.Full, "each answering defect is judged")]
 public sealed class UnsafeFindingDocumentedRule : InferenceRule
 {
@@ -19,7 +21,7 @@ public sealed class UnsafeFindingDocumentedRule : InferenceRule
         When()
             .Match(() => visit)
             .Match(() => defect, d => HasGap(d))
-            .Exists<Finding>(f => Danger.IsObserved(f), f => defect.Answers(f));
+            .Exists<Finding>(f => DangerWords.IsObserved(f), f => defect.Answers(f));
 
         Then()
             .Do(context => Conclude(context, visit, defect.Pointer, Undocumented(defect)));

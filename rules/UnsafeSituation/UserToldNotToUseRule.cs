@@ -8,6 +8,7 @@ namespace Rules.UnsafeSituation;
 [Id(RuleIds.UserToldNotToUse), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "34(3)"), Cites("IGEM-G-11")]
 [Title("The responsible person is told not to use a dangerous appliance; where nobody is there, the notice is left")]
 [Why("Unless they are told, people turn a cold boiler back on. Regulation 34 forbids the responsible person to use an appliance known or suspected to be dangerous, and has the engineer who finds one tell them.")]
+[Serves(Part.HandleDanger)]
 [Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class UserToldNotToUseRule : StandingDangerRule
 {

@@ -8,6 +8,7 @@ namespace Rules.UnsafeSituation;
 [Id(RuleIds.WarningNotice), Topic(Topics.UnsafeSituation), Cites("IGEM-G-11")]
 [Title("A warning notice is written for a dangerous appliance that is not put right")]
 [Why("Spoken warnings are disputed as soon as somebody is hurt. A written notice sets out the danger and the instruction not to use the appliance, in the same words for user, owner and engineer.")]
+[Serves(Part.HandleDanger)]
 [Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class WarningNoticeRule : StandingDangerRule
 {

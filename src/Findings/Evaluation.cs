@@ -53,6 +53,9 @@ public sealed record Evaluation
     /// <summary>What the visit calls for, and how far the record shows that it was done.</summary>
     public IReadOnlyList<Duty> Duties { get; init; } = [];
 
+    /// <summary>The dangers of the visit, and what was done about them; absent where there is none.</summary>
+    public Situation? Situation { get; init; }
+
     /// <summary>What the record lacks and must have, as questions, in the order in which they can be answered on site.</summary>
     public required IReadOnlyList<MissingItem> Missing { get; init; }
 

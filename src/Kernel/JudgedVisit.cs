@@ -35,6 +35,12 @@ public abstract class JudgedVisit
     /// <summary>What it owes.</summary>
     public OwedDuties Owed { get; } = new();
 
+    /// <summary>The dangers that the rules of the situation found, in no order.</summary>
+    public IList<Danger> Dangers { get; } = [];
+
+    /// <summary>How the appliance was left, as the record names it; null where it does not say.</summary>
+    public abstract string? LeftAs { get; }
+
     /// <summary>The members that a record can have.</summary>
     public abstract IRecordModel Model { get; }
 

@@ -123,3 +123,15 @@ public sealed class InForceAttribute : Attribute
     /// <summary>Last day.</summary>
     public string? To { get; init; }
 }
+
+/// <summary>
+/// Further places at which an engineer may record the danger that the rule finds, besides what it judges and the members that it reads:
+/// products in the room may be recorded at the room air, or at the flue that lets them out.
+/// </summary>
+/// <param name="places">JSON Pointers; what stands below counts. Empty: anywhere in the record.</param>
+[AttributeUsage(AttributeTargets.Class | AttributeTargets.Property)]
+public sealed class AlsoRecordedAtAttribute(params string[] places) : Attribute
+{
+    /// <summary>The places.</summary>
+    public IReadOnlyList<string> Places { get; } = places;
+}

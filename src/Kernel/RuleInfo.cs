@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Reflection;
 using System.Runtime.CompilerServices;
+using Findings;
 
 namespace Kernel;
 
@@ -17,6 +18,7 @@ public sealed class RuleInfo
         Title = member.GetCustomAttribute<TitleAttribute>()?.Title ?? "";
         Why = member.GetCustomAttribute<WhyAttribute>()?.Why ?? "";
         Serves = [.. member.GetCustomAttributes<ServesAttribute>()];
+        AlsoRecordedAt = member.GetCustomAttribute<AlsoRecordedAtAttribute>()?.Places ?? [];
         Uses = member.GetCustomAttribute<UsesAttribute>()?.Limits ?? [];
         Topic = (member.GetCustomAttribute<TopicAttribute>() ?? member.DeclaringType?.GetCustomAttribute<TopicAttribute>())?.Topic ?? "";
         Citations = [.. member.GetCustomAttributes<CitesAttribute>()];
@@ -51,6 +53,9 @@ public sealed class RuleInfo
     /// <summary>The parts of duties that it serves; none: what it asks for is asked of every visit.</summary>
     public IReadOnlyList<ServesAttribute> Serves { get; }
 
+    /// <summary>Further places at which the danger that it finds may be recorded as a defect.</summary>
+    public IReadOnlyList<string> AlsoRecordedAt { get; }
+
     /// <summary>Its subject area.</summary>
     public string Topic { get; }
 
@@ -80,6 +85,13 @@ public sealed class RuleInfo
 
     /// <summary>Reads the attributes of <paramref name="member"/>, a class or a row; absent ones stay empty and are refused by the catalogue.</summary>
     public static RuleInfo Of(MemberInfo member) => Known.GetValue(member, static member => new RuleInfo(member));
+
+    /// <summary>What the rule says of itself that gave <paramref name="finding"/>; null where it was read back from a store.</summary>
+    public static RuleInfo? Behind(Finding finding)
+    {
+        ArgumentNullException.ThrowIfNull(finding);
+        return (finding.Rule as Catalogues.RuleFace)?.Rule.Info;
+    }
 
     /// <summary>Is the rule in force on <paramref name="day"/>?</summary>
     public bool IsInForce(DateOnly day) => InForceFrom <= day && day <= InForceTo;

@@ -40,6 +40,9 @@ public interface IVisitLaw : IRecordLaw
     /// <summary>The reason of the record that counts for what is absent at <paramref name="pointer"/>, in words; null where none does.</summary>
     string? ReasonNotDone(Visit visit, string pointer, IReadOnlyList<ServesAttribute> parts, Silence silence);
 
+    /// <summary>Does the record show that what was found was dealt with, so that it no longer keeps the job open?</summary>
+    bool IsDealtWith(Visit visit, Finding finding);
+
     /// <summary>As what a visit closes: visit, repair, check, service or installation.</summary>
     string ClosesAs(Visit visit, IReadOnlyList<Duty> duties, OverallOutcome outcome);
 

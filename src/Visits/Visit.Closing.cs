@@ -1,5 +1,6 @@
 using Findings;
 using Kernel;
+using Wire;
 
 namespace Visits;
 
@@ -7,8 +8,10 @@ namespace Visits;
 public sealed partial class Visit
 {
     /// <inheritdoc />
-    public override bool IsDealtWith(Finding finding) =>
-        RecordedDefects.Any(defect => IsLeftOutOfUse ? defect.SettlesOutOfUse(finding) : defect.SettlesInUse(finding));
+    public override bool IsDealtWith(Finding finding) => Law.IsDealtWith(this, finding);
+
+    /// <inheritdoc />
+    public override string? LeftAs => WireNames.Of(Appliance.StateOnLeaving);
 
     /// <inheritdoc />
     public override string? ReasonNotDone(string pointer, IReadOnlyList<ServesAttribute> parts, Silence silence) => Law.ReasonNotDone(this, pointer, parts, silence);
@@ -17,7 +20,7 @@ public sealed partial class Visit
     public override string ClosesAs(IReadOnlyList<Duty> duties, OverallOutcome outcome) => Law.ClosesAs(this, duties, outcome);
 
     /// <summary>A recorded danger was taken out of use, or its refusal dealt with, and the boiler was left off.</summary>
-    public bool IsMadeSafe => _isMadeSafe ??= IsLeftOutOfUse && RecordedDefects.Any(defect => defect.IsDangerous && (defect.IsTakenOutOfUse || defect.IsRefusalDealtWith()));
+    public bool IsMadeSafe => _isMadeSafe ??= IsLeftOutOfUse && RecordedDefects.Any(defect => defect.IsDangerous && (defect.IsTakenOutOfUse || defect.IsRefusalDealtWith));
 
     private bool? _isMadeSafe;
 }

@@ -29,7 +29,7 @@ public sealed partial class Visit
     /// The boiler was left off for a reason that the record gives, so that what only a running one shows is put off: it was left off for want of
     /// gas or parts, for a danger, or because somebody wished it so; or it stays on against advice, and nobody may fire it.
     /// </summary>
-    public bool IsRunningPutOff => _isRunningPutOff ??= RecordedDefects.Any(defect => defect.IsRefusalDealtWith())
+    public bool IsRunningPutOff => _isRunningPutOff ??= RecordedDefects.Any(defect => defect.IsRefusalDealtWith)
         || (IsLeftOutOfUse && (Appliance.LeftOffBecause is not null || Record.Work?.Result is WorkResult.GasOff or WorkResult.AwaitingParts or WorkResult.StoppedForDanger || IsMadeSafe));
 
     private bool? _isRunningPutOff;

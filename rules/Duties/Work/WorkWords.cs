@@ -66,6 +66,9 @@ internal static class WorkWords
         && (visit.Record.JobType == JobType.LandlordCheck || (visit.IsAnnualService && visit.IsUnderLandlordDuty == true));
 
     /// <summary>The boiler, or something of it, was only disconnected.</summary>
+    public static bool? LeavesAGaswayOpen(this Visit visit) =>
+        visit.Appliance.StateOnLeaving == StateOnLeaving.Disconnected || visit.IsRemoval() ? true : visit.IsNewBoiler & visit.IsLeftWithoutGas();
+
     public static bool IsRemoval(this Visit visit) => visit.Record.Work?.Kind == WorkKind.Removal;
 
     /// <summary>A repair that does not say what was worked on, not even that nothing was.</summary>
@@ -116,7 +119,7 @@ internal static class WorkWords
 
     /// <summary>After an escape the gas is on again: nobody refused to have it off, and the boiler was left in use.</summary>
     public static bool RestoredTheGas(this Visit visit) => visit.Record.Escape is { GasIsolated: true } && visit.Appliance.StateOnLeaving == StateOnLeaving.InUse
-        && !visit.RecordedDefects.Any(defect => defect.IsRefusalDealtWith());
+        && !visit.RecordedDefects.Any(defect => defect.IsRefusalDealtWith);
 
     /// <summary>A gas pipe or the meter was parted, or must have been.</summary>
     public static bool PartedAPipe(this Visit visit) =>

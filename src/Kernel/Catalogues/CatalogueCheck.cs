@@ -17,13 +17,16 @@ internal static class CatalogueCheck
         if (hidden.Count > 0)
             throw new CatalogueException(hidden);
 
-        var unasked = rules.Where(type => !typeof(FirstPassRule).IsAssignableFrom(type) && !typeof(InferenceRule).IsAssignableFrom(type) && !typeof(DutyRule).IsAssignableFrom(type))
+        var unasked = rules.Where(type => !typeof(FirstPassRule).IsAssignableFrom(type) && !typeof(InferenceRule).IsAssignableFrom(type) && !typeof(DutyRule).IsAssignableFrom(type) && !typeof(SituationRule).IsAssignableFrom(type))
             .Select(type => $"{type.FullName} is a rule of no kind that the engine asks").ToList();
         if (unasked.Count > 0)
             throw new CatalogueException(unasked);
 
         return [.. rules.Select(type => (IComplianceRule)Activator.CreateInstance(type)!), .. tables.SelectMany(type => ((IRuleTable)Activator.CreateInstance(type)!).Rows)];
     }
+
+    /// <summary>An instance of every class of the kind <typeparamref name="T"/> among <paramref name="types"/>.</summary>
+    public static IEnumerable<T> InstancesOf<T>(IReadOnlyList<Type> types) => Of<T>(types).Select(type => (T)Activator.CreateInstance(type)!);
 
     private static List<Type> Of<T>(IEnumerable<Type> types) => [.. types.Where(type => typeof(T).IsAssignableFrom(type) && !type.IsAbstract)];
 

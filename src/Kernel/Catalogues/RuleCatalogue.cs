@@ -24,10 +24,11 @@ public sealed class RuleCatalogue
         Limits = new LimitBook(shipped, Overrides.Read(overrides, shipped, Header.DeployersTables), Header.DeployersTables);
         Jurisdictions = JurisdictionsOf(source);
         ExampleRecord = source.ReadResource("example-record.json");
-        Rules = [.. rules.Where(rule => rule is not DutyRule).OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
+        Rules = [.. rules.Where(rule => rule is not (DutyRule or SituationRule)).OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
         DutyRules = [.. rules.OfType<DutyRule>().OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
+        SituationRules = [.. CatalogueCheck.InstancesOf<SituationRule>(source.GetTypes()).OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
         References = new ReferenceBook(source.ReadResource<List<ReferenceDocument>>("references.json"), [.. Rules.Select(rule => rule.Info)]);
-        _faces = Rules.Concat(DutyRules).OrderBy(rule => Topics.All.IndexOf(rule.Info.Topic)).Index()
+        _faces = Rules.Concat(DutyRules).Concat(SituationRules).OrderBy(rule => Topics.All.IndexOf(rule.Info.Topic)).Index()
             .ToDictionary(entry => entry.Item, entry => new RuleFace(entry.Item, entry.Index, References, pagesAt is null ? null : pagesAt + entry.Item.Info.Id));
         Cases = Rules.ToDictionary(rule => rule, rule => RuleCases.Of(rule.Info), EqualityComparer<IComplianceRule>.Default);
     }
@@ -40,6 +41,9 @@ public sealed class RuleCatalogue
 
     /// <summary>The rules of the duties, sorted by kind. Without any, everything that a rule asks for is a must.</summary>
     public IReadOnlyList<DutyRule> DutyRules { get; }
+
+    /// <summary>The rules that infer what the rules of the situation match, sorted by id: always all of the assembly, whichever rules are judged by.</summary>
+    public IReadOnlyList<SituationRule> SituationRules { get; }
 
     /// <summary>The kinds of duty, in the order in which they are shown.</summary>
     public IReadOnlyList<DutyKind> DutyKinds { get; }

@@ -23,9 +23,9 @@ internal sealed class CompiledRules
     {
     }
 
-    /// <summary>The inference.</summary>
-    public CompiledRules(IReadOnlyList<InferenceRule> rules)
-        : this(rules, [])
+    /// <summary>The situation: what is inferred of dangers, and what is concluded from it.</summary>
+    public CompiledRules(IReadOnlyList<SituationRule> inferring, IReadOnlyList<InferenceRule> concluding)
+        : this([.. inferring, .. concluding], [])
     {
     }
 

@@ -52,6 +52,8 @@ internal sealed class CompletenessPass
 
     public void SettleInference(IReadOnlyList<IComplianceRule> rules, IReadOnlyDictionary<IComplianceRule, Exception> failed, bool isCalledFor)
     {
+        foreach (var (rule, exception) in failed.Where(failure => failure.Key is SituationRule))
+            Add(rule, Failed(exception.GetType().Name));
         foreach (var rule in rules)
         {
             if (!IsInForce(rule))
@@ -147,7 +149,8 @@ internal sealed class CompletenessPass
         var (isPutOff, because) = (false, (string?)null);
         foreach (var pointer in verdict.Missing)
         {
-            var silence = _visit.Owed.Of(rule.Info, pointer);
+            // What is asked of a danger is asked because of it, whatever else the visit calls for.
+            var silence = rule is InferenceRule ? Silence.Must : _visit.Owed.Of(rule.Info, pointer);
             // What follows from something that was found is asked for, whether the visit calls for that or not; of a boiler that runs.
             if (verdict.Outcome == Outcome.Advisory && silence != Silence.PutOff)
                 silence = Silence.Must;

@@ -35,6 +35,7 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit vis
             Counts = counts,
             Findings = findings,
             Duties = duties,
+            Situation = Situation(blockedBy),
             Missing = questions,
             NotLookedAt = Questions(Weight.Should),
             Due = Due(),
@@ -85,6 +86,35 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit vis
         }
 
         return due is null ? [] : [.. due.OrderBy(item => item.By).ThenBy(item => item.RuleId, StringComparer.Ordinal)];
+    }
+
+    /// <summary>What became of the dangers; handled where no rule on a duty towards a danger stands in the way, and none stands.</summary>
+    private Situation? Situation(SortedSet<string> blockedBy)
+    {
+        if (visit.Dangers.Count == 0)
+            return null;
+
+        var kinds = catalogue.DutyKinds.Where(kind => kind.OfDanger).Select(kind => kind.Kind).ToHashSet(StringComparer.Ordinal);
+        var unmet = new SortedSet<string>(StringComparer.Ordinal);
+        foreach (var rule in rules)
+        {
+            if (rule is not null && blockedBy.Contains(rule.RuleId))
+                unmet.UnionWith(KindsOf(rule).Where(kinds.Contains));
+            if (rule is not null && visit.Dangers.Any(danger => danger.State == DangerState.NotExcluded && danger.RuleId == rule.RuleId))
+                unmet.UnionWith(KindsOf(rule));
+        }
+
+        return new Situation
+        {
+            Dangers = [.. visit.Dangers.OrderBy(danger => danger.State).ThenBy(danger => danger.Subject, PointerOrder.Instance).ThenBy(danger => danger.RuleId, StringComparer.Ordinal)
+                .DistinctBy(danger => (danger.Subject, danger.RuleId))],
+            State = visit.Dangers.Min(danger => danger.State),
+            Appliance = visit.LeftAs,
+            Handled = unmet.Count == 0 && visit.Dangers.All(danger => danger.State > DangerState.NotExcluded),
+            Open = [.. unmet],
+        };
+
+        static IEnumerable<string> KindsOf(RuleFace rule) => rule.Rule.Info.Serves.Select(serves => DutyList.KindOf(serves.Part));
     }
 
     /// <summary>What stands in the way: a rule that failed, evidence that must be there, an unsafe finding that was not dealt with.</summary>

@@ -24,7 +24,7 @@ public sealed class JudgingEngine
         _inferenceRules = [.. catalogue.Rules.OfType<InferenceRule>()];
         _duties = new CompiledRules(catalogue.DutyRules);
         _firstPass = new CompiledRules(loadOrder.OfType<FirstPassRule>().ToList());
-        _inference = new CompiledRules(loadOrder.OfType<InferenceRule>().ToList());
+        _inference = new CompiledRules(catalogue.SituationRules, loadOrder.OfType<InferenceRule>().ToList());
     }
 
     /// <summary>The rules in force and all that decides an answer.</summary>

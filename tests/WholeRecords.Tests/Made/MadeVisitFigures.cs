@@ -7,6 +7,7 @@ using MadeVisits;
 using Visits;
 using WholeRecords.Tests.Properties;
 using Answer = WholeRecords.Tests.Properties.Answer;
+using DangerState = MadeVisits.DangerState;
 
 namespace WholeRecords.Tests.Made;
 

@@ -1,0 +1,21 @@
+using Findings;
+using Kernel;
+using Rules.UnsafeSituation;
+using Visits;
+
+namespace Rules.Situation;
+
+[Id("danger-shown"), Title("What was measured or seen shows a danger")]
+public sealed class DangerShownRule : SituationRule
+{
+    public override void Define()
+    {
+        Visit visit = default!;
+        Finding finding = default!;
+        Priority(Finds);
+        When()
+            .Match(() => visit)
+            .Match(() => finding, f => DangerWords.IsObserved(f));
+        Then().Do(context => context.Insert(new FoundDanger(finding, visit.RecordedDefects.Where(recorded => recorded.Answers(finding)).ToList())));
+    }
+}

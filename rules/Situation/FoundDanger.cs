@@ -1,0 +1,55 @@
+using Findings;
+using Records;
+using Visits;
+
+namespace Rules.Situation;
+
+/// <summary>A danger of a visit: a fact of the situation, which other rules of it match.</summary>
+/// <param name="finding">What shows it; null where the engineer's class alone does.</param>
+/// <param name="answeredBy">The recorded defects that are the engineer's word on it.</param>
+public sealed class FoundDanger(Finding? finding, IReadOnlyList<RecordedDefect> answeredBy)
+{
+    /// <summary>What shows it; null where the engineer's class alone does.</summary>
+    public Finding? Finding { get; } = finding;
+
+    /// <summary>The recorded defects that are the engineer's word on it.</summary>
+    public IReadOnlyList<RecordedDefect> AnsweredBy { get; } = answeredBy;
+
+    /// <summary>Id of the rule that found it.</summary>
+    public string RuleId => Finding?.RuleId ?? (IsImmediatelyDangerous ? RuleIds.ImmediatelyDangerousRecorded : RuleIds.AtRiskRecorded);
+
+    /// <summary>JSON Pointer of what is dangerous.</summary>
+    public string Subject => Finding?.Subject ?? AnsweredBy[0].Pointer;
+
+    /// <summary>The class that would be expected of it, or that the engineer gave.</summary>
+    public ExpectedClass ExpectedClass => Finding is { } found ? found.ExpectedClass ?? ExpectedClass.AtRisk : IsImmediatelyDangerous ? ExpectedClass.ImmediatelyDangerous : ExpectedClass.AtRisk;
+
+    /// <summary>Is it a danger of this boiler?</summary>
+    public bool IsOfThisAppliance => Finding is not null || AnsweredBy[0].IsOfThisAppliance;
+
+    private bool IsImmediatelyDangerous => AnsweredBy[0].Defect.Class == DefectClass.ImmediatelyDangerous;
+}
+
+/// <summary>What became of a danger, by one defect: a fact of the situation.</summary>
+/// <param name="danger">The danger.</param>
+/// <param name="state">What became of it.</param>
+/// <param name="by">The defect that shows it.</param>
+public sealed class DealtWith(FoundDanger danger, DangerState state, RecordedDefect by)
+{
+    /// <summary>The danger.</summary>
+    public FoundDanger Danger { get; } = danger;
+
+    /// <summary>What became of it.</summary>
+    public DangerState State { get; } = state;
+
+    /// <summary>The defect that shows it.</summary>
+    public RecordedDefect By { get; } = by;
+}
+
+/// <summary>A danger about which nothing that counts was done: a fact of the situation.</summary>
+/// <param name="danger">The danger.</param>
+public sealed class StandingDanger(FoundDanger danger)
+{
+    /// <summary>The danger.</summary>
+    public FoundDanger Danger { get; } = danger;
+}

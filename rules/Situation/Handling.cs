@@ -1,0 +1,126 @@
+using Findings;
+using Records;
+using Rules.Combustion;
+using Rules.Tightness;
+using Visits;
+
+namespace Rules.Situation;
+
+/// <summary>What was done about a danger, as far as the record shows that it counts.</summary>
+internal static class Handling
+{
+    private static readonly IReadOnlyList<string> GasSections = ["/escape", "/tightnessTests", "/disturbedJoints", "/pipework"];
+
+    /// <summary>What became of a danger by the defect that answers it.</summary>
+    /// <param name="recorded">The defect.</param>
+    /// <param name="finding">What shows the danger; null, or a finding about the defect itself: the engineer's word alone does.</param>
+    /// <param name="visit">The visit.</param>
+    public static DangerState StateOf(RecordedDefect recorded, Finding? finding, Visit visit)
+    {
+        if (IsPutRight(recorded, finding, visit))
+            return DangerState.PutRight;
+        if (IsTakenOutOfUse(recorded, finding, visit))
+            return DangerState.TakenOutOfUse;
+        return IsLeftByRefusal(recorded, finding, visit) ? DangerState.LeftByRefusal : DangerState.Standing;
+    }
+
+    /// <summary>Was what is found at <paramref name="subject"/> recorded as a danger and dealt with, so that nobody asks for more about it?</summary>
+    public static bool IsDefectDealtWith(this Visit visit, string subject, string topic) => visit.RecordedDefects.Any(recorded =>
+        recorded.IsDangerous && recorded.IsRecordedAt(subject, topic) && StateOf(recorded, finding: null, visit) is DangerState.TakenOutOfUse or DangerState.LeftByRefusal);
+
+    /// <summary>
+    /// Put right and shown right. What was measured or seen and still stands in the record was not put right, whatever the defect says.
+    /// </summary>
+    public static bool IsPutRight(RecordedDefect recorded, Finding? finding, Visit visit) =>
+        recorded.Defect.Action == DefectAction.Rectified && (finding is null || finding.Subject == recorded.Pointer) && IsShownRight(recorded, visit);
+
+    /// <summary>
+    /// Was it looked at again? A leak by a tightness test after the work, a flue reading by a later one; anything else at a time of the visit,
+    /// for what the section then says is the state as left.
+    /// </summary>
+    public static bool IsShownRight(RecordedDefect recorded, Visit visit)
+    {
+        if (recorded.IsOfGas() && visit.TightnessTests is { Count: > 0 })
+            return !TightnessProof.LeakStands(visit) && visit.TestsAfterWork?.Any(test => TightnessProof.ShowsTight(test.Pointer, visit, []) == true) == true;
+
+        var isRead = visit.Readings?.Any(reading => reading.Pointer == recorded.Defect.Subject && reading.Value.TakenAt is not null && visit.After(reading.Value).Any()) == true;
+        return isRead || IsWithinTheVisit(recorded.Defect, visit);
+    }
+
+    /// <summary>Nobody can use it as it was left, and what is dangerous is cut off: only turned off, an immediate danger is not.</summary>
+    public static bool IsTakenOutOfUse(RecordedDefect recorded, Finding? finding, Visit visit)
+    {
+        if (!recorded.IsTakenOutOfUse || !IsLeftOff(recorded, visit) || !recorded.IsIsolated(visit))
+            return false;
+
+        return !IsImmediate(recorded, finding) || recorded.Defect.Action == DefectAction.Disconnected || (recorded.IsOfGas() && recorded.IsIsolatedUpstream());
+    }
+
+    /// <summary>
+    /// Refused, and what the procedure then asks is there. The signature is for At Risk, by the engineer's class and by what was found. An
+    /// installer may not leave what he put in connected unless it can be used safely (GSIUR 26(5), 33(2)), whoever signs.
+    /// </summary>
+    public static bool IsLeftByRefusal(RecordedDefect recorded, Finding? finding, Visit visit) =>
+        recorded.IsRefusalDealtWith && !(visit.Record.JobType == JobType.Commissioning && !visit.HadNoAccess)
+        && (!IsImmediate(recorded, finding) || !string.IsNullOrWhiteSpace(recorded.Defect.EmergencyReference));
+
+    /// <summary>Is what is dangerous cut off at the place that the defect names?</summary>
+    public static bool IsIsolated(this RecordedDefect recorded, Visit visit)
+    {
+        var defect = recorded.Defect;
+        if (defect.IsolatedAt is null or IsolationPoint.NotIsolated)
+            return false;
+        if (!recorded.IsOfThisAppliance)
+            return true;
+        if (recorded.IsOfGas())
+            return recorded.IsIsolatedUpstream() || (defect.IsolatedAt == IsolationPoint.ApplianceValve && !IsAboveTheApplianceValve(recorded, visit));
+        if (defect.Topic == Topics.Electrical)
+            return defect.IsolatedAt == IsolationPoint.ElectricalSupply || visit.Record.Electrical?.SupplyOff == true;
+        if (IsOfUnknownSource(recorded, visit))
+            return recorded.IsIsolatedUpstream() || defect.IsolatedAt == IsolationPoint.OtherAppliances;
+
+        if (visit.Appliance.SharedFlue == true && defect.Topic is Topics.Flue or Topics.AmbientAir && !IsToldToTheOthers(defect))
+            return false;
+
+        return recorded.IsIsolatedUpstream() || defect.IsolatedAt == IsolationPoint.ApplianceValve
+            || (defect.IsolatedAt == IsolationPoint.ElectricalSupply && defect.Class != DefectClass.ImmediatelyDangerous);
+    }
+
+    /// <summary>Is it gas that escapes, or may?</summary>
+    public static bool IsOfGas(this RecordedDefect recorded) => recorded.Defect.Topic is Topics.Tightness or Topics.Joints
+        || (recorded.Defect.Subject is { Length: > 0 } place ? GasSections.Any(section => Answering.IsIn(place, section)) : recorded.Defect.Mechanism == DefectMechanism.GasLeak);
+
+    private static bool IsIsolatedUpstream(this RecordedDefect recorded) =>
+        recorded.Defect.IsolatedAt is IsolationPoint.PipeSection or IsolationPoint.EmergencyControl or IsolationPoint.Meter;
+
+    // What a tightness test shows, or the pipework, may leak anywhere: only a later tight test shows that the valve of the boiler cut it off.
+    private static bool IsAboveTheApplianceValve(RecordedDefect recorded, Visit visit)
+    {
+        if (visit.DisturbedJoints?.FirstOrDefault(joint => Answering.IsIn(recorded.Defect.Subject ?? "", joint.Pointer)) is { Value: { } joint })
+            return joint.Place is null or JointPlace.Other || joint.IsAboveTheApplianceValve();
+
+        return TightnessProof.LeakStands(visit) || (recorded.Defect.Subject is not { } place || !place.StartsWith("/appliance", StringComparison.Ordinal))
+            && visit.TestsAfterWork?.Any(test => TightnessProof.ShowsTight(test.Pointer, visit, []) == true) != true;
+    }
+
+    // Products in the room on arrival, and nothing at this boiler that would explain them: any appliance of the room may be the source.
+    private static bool IsOfUnknownSource(RecordedDefect recorded, Visit visit) =>
+        recorded.Defect.Topic == Topics.AmbientAir
+        && visit.Record.Flue is not ({ CaseSealOk: false } or { VisualOk: false } or { SpillageTestPassed: false } or { FlowTestPassed: false } or { EffectivenessConfirmed: false })
+        && visit.Record.AmbientCo?.RunningPeakPpm is null;
+
+    // A flue of several homes goes on carrying the products of the others.
+    private static bool IsToldToTheOthers(Defect defect) =>
+        defect.Told is { } told && (told.Contains(ToldParty.BuildingManager) || told.Contains(ToldParty.OtherOccupiers));
+
+    private static bool IsImmediate(RecordedDefect recorded, Finding? finding) =>
+        recorded.Defect.Class == DefectClass.ImmediatelyDangerous || finding?.ExpectedClass == ExpectedClass.ImmediatelyDangerous;
+
+    /// <summary>Was what is dangerous left off?</summary>
+    // Of a boiler that nobody got to, nobody can say how it was left; what was cut off outside it is out of use all the same.
+    public static bool IsLeftOff(RecordedDefect recorded, Visit visit) =>
+        visit.IsLeftOutOfUse || !recorded.IsOfThisAppliance || (visit.HadNoAccess && visit.Appliance.StateOnLeaving is null);
+
+    private static bool IsWithinTheVisit(Defect defect, Visit visit) =>
+        defect.ReexaminedAt is { } again && again.Value <= visit.Record.FinishedAt.Value && !(again.Value < visit.Record.StartedAt?.Value) && !(again.Value < defect.FoundAt?.Value);
+}
