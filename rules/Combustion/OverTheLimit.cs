@@ -30,5 +30,5 @@ internal static class OverTheLimit
         look.Advisory(message).AndMissing(look.DecisionAsked(visit, isMeasuredAgain)).Warn(Cautions.CarbonMonoxide).Advise(Remedy);
 
     private static IReadOnlyList<string> DecisionAsked(this Look look, Visit visit, bool isMeasuredAgain) =>
-        look.Note(visit.Maker.DecisionReference) is null && !isMeasuredAgain && !visit.IsDefectDealtWith(look.Subject, Topics.Combustion) ? ["/makerLimits/decisionReference"] : [];
+        look.Note(visit.Maker.DecisionReference) is null && !isMeasuredAgain && !visit.IsMadeADefect(look.Subject, Topics.Combustion) ? ["/makerLimits/decisionReference"] : [];
 }

@@ -1,12 +1,11 @@
 using Findings;
 using Kernel;
-using NRules.RuleModel;
 using Visits;
 using Wire;
 
 namespace Rules.Situation;
 
-[Id("danger-stands"), Title("A danger about which nothing that counts was done stands")]
+[Id("danger-stands"), Title("A danger about which nothing was done stands")]
 public sealed class DangerStandsRule : SituationRule
 {
     public override void Define()
@@ -18,15 +17,14 @@ public sealed class DangerStandsRule : SituationRule
             .Match(() => visit)
             .Match(() => danger)
             .Not<DealtWith>(dealt => dealt.Danger == danger);
-        Then().Do(context => Say(context, danger, visit));
+        Then().Do(_ => Say(danger, visit));
     }
 
-    private static void Say(IContext context, FoundDanger danger, Visit visit)
+    private static void Say(FoundDanger danger, Visit visit)
     {
         // A gas joint that nobody proved may be tight: nobody can say.
         var state = danger.RuleId == RuleIds.DisturbedGasJointProved ? DangerState.NotExcluded : DangerState.Standing;
         var by = danger.AnsweredBy is [var first, ..] ? first : null;
-        visit.Dangers.Add(new Danger { RuleId = danger.RuleId, Subject = danger.Subject, State = state, Defect = by?.Pointer, IsolatedAt = WireNames.Of(by?.Defect.IsolatedAt) });
-        context.Insert(new StandingDanger(danger));
+        visit.Dangers.Add(new Danger { RuleId = danger.RuleId, Subject = danger.Subject, State = state, Defect = by?.Pointer, IsolatedAt = WireNames.Of(by?.Defect.IsolatedAt), Handled = false });
     }
 }

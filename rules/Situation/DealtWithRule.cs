@@ -6,14 +6,17 @@ using Wire;
 
 namespace Rules.Situation;
 
-/// <summary>A rule that says of a danger that something which counts was done about it.</summary>
+/// <summary>A rule that says of a danger what was done about it, and whether that counts.</summary>
 public abstract class DealtWithRule : SituationRule
 {
     /// <summary>What became of the danger.</summary>
     protected abstract DangerState State { get; }
 
-    /// <summary>Does <paramref name="recorded"/> show that of the danger that <paramref name="finding"/> shows?</summary>
-    protected abstract bool Shows(RecordedDefect recorded, Finding? finding, Visit visit);
+    /// <summary>Was that done, by <paramref name="recorded"/>, about the danger that <paramref name="finding"/> shows?</summary>
+    protected abstract bool WasDone(RecordedDefect recorded, Finding? finding, Visit visit);
+
+    /// <summary>Was it done so that it counts?</summary>
+    protected abstract bool Counts(RecordedDefect recorded, Finding? finding, Visit visit);
 
     /// <inheritdoc />
     public override void Define()
@@ -23,16 +26,18 @@ public abstract class DealtWithRule : SituationRule
         Priority(Judges);
         When()
             .Match(() => visit)
-            .Match(() => danger, d => IsDealtWith(d, visit));
+            .Match(() => danger, d => WasDone(d, visit));
         Then().Do(context => Say(context, danger, visit));
     }
 
-    private bool IsDealtWith(FoundDanger danger, Visit visit) => danger.AnsweredBy.Any(recorded => Shows(recorded, danger.Finding, visit));
+    private bool WasDone(FoundDanger danger, Visit visit) => danger.AnsweredBy.Any(recorded => WasDone(recorded, danger.Finding, visit));
 
     private void Say(IContext context, FoundDanger danger, Visit visit)
     {
-        var by = danger.AnsweredBy.First(recorded => Shows(recorded, danger.Finding, visit));
-        visit.Dangers.Add(new Danger { RuleId = danger.RuleId, Subject = danger.Subject, State = State, Defect = by.Pointer, IsolatedAt = WireNames.Of(by.Defect.IsolatedAt) });
-        context.Insert(new DealtWith(danger, State, by));
+        var done = danger.AnsweredBy.Where(recorded => WasDone(recorded, danger.Finding, visit)).ToList();
+        var counting = done.Find(recorded => Counts(recorded, danger.Finding, visit));
+        var by = counting ?? done[0];
+        visit.Dangers.Add(new Danger { RuleId = danger.RuleId, Subject = danger.Subject, State = State, Defect = by.Pointer, IsolatedAt = WireNames.Of(by.Defect.IsolatedAt), Handled = counting is not null });
+        context.Insert(new DealtWith(danger, counting is not null));
     }
 }

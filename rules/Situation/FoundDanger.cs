@@ -30,25 +30,21 @@ public sealed class FoundDanger(Finding? finding, IReadOnlyList<RecordedDefect> 
     private bool IsImmediatelyDangerous => AnsweredBy[0].Defect.Class == DefectClass.ImmediatelyDangerous;
 }
 
-/// <summary>What became of a danger, by one defect: a fact of the situation.</summary>
+/// <summary>What was done about a danger, by one defect: a fact of the situation.</summary>
 /// <param name="danger">The danger.</param>
-/// <param name="state">What became of it.</param>
-/// <param name="by">The defect that shows it.</param>
-public sealed class DealtWith(FoundDanger danger, DangerState state, RecordedDefect by)
+/// <param name="counts">Does it take the danger away, or meet all that is owed where it stays?</param>
+public sealed class DealtWith(FoundDanger danger, bool counts)
 {
     /// <summary>The danger.</summary>
     public FoundDanger Danger { get; } = danger;
 
-    /// <summary>What became of it.</summary>
-    public DangerState State { get; } = state;
-
-    /// <summary>The defect that shows it.</summary>
-    public RecordedDefect By { get; } = by;
+    /// <summary>Does it take the danger away, or meet all that is owed where it stays?</summary>
+    public bool Counts { get; } = counts;
 }
 
 /// <summary>A danger about which nothing that counts was done: a fact of the situation.</summary>
 /// <param name="danger">The danger.</param>
-public sealed class StandingDanger(FoundDanger danger)
+public sealed class OpenDanger(FoundDanger danger)
 {
     /// <summary>The danger.</summary>
     public FoundDanger Danger { get; } = danger;

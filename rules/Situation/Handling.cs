@@ -24,9 +24,12 @@ internal static class Handling
         return IsLeftByRefusal(recorded, finding, visit) ? DangerState.LeftByRefusal : DangerState.Standing;
     }
 
-    /// <summary>Was what is found at <paramref name="subject"/> recorded as a danger and dealt with, so that nobody asks for more about it?</summary>
-    public static bool IsDefectDealtWith(this Visit visit, string subject, string topic) => visit.RecordedDefects.Any(recorded =>
-        recorded.IsDangerous && recorded.IsRecordedAt(subject, topic) && StateOf(recorded, finding: null, visit) is DangerState.TakenOutOfUse or DangerState.LeftByRefusal);
+    /// <summary>
+    /// Was what is found at <paramref name="subject"/> recorded as a danger, and left off or left by a refusal, so that nobody asks for the maker's
+    /// word on it? Whether that counts is asked of the danger.
+    /// </summary>
+    public static bool IsMadeADefect(this Visit visit, string subject, string topic) => visit.RecordedDefects.Any(recorded =>
+        recorded.IsDangerous && recorded.IsRecordedAt(subject, topic) && (recorded.IsRefusalDealtWith || (recorded.IsTakenOutOfUse && IsLeftOff(recorded, visit))));
 
     /// <summary>
     /// Put right and shown right. What was measured or seen and still stands in the record was not put right, whatever the defect says.
@@ -50,11 +53,17 @@ internal static class Handling
     /// <summary>Nobody can use it as it was left, and what is dangerous is cut off: only turned off, an immediate danger is not.</summary>
     public static bool IsTakenOutOfUse(RecordedDefect recorded, Finding? finding, Visit visit)
     {
-        if (!recorded.IsTakenOutOfUse || !IsLeftOff(recorded, visit) || !recorded.IsIsolated(visit))
+        if (!IsIsolatedAndLeftOff(recorded, visit))
             return false;
 
         return !IsImmediate(recorded, finding) || recorded.Defect.Action == DefectAction.Disconnected || (recorded.IsOfGas() && recorded.IsIsolatedUpstream());
     }
+
+    /// <summary>What is dangerous is cut off, and the boiler was left off.</summary>
+    public static bool IsIsolatedAndLeftOff(RecordedDefect recorded, Visit visit) => recorded.IsTakenOutOfUse && IsLeftOff(recorded, visit) && recorded.IsIsolated(visit);
+
+    /// <summary>Permission was refused, and nothing was done.</summary>
+    public static bool IsRefused(RecordedDefect recorded) => recorded.Defect is { Permission: Consent.Refused, Action: null or DefectAction.None };
 
     /// <summary>
     /// Refused, and what the procedure then asks is there. The signature is for At Risk, by the engineer's class and by what was found. An

@@ -9,5 +9,7 @@ public sealed class PutRightRule : DealtWithRule
 {
     protected override DangerState State => DangerState.PutRight;
 
-    protected override bool Shows(RecordedDefect recorded, Finding? finding, Visit visit) => Handling.IsPutRight(recorded, finding, visit);
+    protected override bool WasDone(RecordedDefect recorded, Finding? finding, Visit visit) => Handling.IsPutRight(recorded, finding, visit);
+
+    protected override bool Counts(RecordedDefect recorded, Finding? finding, Visit visit) => true;
 }

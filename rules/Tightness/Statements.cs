@@ -38,6 +38,7 @@ public sealed class Statements : StatementTable
     [Title("Every gasway that a disconnected or unfinished boiler leaves open is sealed with the proper fitting")]
     [Why("A valve that is merely shut can be knocked or turned open by anybody, and then feeds gas into the room. By regulation 6 every open outlet is sealed with the proper fitting before the engineer leaves it.")]
     [Serves(Part.Seal)]
+    [Serves(Part.HandleDanger)]
     [AppliesBy("/commissioning/newBoiler")]
     [Coverage(Coverage.MayUnderReport, "a gasway opened on a boiler that was left connected shows only where it is stated")]
     public Statement GaswaysSealed => Ask(

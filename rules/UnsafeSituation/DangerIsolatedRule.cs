@@ -10,6 +10,10 @@ namespace Rules.UnsafeSituation;
 [Title("A danger that was taken out of use is isolated at a place that the record names")]
 [Why("A boiler that is only turned off still stands under gas, and a leak above its valve goes on leaking. Taken out of use counts only where the thing that is dangerous is cut off.")]
 [Serves(Part.HandleDanger)]
+[Uses(LimitIds.PerceptibleMovementWater, LimitIds.PerceptibleMovementElectronic, LimitIds.StatedDropShare, LimitIds.TightnessTablePipe,
+    LimitIds.PermittedDropEdition3None28, LimitIds.PermittedDropEdition3None35, LimitIds.PermittedDropEdition3U628,
+    LimitIds.PermittedDropEdition3U635, LimitIds.PermittedDropEdition3U1628, LimitIds.PermittedDropEdition3U1635,
+    DeployersTables.PermittedDropEdition4)]
 [Coverage(Coverage.MayUnderReport, "whether the place named cuts off what is dangerous is judged on site")]
 public sealed class DangerIsolatedRule : DefectRule
 {

@@ -10,6 +10,10 @@ namespace Rules.UnsafeSituation;
 [Title("A dangerous appliance is put right, disconnected or, where at risk, turned off; after a refusal the record shows what the procedure then asks")]
 [Why("Finding a danger protects nobody until it is put right, disconnected or turned off. No customer can be forced to agree, so after a refusal the procedure turns to the gas emergency service or to a signed acceptance.")]
 [Serves(Part.HandleDanger)]
+[Uses(LimitIds.PerceptibleMovementWater, LimitIds.PerceptibleMovementElectronic, LimitIds.StatedDropShare, LimitIds.TightnessTablePipe,
+    LimitIds.PermittedDropEdition3None28, LimitIds.PermittedDropEdition3None35, LimitIds.PermittedDropEdition3U628,
+    LimitIds.PermittedDropEdition3U635, LimitIds.PermittedDropEdition3U1628, LimitIds.PermittedDropEdition3U1635,
+    DeployersTables.PermittedDropEdition4)]
 [Coverage(Coverage.Full, "each recorded defect is judged")]
 public sealed class DefectMadeSafeRule : DangerousDefectRule
 {

@@ -10,6 +10,7 @@ namespace Rules.UnsafeSituation;
 [Title("Every unsafe finding is answered by a recorded defect")]
 [Why("Perhaps nobody noticed a danger that shows in the readings but not among the defects. The household goes on using the boiler, and nothing shows that they were told as regulation 34(3) requires.")]
 [Serves(Part.HandleDanger)]
+[Serves(Part.MadeKnown)]
 [Coverage(Coverage.MayOverReport, "a defect that names neither subject nor topic is not seen as the answer")]
 public sealed class UnsafeFindingAnsweredRule : InferenceRule
 {

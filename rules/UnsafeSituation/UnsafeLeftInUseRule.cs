@@ -23,8 +23,8 @@ public sealed class UnsafeLeftInUseRule : InferenceRule
         When()
             .Match(() => visit, v => !v.IsLeftOutOfUse)
             .Query(() => dangers, q => q
-                .Match<StandingDanger>(standing => standing.Danger.IsOfThisAppliance)
-                .Select(standing => standing.Danger)
+                .Match<OpenDanger>(open => open.Danger.IsOfThisAppliance)
+                .Select(open => open.Danger)
                 .Collect()
                 .Where(found => found.Any()));
 

@@ -34,6 +34,9 @@ public sealed class Danger
     /// <summary>What became of it.</summary>
     public required DangerState State { get; init; }
 
+    /// <summary>True where what was done counts: put right and shown right, isolated where it must be, or refused with what is then owed.</summary>
+    public required bool Handled { get; init; }
+
     /// <summary>JSON Pointer of the defect that answers it; absent where none does.</summary>
     public string? Defect { get; init; }
 
@@ -45,13 +48,13 @@ public sealed class Danger
 [JsonConverter(typeof(WireEnumConverter<DangerState>))]
 public enum DangerState
 {
-    /// <summary>Nothing that counts was done about it.</summary>
+    /// <summary>Nothing was done about it, or nothing that could count.</summary>
     Standing,
 
     /// <summary>Nobody looked, or nobody says, so that it cannot be excluded.</summary>
     NotExcluded,
 
-    /// <summary>The person whose boiler it is refused, and what is then owed was done.</summary>
+    /// <summary>It was refused to make it safe.</summary>
     LeftByRefusal,
 
     /// <summary>What is dangerous is isolated, and nobody can use it as it was left.</summary>

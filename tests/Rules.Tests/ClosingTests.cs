@@ -149,8 +149,9 @@ public sealed class ClosingTests
         Assert.Empty(atRisk.Closing.BlockedBy);
 
         var dangerous = Evaluate($$"""{ {{found}}, "/defects/-": { {{Given}}, {{defect}}, "class": "immediatelyDangerous", "action": "rectified" } }""");
-        Assert.Equal(OverallOutcome.Unsafe, dangerous.Outcome);
+        Assert.Equal(OverallOutcome.Advisory, dangerous.Outcome);
         Assert.Empty(dangerous.Closing.BlockedBy);
+        Assert.Equal((DangerState.PutRight, true), (dangerous.Situation!.State, dangerous.Situation.Handled));
     }
 
     [Theory]

@@ -34,13 +34,13 @@ public sealed class UnsafeSituationTests
     }
 
     [Theory]
-    [InlineData("rectified", LookedAtAgain, "inUse", "")]
-    [InlineData("rectified", "", "inUse", RuleIds.RectifiedReexamined)]
+    [InlineData("rectified", LookedAtAgain, "inUse", "", OverallOutcome.Advisory)]
+    [InlineData("rectified", "", "inUse", $"{RuleIds.ImmediatelyDangerousRecorded} {RuleIds.RectifiedReexamined} {RuleIds.UnsafeLeftInUse}")]
     [InlineData("disconnected", ShutAtTheBoiler, "disconnected", "")]
-    [InlineData("disconnected", "", "disconnected", RuleIds.DangerIsolated)]
-    [InlineData("turnedOff", ShutAtTheBoiler, "turnedOff", RuleIds.DefectMadeSafe)]
+    [InlineData("disconnected", "", "disconnected", $"{RuleIds.DangerIsolated} {RuleIds.ImmediatelyDangerousRecorded}")]
+    [InlineData("turnedOff", ShutAtTheBoiler, "turnedOff", $"{RuleIds.DefectMadeSafe} {RuleIds.ImmediatelyDangerousRecorded}")]
     [InlineData("none", "", "inUse", $"{RuleIds.DefectMadeSafe} {RuleIds.ImmediatelyDangerousRecorded} {RuleIds.UnsafeLeftInUse}")]
-    public void Immediately_dangerous_stays_unsafe_and_closes_only_when_dealt_with(string action, string shown, string state, string heldBy)
+    public void Immediately_dangerous_stays_unsafe_until_put_right_and_closes_only_when_dealt_with(string action, string shown, string state, string heldBy, OverallOutcome outcome = OverallOutcome.Unsafe)
     {
         var evaluation = Evaluate($$"""
             {
@@ -49,7 +49,8 @@ public sealed class UnsafeSituationTests
             }
             """);
 
-        Assert.Equal(OverallOutcome.Unsafe, evaluation.Outcome);
+        Assert.Equal(outcome, evaluation.Outcome);
+        Assert.Equal(heldBy.Length == 0, evaluation.Situation!.Handled);
         Assert.Equal((heldBy.Length == 0, heldBy), (evaluation.Closing.Allowed, string.Join(' ', evaluation.Closing.BlockedBy)));
     }
 

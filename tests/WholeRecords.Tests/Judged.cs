@@ -10,6 +10,10 @@ namespace WholeRecords.Tests;
 /// <summary>What the rules of today say of a whole record. Null where it is refused.</summary>
 internal sealed record Judged(WholeRecord Whole, string? Outcome, bool? MayClose, Findings.Evaluation? Said = null)
 {
+    /// <summary>The state of the worst danger, whether all are handled, and at least the kinds of duty that are wanted open; true where nothing is wanted.</summary>
+    public bool HasSituationWanted => Whole.State is null || (Said?.Situation is { } situation
+        && Whole.AcceptedStates.Contains(Wire.WireNames.Of(situation.State)) && situation.Handled == Whole.IsHandled && Whole.Open.All(situation.Open.Contains));
+
     /// <summary>Behind the last visit, so that each has happened, on whatever day the tests run.</summary>
     private static readonly DateTimeOffset ReceivedAt = new(2026, 12, 31, 12, 0, 0, TimeSpan.Zero);
 

@@ -12,12 +12,12 @@ internal static class TodayPage
         page.Append(CultureInfo.InvariantCulture, $"""
             # What the rules of today make of the whole records
 
-            Made by `tests/rewrite`. Each record is read, looked up in an empty store and judged as `check` does; then its outcome and whether the job may be closed are held against what the record expects (accepted values count). `closesAs`, `asks` and `situation` are not compared here.
+            Made by `tests/rewrite`. Each record is read, looked up in an empty store and judged as `check` does; then its outcome and whether the job may be closed are held against what the record expects (accepted values count), and where the record expects a danger, its state, whether it is handled and what is open (situation). `closesAs` and `asks` are not compared here.
 
             ## How many come out as expected
 
-            | records | number | refused | outcome | closing | both |
-            |---|---|---|---|---|---|
+            | records | number | refused | outcome | closing | both | situation |
+            |---|---|---|---|---|---|---|
             {Row("all", all)}
             {Row("honest", all.Where(one => one.Whole.IsHonest))}
             {Row("not honest", all.Where(one => !one.Whole.IsHonest))}
@@ -31,6 +31,8 @@ internal static class TodayPage
         Differences(page, all.Where(IsLooser), "None.");
         page.Append("## Stricter than the auditor, or otherwise\n\n");
         Differences(page, all.Where(one => !IsLooser(one) && one.Outcome is not null && !(one.HasOutcomeWanted && one.HasClosingWanted)), "None.");
+        page.Append("## Situation seen otherwise\n\n");
+        page.Append(string.Join(", ", all.Where(one => one.Outcome is not null && !one.HasSituationWanted).Select(one => one.Whole.Name).DefaultIfEmpty("None."))).Append("\n\n");
         page.Append("## Refused\n\n");
         page.Append(string.Join(", ", all.Where(one => one.Outcome is null).Select(one => one.Whole.Name).DefaultIfEmpty("None."))).Append('\n');
         return page.ToString();
@@ -45,7 +47,7 @@ internal static class TodayPage
     private static string Row(string name, IEnumerable<Judged> some)
     {
         var list = some.ToList();
-        return string.Create(CultureInfo.InvariantCulture, $"| {name} | {list.Count} | {list.Count(one => one.Outcome is null)} | {list.Count(one => one.HasOutcomeWanted)} | {list.Count(one => one.HasClosingWanted)} | {list.Count(one => one.HasOutcomeWanted && one.HasClosingWanted)} |");
+        return string.Create(CultureInfo.InvariantCulture, $"| {name} | {list.Count} | {list.Count(one => one.Outcome is null)} | {list.Count(one => one.HasOutcomeWanted)} | {list.Count(one => one.HasClosingWanted)} | {list.Count(one => one.HasOutcomeWanted && one.HasClosingWanted)} | {list.Count(one => one.Whole.State is not null && one.HasSituationWanted)} of {list.Count(one => one.Whole.State is not null)} |");
     }
 
     private static void Differences(StringBuilder page, IEnumerable<Judged> some, string none)

@@ -100,17 +100,19 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit vis
         {
             if (rule is not null && blockedBy.Contains(rule.RuleId))
                 unmet.UnionWith(KindsOf(rule).Where(kinds.Contains));
-            if (rule is not null && visit.Dangers.Any(danger => danger.State == DangerState.NotExcluded && danger.RuleId == rule.RuleId))
+            if (rule is not null && visit.Dangers.Any(danger => danger.State <= DangerState.NotExcluded && danger.RuleId == rule.RuleId))
                 unmet.UnionWith(KindsOf(rule));
         }
 
+        // Of two defects that answer one danger the one counts that deals with it.
+        var dangers = visit.Dangers.GroupBy(danger => (danger.Subject, danger.RuleId)).Select(same => same.OrderByDescending(danger => danger.Handled).ThenBy(danger => danger.State).First())
+            .OrderBy(danger => danger.State).ThenBy(danger => danger.Subject, PointerOrder.Instance).ThenBy(danger => danger.RuleId, StringComparer.Ordinal).ToList();
         return new Situation
         {
-            Dangers = [.. visit.Dangers.OrderBy(danger => danger.State).ThenBy(danger => danger.Subject, PointerOrder.Instance).ThenBy(danger => danger.RuleId, StringComparer.Ordinal)
-                .DistinctBy(danger => (danger.Subject, danger.RuleId))],
-            State = visit.Dangers.Min(danger => danger.State),
+            Dangers = dangers,
+            State = dangers[0].State,
             Appliance = visit.LeftAs,
-            Handled = unmet.Count == 0 && visit.Dangers.All(danger => danger.State > DangerState.NotExcluded),
+            Handled = unmet.Count == 0 && dangers.TrueForAll(danger => danger.Handled),
             Open = [.. unmet],
         };
 
