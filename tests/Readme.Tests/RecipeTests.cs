@@ -37,7 +37,8 @@ public sealed class RecipeTests(FreshClone clone) : IClassFixture<FreshClone>
     [Fact]
     public async Task A_command_that_is_typed_wrongly_says_how_it_is_typed()
     {
-        Assert.Contains("There is no folder rules/Watre. One of: AmbientAir ", await Shell.Run(clone.Folder, "tests/topic Watre 2>&1 || true"), StringComparison.Ordinal);
+        Assert.Contains("There is no folder rules/Watre with rules in it. One of: AmbientAir ", await Shell.Run(clone.Folder, "tests/topic Watre 2>&1 || true"), StringComparison.Ordinal);
+        Assert.StartsWith("Usage: tests/topic TOPIC", await Shell.Run(clone.Folder, "tests/topic 2>&1 || true"), StringComparison.Ordinal);
         Assert.StartsWith("Usage: tests/rewrite ", await Shell.Run(clone.Folder, "tests/rewrite propertys 2>&1 || true"), StringComparison.Ordinal);
     }
 
