@@ -21,7 +21,7 @@ public sealed class OpenApiTests(ServiceInProcess service) : IClassFixture<Servi
             await File.WriteAllTextAsync(file, served);
 
         Assert.Equal(version, JsonNode.Parse(served)!["openapi"].Text());
-        Assert.True(await File.ReadAllTextAsync(file) == served, $"openapi/{name}.json is stale: run these tests with REWRITE_OPENAPI=1 and look at the difference.");
+        Assert.True(await File.ReadAllTextAsync(file) == served, $"openapi/{name}.json is stale: run tests/rewrite and look at the difference.");
     }
 
     [Theory]

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using Findings;
 using Kernel;
 using Visits.Judging;
@@ -31,6 +32,12 @@ public sealed class CasesTests
         return data;
     }
 
+    private static string Word(Outcome outcome) => JsonNamingPolicy.CamelCase.ConvertName(outcome.ToString());
+
+    private static string Hint(Outcome expected) => expected == Outcome.NotApplicable
+        ? " (a case asks the rule alone, without what the visit owes: it is not applicable where its Applies says false, or on another day or place than it is in force)"
+        : "";
+
     private static void Demand(string ruleId, string name)
     {
         var rule = RuleSet.RuleOf(ruleId);
@@ -38,7 +45,7 @@ public sealed class CasesTests
         var evaluation = RuleSet.EngineOf(rule).Evaluate(RuleSet.RecordOf(one), one.Beside());
         var answer = RuleSet.AnswerTo(one.Expect, RuleSet.AnswersOf(ruleId, evaluation));
 
-        Assert.Equal((one.Expect.Outcome, answer.Message), (answer.Outcome, answer.Message));
+        Assert.True(one.Expect.Outcome == answer.Outcome, $"{ruleId}, \"{name}\": the case expects {Word(one.Expect.Outcome)}, the rule says {Word(answer.Outcome)}: {answer.Message}{Hint(one.Expect.Outcome)}");
         if (one.Expect.ExpectedClass is { } expectedClass)
             Assert.Equal(expectedClass, answer.ExpectedClass);
         if (one.Expect.Margin is { } margin)

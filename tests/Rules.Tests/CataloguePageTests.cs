@@ -16,7 +16,7 @@ public sealed partial class CataloguePageTests
         if (Environment.GetEnvironmentVariable("REWRITE_CATALOGUE") == "1")
             File.WriteAllText(Source("CATALOGUE.md"), page);
 
-        Assert.True(File.ReadAllText(Source("CATALOGUE.md")) == page, "rules/CATALOGUE.md is stale: run these tests with REWRITE_CATALOGUE=1 and look at the difference.");
+        Assert.True(File.ReadAllText(Source("CATALOGUE.md")) == page, "rules/CATALOGUE.md is stale: run tests/rewrite and look at the difference.");
     }
 
     [Fact]

@@ -53,7 +53,7 @@ public sealed partial class ExampleTests(ServiceInProcess service) : IClassFixtu
 
             if (Environment.GetEnvironmentVariable("REWRITE_OPENAPI") == "1")
                 example["answer"] = answer;
-            Assert.True(JsonNode.DeepEquals(answer, example["answer"]), $"{example["request"]} is answered otherwise: run with REWRITE_OPENAPI=1 twice (first the answers, then the documents that show them).");
+            Assert.True(JsonNode.DeepEquals(answer, example["answer"]), $"{example["request"]} is answered otherwise: run tests/rewrite and look at the difference.");
         }
 
         if (Environment.GetEnvironmentVariable("REWRITE_OPENAPI") == "1")

@@ -35,7 +35,7 @@ public sealed class PropertyTests(TodaysProperties today, ITestOutputHelper outp
         if (IsRewriting)
             await File.WriteAllTextAsync(Page, page);
 
-        Assert.True(await File.ReadAllTextAsync(Page) == page, "tests/records/whole/PROPERTIES.md is stale: run tests/rewrite and look at the difference.");
+        Assert.True(await File.ReadAllTextAsync(Page) == page, "tests/records/whole/PROPERTIES.md is stale: run tests/rewrite properties and look at the difference.");
     }
 
     /// <summary>Each number may only fall, and where it is 0 it stays 0. The numbers are those of a plain run.</summary>
@@ -49,7 +49,7 @@ public sealed class PropertyTests(TodaysProperties today, ITestOutputHelper outp
         if (IsRewriting)
             await File.WriteAllTextAsync(Numbers, JsonSerializer.Serialize(found, Indented) + "\n");
         else
-            Assert.True(held.Count == found.Count && held.All(claim => found[claim.Key] == claim.Value), "A number has fallen: tests/rewrite holds it there.");
+            Assert.True(held.Count == found.Count && held.All(claim => found[claim.Key] == claim.Value), "A number has fallen: tests/rewrite properties holds it there.");
     }
 
     /// <summary>Where a plain run finds nothing, the long one (tests/long/properties) finds nothing either.</summary>
