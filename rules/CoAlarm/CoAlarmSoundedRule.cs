@@ -26,6 +26,12 @@ public sealed class CoAlarmSoundedRule : VisitRule
         if (!sounded)
             return look.Pass($"the carbon monoxide alarm has not sounded since the last visit");
 
+        if (visit.HadNoAccess && look.Note(visit.Record.CoAlarm?.EmergencyReference) is null)
+        {
+            return look.Unsafe($"a carbon monoxide alarm sounds or has sounded behind a door that nobody opened, and nobody was called", ExpectedClass.ImmediatelyDangerous)
+                .AndMissing("/coAlarm/emergencyReference").Warn(Cautions.RoomAir).Advise("Call the gas emergency provider before leaving, try to warn whoever may be inside, and record the reference.");
+        }
+
         return look.Lacks(visit.Record.CoAlarm?.EmergencyReference, out var reference)
             ? look.Missing($"the carbon monoxide alarm has sounded, and no visit of the gas emergency provider is recorded").Warn(Cautions.RoomAir)
             : look.Advisory($"the carbon monoxide alarm has sounded, and the gas emergency provider came ({reference})").Warn(Cautions.RoomAir)

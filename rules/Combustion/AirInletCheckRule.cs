@@ -16,7 +16,8 @@ public sealed class AirInletCheckRule : VisitRule
 {
     protected override string SubjectPointer => "/combustion/airInlet";
 
-    protected override bool? Applies(Visit visit) => visit.IsRoomSealed;
+    // What was sampled is judged on any boiler that draws its air from outside; it is looked for where a fan drives it.
+    protected override bool? Applies(Visit visit) => visit.Record.Combustion?.AirInlet is not null ? visit.IsRoomSealed : visit.IsRoomSealed & visit.IsFanned;
 
     protected override Verdict Assess(Visit visit, Look look)
     {

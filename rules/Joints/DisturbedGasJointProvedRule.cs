@@ -51,6 +51,12 @@ public sealed class DisturbedGasJointProvedRule : ComplianceRule<DisturbedJoint>
                 .Warn(Cautions.EscapingGas).Advise("Leak-check the joint with the burner alight before the boiler is used again.");
         }
 
+        if (joint.LeakChecked == false)
+        {
+            return look.Unsafe($"the joint at the {joint.Place} was disturbed and not leak-checked, and no tightness test can see it, since the gas valve is shut")
+                .AndMissing($"{look.Subject}/leakChecked").Warn(Cautions.EscapingGas).Advise("Check the joint with leak-detection fluid while the burner is alight.");
+        }
+
         if (look.Lacks(joint.LeakChecked, out var isChecked) | look.Lacks(joint.BurnerAlight, out var alight))
             return look.Missing($"no tightness test can see the joint at the {joint.Place}, since the gas valve is shut; it needs a leak check with the burner alight");
 

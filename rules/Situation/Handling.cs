@@ -73,6 +73,17 @@ internal static class Handling
         recorded.IsRefusalDealtWith && !(visit.Record.JobType == JobType.Commissioning && !visit.HadNoAccess)
         && (!IsImmediate(recorded, finding) || !string.IsNullOrWhiteSpace(recorded.Defect.EmergencyReference));
 
+    /// <summary>
+    /// Not of this boiler, and made known: of another appliance to the responsible person, with the label offered; of the supply to whoever
+    /// answers for it. More is not for the engineer who found it.
+    /// </summary>
+    public static bool IsMadeKnownElsewhere(RecordedDefect recorded) => recorded.Defect switch
+    {
+        { Concerns: DefectConcern.OtherAppliance } defect => defect.UserToldNotToUse == true && defect.Labelled == true && defect.Told is { Count: > 0 },
+        { Concerns: DefectConcern.Supply } defect => defect.Told?.Any(told => told is ToldParty.Transporter or ToldParty.Supplier or ToldParty.EmergencyService) == true,
+        _ => false,
+    };
+
     /// <summary>Is what is dangerous cut off at the place that the defect names?</summary>
     public static bool IsIsolated(this RecordedDefect recorded, Visit visit)
     {

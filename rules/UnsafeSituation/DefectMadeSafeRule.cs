@@ -28,6 +28,9 @@ public sealed class DefectMadeSafeRule : DangerousDefectRule
         if (action is DefectAction.Rectified or DefectAction.Disconnected || (action == DefectAction.TurnedOff && (!mustDisconnect || Handling.IsTakenOutOfUse(recorded, finding: null, visit))))
             return Answered(classed, action, recorded, visit, look);
 
+        if (Handling.IsMadeKnownElsewhere(recorded))
+            return look.Pass($"a defect classed as {classed} that is not of this boiler was made known to whoever answers for it");
+
         return (defect.Permission == Consent.Refused ? Refused(defect, mustDisconnect, look)
                 : look.Missing($"a defect classed as {classed} was left at '{action}', with no refusal on record; {(mustDisconnect ? "disconnecting" : "turning off")} is the least",
                     defect.Permission is null ? [$"{look.Subject}/permission"] : [$"{look.Subject}/action"]))
