@@ -68,9 +68,9 @@ public sealed class TerminalClearanceRule : ComplianceRule<TerminalClearance>
 
     private static Verdict ByItsEffect(ClearanceTo to, decimal distance, Limit limit, Visit visit, Look look)
     {
-        if (look.Lacks(visit.Record.AmbientCo?.RoomBehindOpeningPpm, out var behind))
+        if (look.Note(visit.Record.AmbientCo?.RoomBehindOpeningPpm) is not { } behind)
         {
-            return look.Missing($"the terminal is {distance} mm away ({to}), less than {limit.Min}; of one that was there before, the air of the room behind the opening decides, and that was not measured with the boiler running")
+            return look.Advisory($"the terminal is {distance} mm away ({to}), less than {limit.Min}; of one that was there before, the air of the room behind the opening decides, and that was not measured with the boiler running").AndMissing("/ambientCo/roomBehindOpeningPpm")
                 .Against(limit, distance).Warn(Cautions.CarbonMonoxide).Advise("Measure carbon monoxide in the room behind the opening with the boiler at full rate.");
         }
 

@@ -1,4 +1,6 @@
 using Kernel;
+using NRules.RuleModel;
+using Visits;
 
 namespace Rules.Situation;
 
@@ -7,11 +9,19 @@ public sealed class DangerOpenRule : SituationRule
 {
     public override void Define()
     {
+        Visit visit = default!;
         FoundDanger danger = default!;
         Priority(Leaves);
         When()
+            .Match(() => visit)
             .Match(() => danger)
             .Not<DealtWith>(dealt => dealt.Counts, dealt => dealt.Danger == danger);
-        Then().Do(context => context.Insert(new OpenDanger(danger)));
+        Then().Do(context => Open(context, danger, visit));
+    }
+
+    private static void Open(IContext context, FoundDanger danger, Visit visit)
+    {
+        visit.OpenParts.Add(Part.HandleDanger);
+        context.Insert(new OpenDanger(danger));
     }
 }

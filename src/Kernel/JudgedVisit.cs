@@ -38,6 +38,9 @@ public abstract class JudgedVisit
     /// <summary>The dangers that the rules of the situation found, in no order.</summary>
     public IList<Danger> Dangers { get; } = [];
 
+    /// <summary>The parts of duties towards a danger that the rules of the situation found unmet.</summary>
+    public ISet<string> OpenParts { get; } = new HashSet<string>(StringComparer.Ordinal);
+
     /// <summary>How the appliance was left, as the record names it; null where it does not say.</summary>
     public abstract string? LeftAs { get; }
 

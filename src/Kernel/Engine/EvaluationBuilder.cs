@@ -95,7 +95,7 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit vis
             return null;
 
         var kinds = catalogue.DutyKinds.Where(kind => kind.OfDanger).Select(kind => kind.Kind).ToHashSet(StringComparer.Ordinal);
-        var unmet = new SortedSet<string>(StringComparer.Ordinal);
+        var unmet = new SortedSet<string>(visit.OpenParts.Select(DutyList.KindOf), StringComparer.Ordinal);
         foreach (var rule in rules)
         {
             if (rule is not null && blockedBy.Contains(rule.RuleId))
@@ -112,7 +112,7 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit vis
             Dangers = dangers,
             State = dangers[0].State,
             Appliance = visit.LeftAs,
-            Handled = unmet.Count == 0 && dangers.TrueForAll(danger => danger.Handled),
+            Handled = unmet.Count == 0,
             Open = [.. unmet],
         };
 
