@@ -182,7 +182,6 @@ public static class RuleIds
 
     // Inference over findings and recorded defects
     public const string UnsafeFindingAnswered = "unsafe-finding-answered";
-    public const string UnsafeFindingDocumented = "unsafe-finding-documented";
     public const string ClassLowerThanExpected = "class-lower-than-expected";
     public const string LowClassWithoutAction = "low-class-without-action";
     public const string UnsafeLeftInUse = "unsafe-left-in-use";
@@ -257,6 +256,7 @@ public static class RuleIds
     public const string CondensingAgrees = "condensing-agrees";
     public const string PremisesUseAgrees = "premises-use-agrees";
     public const string ResultAgreesWithRecord = "result-agrees-with-record";
+    public const string ConcernsAgree = "concerns-agree";
     public const string ResultAgreesWithState = "result-agrees-with-state";
     public const string ReasonAgreesWithRecord = "reason-agrees-with-record";
     public const string NoGasJointOpenedAgrees = "no-gas-joint-opened-agrees";

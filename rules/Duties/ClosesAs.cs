@@ -13,12 +13,11 @@ internal static class ClosesAs
         if (visit.HadNoAccess)
             return "visit";
 
-        var isPutOff = visit.Record.Work?.Result is not (null or WorkResult.CarriedOut)
-            || duties.Any(duty => duty is { State: DutyState.Deferred, Weight: Weight.Must });
-        var wasExamined = !isPutOff && duties.Any(duty => duty.Kind == "examineAfterWork");
-        if (visit.IsALandlordsCheck() && wasExamined)
+        // A check of which everything was examined before a danger ended it is a check (36(3)(c)(v), (vi)).
+        var isDeferred = visit.Owed.All.Any(part => part.Value.Weight == Weight.Must && visit.Owed.IsDeferred(part.Key));
+        if (visit.IsALandlordsCheck() && !isDeferred && duties.Any(duty => duty.Kind == "examineAfterWork"))
             return "check";
-        if (isPutOff || outcome == OverallOutcome.Unsafe)
+        if (isDeferred || visit.Record.Work?.Result is not (null or WorkResult.CarriedOut) || outcome == OverallOutcome.Unsafe)
             return visit.Record.PartsFitted is { Count: > 0 } || visit.RecordedDefects.Any(defect => defect.Defect.Action == DefectAction.Rectified) ? "repair" : "visit";
 
         return visit.Record.JobType switch

@@ -56,7 +56,7 @@ internal static class Handling
         if (!IsIsolatedAndLeftOff(recorded, visit))
             return false;
 
-        return !IsImmediate(recorded, finding) || recorded.Defect.Action == DefectAction.Disconnected || (recorded.IsOfGas() && recorded.IsIsolatedUpstream());
+        return !IsImmediate(recorded, finding) || IsDisconnected(recorded, visit) || (recorded.IsOfGas() && recorded.IsIsolatedUpstream());
     }
 
     /// <summary>What is dangerous is cut off, and the boiler was left off.</summary>
@@ -79,6 +79,7 @@ internal static class Handling
     /// </summary>
     public static bool IsMadeKnownElsewhere(RecordedDefect recorded) => recorded.Defect switch
     {
+        _ when recorded.IsOfThisAppliance => false,
         { Concerns: DefectConcern.OtherAppliance } defect => defect.UserToldNotToUse == true && defect.Labelled == true && defect.Told is { Count: > 0 },
         { Concerns: DefectConcern.Supply } defect => defect.Told?.Any(told => told is ToldParty.Transporter or ToldParty.Supplier or ToldParty.EmergencyService) == true,
         _ => false,
@@ -135,6 +136,10 @@ internal static class Handling
 
     private static bool IsImmediate(RecordedDefect recorded, Finding? finding) =>
         recorded.Defect.Class == DefectClass.ImmediatelyDangerous || finding?.ExpectedClass == ExpectedClass.ImmediatelyDangerous;
+
+    // A boiler that was left turned off was not disconnected, whatever the defect says.
+    private static bool IsDisconnected(RecordedDefect recorded, Visit visit) => recorded.Defect.Action == DefectAction.Disconnected
+        && (!recorded.IsOfThisAppliance || visit.Appliance.StateOnLeaving != StateOnLeaving.TurnedOff);
 
     /// <summary>Was what is dangerous left off?</summary>
     // Of a boiler that nobody got to, nobody can say how it was left; what was cut off outside it is out of use all the same.

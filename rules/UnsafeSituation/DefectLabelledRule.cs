@@ -14,6 +14,6 @@ public sealed class DefectLabelledRule : StandingDangerRule
 {
     protected override Verdict Judge(Defect defect, DefectClass classed, Visit visit, Look look) => look.Note(defect.Labelled) == true
         ? look.Pass($"a warning label was fixed")
-        : look.Advisory($"no warning label is recorded for a defect classed as {classed}")
+        : look.Missing($"no warning label is recorded for a defect classed as {classed}", $"{look.Subject}/labelled")
             .Warn(Cautions.DangerStands).Advise("Fix the label that forbids use to the appliance.");
 }

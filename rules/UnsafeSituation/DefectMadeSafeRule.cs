@@ -40,7 +40,9 @@ public sealed class DefectMadeSafeRule : DangerousDefectRule
     // An appliance that was left in use was not turned off: one of the two is wrong, and the worse is believed.
     private static Verdict Answered(DefectClass classed, DefectAction action, RecordedDefect recorded, Visit visit, Look look)
     {
-        if (action == DefectAction.Rectified || Handling.IsLeftOff(recorded, visit))
+        var isContradicted = classed == DefectClass.ImmediatelyDangerous && action == DefectAction.Disconnected && recorded.IsOfThisAppliance
+            && visit.Record.Appliance.StateOnLeaving == StateOnLeaving.TurnedOff;
+        if (action == DefectAction.Rectified || (Handling.IsLeftOff(recorded, visit) && !isContradicted))
             return look.Pass($"a defect classed as {classed} was answered: {action}");
 
         return (look.Lacks(visit.Record.Appliance.StateOnLeaving, out var state)

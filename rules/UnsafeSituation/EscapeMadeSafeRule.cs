@@ -38,7 +38,7 @@ public sealed class EscapeMadeSafeRule : VisitRule
         var hasReference = visit.EscapeIsCalledIn();
 
         // A leak that a tightness test shows may be anywhere above the valve of the boiler.
-        var isShut = visit.GasIsShutOff() && !(leaks && visit.Record.Escape?.IsolatedAt == IsolationPoint.ApplianceValve);
+        var isShut = visit.GasIsShutOff() && (!leaks || visit.Record.Escape?.IsolatedAt is IsolationPoint.PipeSection or IsolationPoint.EmergencyControl or IsolationPoint.Meter);
 
         // The supply is the conveyor's or the supplier's to put right, so there help is called whatever was done.
         var isPutRight = !leaks && air is null && visit.EscapeIsPutRight();

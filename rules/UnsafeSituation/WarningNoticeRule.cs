@@ -14,5 +14,5 @@ public sealed class WarningNoticeRule : StandingDangerRule
 {
     protected override Verdict Judge(Defect defect, DefectClass classed, Visit visit, Look look) => look.Note(defect.NoticeNumber) is { } number
         ? look.Pass($"warning notice {number} was written")
-        : look.Advisory($"no warning notice is recorded for a defect classed as {classed}").Advise("Write the notice, leave a copy and keep one.");
+        : look.Missing($"no warning notice is recorded for a defect classed as {classed}", $"{look.Subject}/noticeNumber").Advise("Write the notice, leave a copy and keep one.");
 }

@@ -7,6 +7,7 @@ public sealed class OwedDuties
 {
     private readonly Dictionary<string, Owed> _byPart = new(StringComparer.Ordinal);
     private HashSet<string>? _putOff;
+    private HashSet<string>? _deferred;
 
     /// <summary>Were the duties asked, each without a failure? Until then everything that a rule asks for is a must.</summary>
     public bool IsKnown { get; internal set; }
@@ -31,6 +32,19 @@ public sealed class OwedDuties
 
     /// <summary>Is <paramref name="part"/> put off?</summary>
     public bool IsPutOff(string part) => _putOff?.Contains(part) == true;
+
+    /// <summary>Something of <paramref name="rule"/>'s parts is absent, and was put off.</summary>
+    internal void Defer(RuleInfo rule)
+    {
+        foreach (var serves in rule.Serves)
+        {
+            if (IsPutOff(serves.Part))
+                (_deferred ??= new HashSet<string>(StringComparer.Ordinal)).Add(serves.Part);
+        }
+    }
+
+    /// <summary>Is something of <paramref name="part"/> absent and put off? What was seen before the boiler was left off is not.</summary>
+    public bool IsDeferred(string part) => _deferred?.Contains(part) == true;
 
     /// <summary>What silence about the member at <paramref name="pointer"/> weighs, of what <paramref name="rule"/> asks for.</summary>
     public Silence Of(RuleInfo rule, string pointer)

@@ -17,8 +17,8 @@ public sealed class RecordedDefect(string pointer, Defect defect)
     /// <summary>Does the defect say that the appliance was taken out of use? Whether it was left so, the record says elsewhere.</summary>
     public bool IsTakenOutOfUse => Defect.Action is DefectAction.Disconnected or DefectAction.TurnedOff;
 
-    /// <summary>Is it about this boiler? A defect that does not say is.</summary>
-    public bool IsOfThisAppliance => Defect.Concerns is null or DefectConcern.ThisAppliance;
+    /// <summary>Is it about this boiler? A defect that does not say is, and so is one that names a place of this record, whatever it says.</summary>
+    public bool IsOfThisAppliance => Defect is { Concerns: null or DefectConcern.ThisAppliance } or { Subject.Length: > 0 };
 
     /// <summary>
     /// Permission was refused, so nothing was done, and what the procedure then asks is there: the emergency provider's reference, or for

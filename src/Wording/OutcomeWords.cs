@@ -58,6 +58,21 @@ public static class OutcomeWords
         _ => "not as it must be",
     };
 
+    /// <summary>What became of a danger.</summary>
+    public static string Of(DangerState state) => state switch
+    {
+        DangerState.PutRight => "put right, and looked at again",
+        DangerState.TakenOutOfUse => "taken out of use",
+        DangerState.LeftByRefusal => "left, since making it safe was refused",
+        DangerState.NotExcluded => "cannot be excluded",
+        _ => "stands",
+    };
+
+    /// <summary>Whether everything was done that dangers call for, in words. That everything was done is not to say that the danger is gone.</summary>
+    public static string Situation(Situation situation) => situation.Handled
+        ? $"The record shows everything done that {(situation.Dangers.Count == 1 ? "this danger calls" : "these dangers call")} for."
+        : $"The record does not show everything done that {(situation.Dangers.Count == 1 ? "this danger calls" : "these dangers call")} for.";
+
     /// <summary>What silence weighs.</summary>
     public static string Of(Weight weight) => weight == Weight.Must ? "must" : "should";
 

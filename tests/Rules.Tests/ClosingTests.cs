@@ -108,7 +108,7 @@ public sealed class ClosingTests
         Assert.Contains(RuleIds.EscapeMadeSafe, evaluation.Closing.BlockedBy);
         Assert.Equal(["/escape/gasIsolated", "/escape/reference"], evaluation.Missing.Where(item => item.NeededBy.Contains(RuleIds.EscapeMadeSafe)).Select(item => item.Pointer).Order(StringComparer.Ordinal));
 
-        var reported = Evaluate($$"""{ {{set.Replace("applianceValve", "emergencyControl", StringComparison.Ordinal)}}, "/escape": { "reported": true, "gasIsolated": true, "isolatedAt": "emergencyControl", "reference": "E-1" } }""");
+        var reported = Evaluate($$"""{ {{set.Replace("applianceValve", "emergencyControl", StringComparison.Ordinal).Replace("\"turnedOff\"", "\"disconnected\"", StringComparison.Ordinal)}}, "/work/gaswaysSealed": true, "/escape": { "reported": true, "gasIsolated": true, "isolatedAt": "emergencyControl", "reference": "E-1" } }""");
         Assert.Equal(OverallOutcome.Unsafe, reported.Outcome);
         Assert.Empty(reported.Closing.BlockedBy);
     }

@@ -169,7 +169,11 @@ internal sealed class CompletenessPass
             return verdict.ForReason(because);
         if (verdict.Outcome != Outcome.Missing)
             return verdict.WithoutQuestions();
-        return isPutOff ? Verdict.PutOff : Verdict.NotAsked;
+        if (!isPutOff)
+            return Verdict.NotAsked;
+
+        _visit.Owed.Defer(rule.Info);
+        return Verdict.PutOff;
     }
 
     private Verdict Shown(IComplianceRule rule, Verdict verdict) =>

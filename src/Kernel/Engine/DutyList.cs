@@ -20,7 +20,7 @@ internal static class DutyList
 
         var states = new Dictionary<string, DutyState>(StringComparer.Ordinal);
         foreach (var part in owed.All.Keys)
-            Raise(states, KindOf(part), owed.IsPutOff(part) ? DutyState.Deferred : DutyState.Met);
+            Raise(states, KindOf(part), owed.IsDeferred(part) ? DutyState.Deferred : DutyState.Met);
         foreach (var (finding, rule) in answers)
         {
             if (rule is null || rule.Serves.Count == 0 || StateOf(finding) is not (> DutyState.Met and var state))

@@ -18,6 +18,7 @@ internal static class EvaluationText
         sheet.Wrapped("", OutcomeWords.Closing(evaluation.Closing));
         sheet.Wrapped("", CountsOf(evaluation.Counts));
 
+        Dangers(sheet, evaluation.Situation);
         Findings(sheet, "ACT ON THIS", evaluation, Outcome.Unsafe);
         Findings(sheet, "RULES THAT COULD NOT BE RUN", evaluation, Outcome.Error);
         Questions(sheet, evaluation.Missing);
@@ -89,6 +90,20 @@ internal static class EvaluationText
             sheet.Wrapped("  ", group.Key ? "While on site:" : "Can be answered later:");
             foreach (var item in group)
                 sheet.Wrapped($"  {++number,4}. ", (asked[item.Ask] > 1 ? $"{item.Ask} ({Say.Place(item.Pointer)})" : item.Ask) + (item.Because is [var cause, ..] ? $" (because of: {cause})" : ""));
+        }
+    }
+
+    private static void Dangers(Sheet sheet, Situation? situation)
+    {
+        if (situation is null)
+            return;
+
+        Section(sheet, "DANGERS, AND WHAT WAS DONE ABOUT THEM");
+        sheet.Wrapped("  ", OutcomeWords.Situation(situation));
+        foreach (var danger in situation.Dangers)
+        {
+            var where = danger.IsolatedAt is { } at ? $", isolated at: {Say.Value(at)}" : "";
+            sheet.Wrapped("  - ", $"{Say.Upper(Say.Place(danger.Subject))} ({danger.RuleId}): {OutcomeWords.Of(danger.State)}{where}; what it calls for is {(danger.Handled ? "recorded as done" : "not all recorded as done")}.");
         }
     }
 
