@@ -1,4 +1,3 @@
-using Findings;
 using Kernel;
 using Rules.Duties.Work;
 using Visits;
@@ -6,21 +5,13 @@ using Visits;
 namespace Rules.Duties;
 
 [Id("alarm-sounded"), Title("a carbon monoxide alarm sounded"), Cites("BS-7967")]
-public sealed class AlarmSoundedRule : CallRule
+public sealed class AlarmSoundedRule() : CallRule("/coAlarm/activatedSinceLastVisit")
 {
-    public override void Define()
-    {
-        Visit visit = default!;
-        When().Match(() => visit, v => v.AlarmHadSounded());
-        Then().Do(_ => OweAll(visit));
-    }
+    public override IReadOnlyList<Call> Calls { get; } =
+    [
+        Owe.Must(Part.AlarmUnattended).Only("there was no access", visit => visit.HadNoAccess),
+        Owe.Must(Part.AlarmSounded, Part.AlarmRunning, Part.RoomAirRunning, Part.Analysis).Only("there was access", visit => !visit.HadNoAccess),
+    ];
 
-    private void OweAll(Visit visit)
-    {
-        const string Sounded = "/coAlarm/activatedSinceLastVisit";
-        if (visit.HadNoAccess)
-            Owe(visit, Weight.Must, Sounded, Part.AlarmUnattended);
-        else
-            Owe(visit, Weight.Must, Sounded, Part.AlarmSounded, Part.AlarmRunning, Part.RoomAirRunning, Part.Analysis);
-    }
+    protected override bool IsCalledBy(Visit visit) => visit.AlarmHadSounded();
 }

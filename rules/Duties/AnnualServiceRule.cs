@@ -1,4 +1,3 @@
-using Findings;
 using Kernel;
 using Rules.Duties.Work;
 using Visits;
@@ -6,22 +5,16 @@ using Visits;
 namespace Rules.Duties;
 
 [Id("annual-service"), Title("an annual service"), CommonPractice]
-public sealed class AnnualServiceRule : CallRule
+public sealed class AnnualServiceRule() : CallRule("/jobType")
 {
-    public override void Define()
-    {
-        Visit visit = default!;
-        When().Match(() => visit, v => v.IsAnnualService && !v.HadNoAccess);
-        Then().Do(_ => OweAll(visit));
-    }
-
-    private void OweAll(Visit visit)
-    {
-        Owe(visit, Weight.Must, "/jobType", Part.FireSide, Part.TrapOfService, Part.Analysis);
-        Owe(visit, Weight.Should, "/jobType",
+    public override IReadOnlyList<Call> Calls { get; } =
+    [
+        Owe.Must(Part.FireSide, Part.TrapOfService, Part.Analysis),
+        Owe.Should(
             Part.FireSideDetails, Part.Water, Part.Condensate, Part.Electrics, Part.EarthAndPolarity, Part.RoomAirBefore, Part.RoomAirRunning,
-            Part.RoomAirAfter, Part.Pressure, Part.Rate, Part.FlueSupports, Part.Terminal, Part.AirInlet, Part.Regulator, Part.Pipework, Part.NextVisit, Part.Alterations);
-        if (!visit.IsOpenVented())
-            Owe(visit, Weight.Should, "/water/systemType", Part.SealedSystem, Part.ReliefValve, Part.FillingLoop);
-    }
+            Part.RoomAirAfter, Part.Pressure, Part.Rate, Part.FlueSupports, Part.Terminal, Part.AirInlet, Part.Regulator, Part.Pipework, Part.NextVisit, Part.Alterations),
+        Owe.Should(Part.SealedSystem, Part.ReliefValve, Part.FillingLoop).Only("the system is not stated to be open-vented", visit => !visit.IsOpenVented(), "/water/systemType"),
+    ];
+
+    protected override bool IsCalledBy(Visit visit) => visit.IsAnnualService && !visit.HadNoAccess;
 }

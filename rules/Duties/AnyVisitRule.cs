@@ -1,25 +1,16 @@
-using Findings;
 using Kernel;
 using Visits;
 
 namespace Rules.Duties;
 
 [Id("any-visit"), Title("any visit")]
-public sealed class AnyVisitRule : CallRule
+public sealed class AnyVisitRule() : CallRule(null)
 {
-    public override void Define()
-    {
-        Visit visit = default!;
-        When().Match(() => visit);
-        Then().Do(_ => OweAll(visit));
-    }
+    public override IReadOnlyList<Call> Calls { get; } =
+    [
+        Owe.Must(Part.Left, Part.Competence),
+        Owe.Should(Part.Plate, Part.Paper, Part.AlarmOwed),
+    ];
 
-    private void OweAll(Visit visit)
-    {
-        if (visit.HadNoAccess)
-            return;
-
-        Owe(visit, Weight.Must, null, Part.Left, Part.Competence);
-        Owe(visit, Weight.Should, null, Part.Plate, Part.Paper, Part.AlarmOwed);
-    }
+    protected override bool IsCalledBy(Visit visit) => !visit.HadNoAccess;
 }

@@ -1,4 +1,3 @@
-using Findings;
 using Kernel;
 using Records;
 using Rules.Duties.Work;
@@ -7,12 +6,9 @@ using Visits;
 namespace Rules.Duties;
 
 [Id("check-or-service"), Title("a check, a service or an installation"), Cites("GSIUR-1998", "26(9)")]
-public sealed class CheckOrServiceRule : CallRule
+public sealed class CheckOrServiceRule() : CallRule("/jobType")
 {
-    public override void Define()
-    {
-        Visit visit = default!;
-        When().Match(() => visit, v => v.Record.JobType != JobType.Repair && !v.HadNoAccess && !v.IsAnInstallationPutOff());
-        Then().Do(_ => Owe(visit, Weight.Must, "/jobType", Part.Flue, Part.FlueEffective, Part.Air, Part.Draught, Part.PressureOrRate, Part.SafetyDevices));
-    }
+    public override IReadOnlyList<Call> Calls { get; } = [Owe.Must(Part.Flue, Part.FlueEffective, Part.Air, Part.Draught, Part.PressureOrRate, Part.SafetyDevices)];
+
+    protected override bool IsCalledBy(Visit visit) => visit.Record.JobType != JobType.Repair && !visit.HadNoAccess && !visit.IsAnInstallationPutOff();
 }

@@ -14,7 +14,7 @@ internal static class ClosesAs
             return "visit";
 
         // A check of which everything was examined before a danger ended it is a check (36(3)(c)(v), (vi)).
-        var isDeferred = visit.Owed.All.Any(part => part.Value.Weight == Weight.Must && visit.Owed.IsDeferred(part.Key));
+        var isDeferred = visit.Owed.Weights.Any(part => part.Value == Weight.Must && visit.Owed.IsDeferred(part.Key));
         if (visit.IsALandlordsCheck() && !isDeferred && duties.Any(duty => duty.Kind == "examineAfterWork"))
             return "check";
         if (isDeferred || visit.Record.Work?.Result is not (null or WorkResult.CarriedOut) || outcome == OverallOutcome.Unsafe)

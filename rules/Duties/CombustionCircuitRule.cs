@@ -1,29 +1,19 @@
-using Findings;
 using Kernel;
 using Records;
 using Rules.Duties.Work;
-using Visits;
 
 namespace Rules.Duties;
 
 [Id("combustion-circuit"), Title("work on the combustion circuit"), Cites("GSIUR-1998", "26(9)")]
-public sealed class CombustionCircuitRule : CallRule
+public sealed class CombustionCircuitRule : WorkCallRule
 {
-    public override void Define()
-    {
-        Visit visit = default!;
-        Touched touched = default!;
-        When()
-            .Match(() => visit)
-            .Match(() => touched, t => t.Part == TouchedPart.CombustionCircuit);
-        Then().Do(_ => OweAll(visit, touched));
-    }
+    public override IReadOnlyList<Call> Calls { get; } =
+    [
+        Owe.Must(Part.CombustionSeals, Part.RoomAirRunning),
+        Owe.Must(Part.Case).Only("the boiler has a fan, or may have one", visit => visit.IsFanned != false),
+        Owe.Should(Part.Analysis),
+        Owe.Must(Part.Analysis).Only("more than an electrode or a seal outside the chamber was worked on, or may have been", visit => !visit.LeftTheChamberShut()),
+    ];
 
-    private void OweAll(Visit visit, Touched touched)
-    {
-        OweBecause(visit, Weight.Must, touched.Because, Part.CombustionSeals, Part.RoomAirRunning);
-        if (visit.IsFanned != false)
-            OweBecause(visit, Weight.Must, touched.Because, Part.Case);
-        OweBecause(visit, visit.LeftTheChamberShut() ? Weight.Should : Weight.Must, touched.Because, Part.Analysis);
-    }
+    protected override bool IsCalledBy(TouchedPart what) => what == TouchedPart.CombustionCircuit;
 }

@@ -1,4 +1,3 @@
-using Findings;
 using Kernel;
 using Rules.Duties.Work;
 using Visits;
@@ -6,12 +5,9 @@ using Visits;
 namespace Rules.Duties;
 
 [Id("escape-spoken-of"), Title("the record speaks of an escape"), Cites("GSIUR-1998", "37")]
-public sealed class EscapeSpokenOfRule : CallRule
+public sealed class EscapeSpokenOfRule() : CallRule("/escape")
 {
-    public override void Define()
-    {
-        Visit visit = default!;
-        When().Match(() => visit, v => v.SpeaksOfAnEscape());
-        Then().Do(_ => Owe(visit, Weight.Must, "/escape", Part.Escape));
-    }
+    public override IReadOnlyList<Call> Calls { get; } = [Owe.Must(Part.Escape)];
+
+    protected override bool IsCalledBy(Visit visit) => visit.SpeaksOfAnEscape();
 }

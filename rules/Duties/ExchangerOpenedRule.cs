@@ -1,4 +1,3 @@
-using Findings;
 using Kernel;
 using Rules.Duties.Work;
 using Visits;
@@ -6,12 +5,9 @@ using Visits;
 namespace Rules.Duties;
 
 [Id("exchanger-opened"), Title("the fire side was opened over the trap"), CommonPractice]
-public sealed class ExchangerOpenedRule : CallRule
+public sealed class ExchangerOpenedRule() : CallRule("/heatExchanger")
 {
-    public override void Define()
-    {
-        Visit visit = default!;
-        When().Match(() => visit, v => v.OpenedTheExchanger());
-        Then().Do(_ => Owe(visit, Weight.Must, "/heatExchanger", Part.Trap));
-    }
+    public override IReadOnlyList<Call> Calls { get; } = [Owe.Must(Part.Trap)];
+
+    protected override bool IsCalledBy(Visit visit) => visit.OpenedTheExchanger();
 }

@@ -1,4 +1,3 @@
-using Findings;
 using Kernel;
 using Rules.Duties.Work;
 using Visits;
@@ -6,14 +5,13 @@ using Visits;
 namespace Rules.Duties;
 
 [Id("flue-point-opened"), Title("the flue gas was read"), CommonPractice]
-public sealed class FluePointOpenedRule : CallRule
+public sealed class FluePointOpenedRule() : CallRule("/combustion/readings")
 {
-    public override void Define()
-    {
-        Visit visit = default!;
-        When().Match(() => visit, v => v.ReadTheFlue());
-        Then()
-            .Do(_ => Owe(visit, Weight.Must, "/combustion/readings", Part.FlueTestPoint))
-            .Do(_ => Owe(visit, Weight.Should, "/combustion/readings", Part.TraceReadings));
-    }
+    public override IReadOnlyList<Call> Calls { get; } =
+    [
+        Owe.Must(Part.FlueTestPoint),
+        Owe.Should(Part.TraceReadings),
+    ];
+
+    protected override bool IsCalledBy(Visit visit) => visit.ReadTheFlue();
 }

@@ -1,21 +1,12 @@
-using Findings;
 using Kernel;
 using Records;
-using Rules.Duties.Work;
-using Visits;
 
 namespace Rules.Duties;
 
 [Id("gas-path"), Title("work on the gas path"), Cites("GSIUR-1998", "6(6)")]
-public sealed class GasPathRule : CallRule
+public sealed class GasPathRule : WorkCallRule
 {
-    public override void Define()
-    {
-        Visit visit = default!;
-        Touched touched = default!;
-        When()
-            .Match(() => visit)
-            .Match(() => touched, t => t.Part == TouchedPart.GasPath || t.Part == TouchedPart.Pipework);
-        Then().Do(_ => OweBecause(visit, Weight.Must, touched.Because, Part.GasJoints, Part.Tightness));
-    }
+    public override IReadOnlyList<Call> Calls { get; } = [Owe.Must(Part.GasJoints, Part.Tightness)];
+
+    protected override bool IsCalledBy(TouchedPart what) => what is TouchedPart.GasPath or TouchedPart.Pipework;
 }

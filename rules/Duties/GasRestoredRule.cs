@@ -1,4 +1,3 @@
-using Findings;
 using Kernel;
 using Rules.Duties.Work;
 using Visits;
@@ -6,12 +5,9 @@ using Visits;
 namespace Rules.Duties;
 
 [Id("gas-restored"), Title("gas was restored after an escape"), Cites("GSIUR-1998", "37(4)")]
-public sealed class GasRestoredRule : CallRule
+public sealed class GasRestoredRule() : CallRule("/escape")
 {
-    public override void Define()
-    {
-        Visit visit = default!;
-        When().Match(() => visit, v => v.RestoredTheGas());
-        Then().Do(_ => Owe(visit, Weight.Must, "/escape", Part.Relight, Part.Tightness));
-    }
+    public override IReadOnlyList<Call> Calls { get; } = [Owe.Must(Part.Relight, Part.Tightness)];
+
+    protected override bool IsCalledBy(Visit visit) => visit.RestoredTheGas();
 }

@@ -1,4 +1,3 @@
-using Findings;
 using Kernel;
 using Rules.Duties.Work;
 using Visits;
@@ -6,12 +5,9 @@ using Visits;
 namespace Rules.Duties;
 
 [Id("installation"), Title("an installation"), Cites("GSIUR-1998", "26(3)")]
-public sealed class InstallationRule : CallRule
+public sealed class InstallationRule() : CallRule("/jobType")
 {
-    public override void Define()
-    {
-        Visit visit = default!;
-        When().Match(() => visit, v => v.IsAnInstallation());
-        Then().Do(_ => Owe(visit, Weight.Must, "/jobType", Part.UsedBoiler));
-    }
+    public override IReadOnlyList<Call> Calls { get; } = [Owe.Must(Part.UsedBoiler)];
+
+    protected override bool IsCalledBy(Visit visit) => visit.IsAnInstallation();
 }

@@ -1,4 +1,3 @@
-using Findings;
 using Kernel;
 using Rules.Duties.Work;
 using Visits;
@@ -6,12 +5,9 @@ using Visits;
 namespace Rules.Duties;
 
 [Id("meter-or-regulator"), Title("work on the meter or its regulator"), Cites("GSIUR-1998", "14(5)")]
-public sealed class MeterOrRegulatorRule : CallRule
+public sealed class MeterOrRegulatorRule() : CallRule("/disturbedJoints")
 {
-    public override void Define()
-    {
-        Visit visit = default!;
-        When().Match(() => visit, v => v.WorkedOnTheMeter());
-        Then().Do(_ => Owe(visit, Weight.Must, "/disturbedJoints", Part.Regulator, Part.Purge, Part.Relight));
-    }
+    public override IReadOnlyList<Call> Calls { get; } = [Owe.Must(Part.Regulator, Part.Purge, Part.Relight)];
+
+    protected override bool IsCalledBy(Visit visit) => visit.WorkedOnTheMeter();
 }

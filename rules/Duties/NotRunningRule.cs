@@ -5,19 +5,13 @@ using Visits;
 namespace Rules.Duties;
 
 [Id("not-running"), Title("the boiler was left off"), CommonPractice]
-public sealed class NotRunningRule : CallRule
+public sealed class NotRunningRule() : CallRule(null)
 {
-    public override void Define()
-    {
-        Visit visit = default!;
-        When().Match(() => visit, v => v.IsRunningPutOff);
-        Then().Do(_ => PutOff(visit));
-    }
+    public override IReadOnlyList<Call> Calls { get; } =
+    [
+        Owe.Later(Part.OfARunningBoiler),
+        Owe.Later(Part.OfTheRestOfTheJob).Only("the job was broken off", visit => visit.Record.Work?.Result is not (null or WorkResult.CarriedOut)),
+    ];
 
-    private static void PutOff(Visit visit)
-    {
-        visit.Owed.PutOff(Part.OfARunningBoiler);
-        if (visit.Record.Work?.Result is not (null or WorkResult.CarriedOut))
-            visit.Owed.PutOff(Part.OfTheRestOfTheJob);
-    }
+    protected override bool IsCalledBy(Visit visit) => visit.IsRunningPutOff;
 }

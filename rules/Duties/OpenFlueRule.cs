@@ -1,4 +1,3 @@
-using Findings;
 using Kernel;
 using Records;
 using Visits;
@@ -6,12 +5,9 @@ using Visits;
 namespace Rules.Duties;
 
 [Id("open-flue"), Title("the boiler takes its air from the room, or may"), Cites("BS-7967")]
-public sealed class OpenFlueRule : CallRule
+public sealed class OpenFlueRule() : CallRule("/appliance/flueType")
 {
-    public override void Define()
-    {
-        Visit visit = default!;
-        When().Match(() => visit, v => v.IsOpenFlued != false && v.Record.JobType != JobType.Repair && !v.HadNoAccess);
-        Then().Do(_ => Owe(visit, Weight.Must, "/appliance/flueType", Part.RoomAirRunning));
-    }
+    public override IReadOnlyList<Call> Calls { get; } = [Owe.Must(Part.RoomAirRunning)];
+
+    protected override bool IsCalledBy(Visit visit) => visit.IsOpenFlued != false && visit.Record.JobType != JobType.Repair && !visit.HadNoAccess;
 }

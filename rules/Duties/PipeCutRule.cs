@@ -1,4 +1,3 @@
-using Findings;
 using Kernel;
 using Rules.Duties.Work;
 using Visits;
@@ -6,12 +5,9 @@ using Visits;
 namespace Rules.Duties;
 
 [Id("pipe-cut"), Title("a gas pipe or the meter was parted"), Cites("GSIUR-1998", "10")]
-public sealed class PipeCutRule : CallRule
+public sealed class PipeCutRule() : CallRule("/work/kind")
 {
-    public override void Define()
-    {
-        Visit visit = default!;
-        When().Match(() => visit, v => v.PartedAPipe());
-        Then().Do(_ => Owe(visit, Weight.Must, "/work/kind", Part.Bond));
-    }
+    public override IReadOnlyList<Call> Calls { get; } = [Owe.Must(Part.Bond)];
+
+    protected override bool IsCalledBy(Visit visit) => visit.PartedAPipe();
 }

@@ -1,4 +1,3 @@
-using Findings;
 using Kernel;
 using Rules.Duties.Work;
 using Visits;
@@ -6,12 +5,9 @@ using Visits;
 namespace Rules.Duties;
 
 [Id("pipework-fitted"), Title("gas pipework was fitted"), Cites("GSIUR-1998", "22(2)(a)")]
-public sealed class PipeworkFittedRule : CallRule
+public sealed class PipeworkFittedRule() : CallRule("/partsFitted")
 {
-    public override void Define()
-    {
-        Visit visit = default!;
-        When().Match(() => visit, v => v.FittedPipework());
-        Then().Do(_ => Owe(visit, Weight.Must, "/partsFitted", Part.Purge));
-    }
+    public override IReadOnlyList<Call> Calls { get; } = [Owe.Must(Part.Purge)];
+
+    protected override bool IsCalledBy(Visit visit) => visit.FittedPipework();
 }

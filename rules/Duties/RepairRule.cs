@@ -1,4 +1,3 @@
-using Findings;
 using Kernel;
 using Rules.Duties.Work;
 using Visits;
@@ -6,12 +5,9 @@ using Visits;
 namespace Rules.Duties;
 
 [Id("repair"), Title("a repair"), CommonPractice]
-public sealed class RepairRule : CallRule
+public sealed class RepairRule() : CallRule("/jobType")
 {
-    public override void Define()
-    {
-        Visit visit = default!;
-        When().Match(() => visit, v => v.IsARepair());
-        Then().Do(_ => Owe(visit, Weight.Should, "/jobType", Part.Parts));
-    }
+    public override IReadOnlyList<Call> Calls { get; } = [Owe.Should(Part.Parts)];
+
+    protected override bool IsCalledBy(Visit visit) => visit.IsARepair();
 }

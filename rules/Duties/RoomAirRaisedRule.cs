@@ -1,4 +1,3 @@
-using Findings;
 using Kernel;
 using Rules.Duties.Work;
 using Visits;
@@ -6,12 +5,9 @@ using Visits;
 namespace Rules.Duties;
 
 [Id("room-air-raised"), Title("the room air was raised before the work"), Cites("BS-7967")]
-public sealed class RoomAirRaisedRule : CallRule
+public sealed class RoomAirRaisedRule() : CallRule("/ambientCo/beforePpm")
 {
-    public override void Define()
-    {
-        Visit visit = default!;
-        When().Match(() => visit, v => v.HadRaisedRoomAir());
-        Then().Do(_ => Owe(visit, Weight.Must, "/ambientCo/beforePpm", Part.RoomAirRunning, Part.RoomAired));
-    }
+    public override IReadOnlyList<Call> Calls { get; } = [Owe.Must(Part.RoomAirRunning, Part.RoomAired)];
+
+    protected override bool IsCalledBy(Visit visit) => visit.HadRaisedRoomAir();
 }

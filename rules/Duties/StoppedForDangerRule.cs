@@ -1,4 +1,3 @@
-using Findings;
 using Kernel;
 using Records;
 using Visits;
@@ -6,14 +5,9 @@ using Visits;
 namespace Rules.Duties;
 
 [Id("stopped-for-danger"), Title("the job was stopped for a danger"), Cites("GSIUR-1998", "26(9)")]
-public sealed class StoppedForDangerRule : CallRule
+public sealed class StoppedForDangerRule() : CallRule("/work/result")
 {
-    public override void Define()
-    {
-        Visit visit = default!;
-        When().Match(() => visit, v => IsStopped(v));
-        Then().Do(_ => Owe(visit, Weight.Must, "/work/result", Part.HandleDanger));
-    }
+    public override IReadOnlyList<Call> Calls { get; } = [Owe.Must(Part.HandleDanger)];
 
-    private static bool IsStopped(Visit visit) => visit.Record.Work?.Result == WorkResult.StoppedForDanger;
+    protected override bool IsCalledBy(Visit visit) => visit.Record.Work?.Result == WorkResult.StoppedForDanger;
 }

@@ -1,4 +1,3 @@
-using Findings;
 using Kernel;
 using Rules.Duties.Work;
 using Visits;
@@ -6,19 +5,13 @@ using Visits;
 namespace Rules.Duties;
 
 [Id("test-points-opened"), Title("a pressure was read at a test point"), CommonPractice]
-public sealed class TestPointsOpenedRule : CallRule
+public sealed class TestPointsOpenedRule() : CallRule("/gasSupply")
 {
-    public override void Define()
-    {
-        Visit visit = default!;
-        When().Match(() => visit, v => v.ReadAPressure());
-        Then().Do(_ => OweAll(visit));
-    }
+    public override IReadOnlyList<Call> Calls { get; } =
+    [
+        Owe.Should(Part.TracePressures),
+        Owe.Must(Part.GasTestPoints).Only("it was read at a nipple, or may have been", visit => visit.OpenedANipple()),
+    ];
 
-    private void OweAll(Visit visit)
-    {
-        Owe(visit, Weight.Should, "/gasSupply", Part.TracePressures);
-        if (visit.OpenedANipple())
-            Owe(visit, Weight.Must, "/gasSupply", Part.GasTestPoints);
-    }
+    protected override bool IsCalledBy(Visit visit) => visit.ReadAPressure();
 }

@@ -1,4 +1,3 @@
-using Findings;
 using Kernel;
 using Rules.Duties.Work;
 using Visits;
@@ -6,12 +5,9 @@ using Visits;
 namespace Rules.Duties;
 
 [Id("thermocouple"), Title("a thermocouple was fitted"), Cites("GSIUR-1998", "26(9)(d)")]
-public sealed class ThermocoupleRule : CallRule
+public sealed class ThermocoupleRule() : CallRule("/partsFitted")
 {
-    public override void Define()
-    {
-        Visit visit = default!;
-        When().Match(() => visit, v => v.FittedAThermocouple());
-        Then().Do(_ => Owe(visit, Weight.Must, "/partsFitted", Part.SafetyDevices, Part.Flue, Part.Air, Part.FlueEffective, Part.PressureOrRate));
-    }
+    public override IReadOnlyList<Call> Calls { get; } = [Owe.Must(Part.SafetyDevices, Part.Flue, Part.Air, Part.FlueEffective, Part.PressureOrRate)];
+
+    protected override bool IsCalledBy(Visit visit) => visit.FittedAThermocouple();
 }

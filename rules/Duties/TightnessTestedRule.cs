@@ -1,4 +1,3 @@
-using Findings;
 using Kernel;
 using Rules.Duties.Work;
 using Visits;
@@ -6,12 +5,9 @@ using Visits;
 namespace Rules.Duties;
 
 [Id("tightness-tested"), Title("tightness was tested"), CommonPractice]
-public sealed class TightnessTestedRule : CallRule
+public sealed class TightnessTestedRule() : CallRule("/tightnessTests")
 {
-    public override void Define()
-    {
-        Visit visit = default!;
-        When().Match(() => visit, v => v.TestedTightness());
-        Then().Do(_ => Owe(visit, Weight.Should, "/tightnessTests", Part.TraceTests));
-    }
+    public override IReadOnlyList<Call> Calls { get; } = [Owe.Should(Part.TraceTests)];
+
+    protected override bool IsCalledBy(Visit visit) => visit.TestedTightness();
 }

@@ -1,4 +1,3 @@
-using Findings;
 using Kernel;
 using Rules.Duties.Work;
 using Visits;
@@ -6,12 +5,9 @@ using Visits;
 namespace Rules.Duties;
 
 [Id("unstated-work"), Title("a repair that does not say what was worked on"), Cites("GSIUR-1998", "26(9)")]
-public sealed class UnstatedWorkRule : CallRule
+public sealed class UnstatedWorkRule() : CallRule("/work/touched")
 {
-    public override void Define()
-    {
-        Visit visit = default!;
-        When().Match(() => visit, v => v.IsARepairWithoutWord());
-        Then().Do(_ => Owe(visit, Weight.Must, "/work/touched", Part.Flue, Part.FlueEffective, Part.Air, Part.Draught, Part.PressureOrRate, Part.SafetyDevices));
-    }
+    public override IReadOnlyList<Call> Calls { get; } = [Owe.Must(Part.Flue, Part.FlueEffective, Part.Air, Part.Draught, Part.PressureOrRate, Part.SafetyDevices)];
+
+    protected override bool IsCalledBy(Visit visit) => visit.IsARepairWithoutWord();
 }

@@ -1,21 +1,14 @@
-using Findings;
 using Kernel;
 using Records;
 using Rules.Duties.Work;
-using Visits;
 
 namespace Rules.Duties;
 
 [Id("water-work"), Title("work on the water side"), CommonPractice]
-public sealed class WaterWorkRule : CallRule
+public sealed class WaterWorkRule : WorkCallRule
 {
-    public override void Define()
-    {
-        Visit visit = default!;
-        Touched touched = default!;
-        When()
-            .Match(() => visit, v => !v.IsOpenVented())
-            .Match(() => touched, t => t.Part == TouchedPart.WaterSide);
-        Then().Do(_ => OweBecause(visit, Weight.Must, touched.Because, Part.ReliefValve, Part.FillingLoop));
-    }
+    public override IReadOnlyList<Call> Calls { get; } =
+        [Owe.Must(Part.ReliefValve, Part.FillingLoop).Only("the system is not stated to be open-vented", visit => !visit.IsOpenVented())];
+
+    protected override bool IsCalledBy(TouchedPart what) => what == TouchedPart.WaterSide;
 }

@@ -1,21 +1,14 @@
-using Findings;
 using Kernel;
 using Records;
 using Rules.Duties.Work;
-using Visits;
 
 namespace Rules.Duties;
 
 [Id("work-on-the-appliance"), Title("work on the boiler"), Cites("GSIUR-1998", "26(9)")]
-public sealed class WorkOnTheApplianceRule : CallRule
+public sealed class WorkOnTheApplianceRule : WorkCallRule
 {
-    public override void Define()
-    {
-        Visit visit = default!;
-        Touched touched = default!;
-        When()
-            .Match(() => visit, v => !v.IsRemoval())
-            .Match(() => touched, t => t.Part != TouchedPart.Pipework && t.Part != TouchedPart.Controls);
-        Then().Do(_ => OweBecause(visit, Weight.Must, touched.Because, Part.Flue, Part.FlueEffective, Part.Air, Part.Draught, Part.PressureOrRate, Part.SafetyDevices));
-    }
+    public override IReadOnlyList<Call> Calls { get; } =
+        [Owe.Must(Part.Flue, Part.FlueEffective, Part.Air, Part.Draught, Part.PressureOrRate, Part.SafetyDevices).Only("it was more than a removal", visit => !visit.IsRemoval())];
+
+    protected override bool IsCalledBy(TouchedPart what) => what is not (TouchedPart.Pipework or TouchedPart.Controls);
 }

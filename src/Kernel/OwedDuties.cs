@@ -1,3 +1,4 @@
+using System.Runtime.InteropServices;
 using Findings;
 
 namespace Kernel;
@@ -5,30 +6,113 @@ namespace Kernel;
 /// <summary>What one visit owes, part by part, as the rules of the set "duties" say. A part is <c>kind/part</c>, or the kind alone.</summary>
 public sealed class OwedDuties
 {
-    private readonly Dictionary<string, Owed> _byPart = new(StringComparer.Ordinal);
+    private readonly List<DutyFact> _facts = [];
+    private readonly List<Called> _calls = [];
+    private readonly List<DutyCause> _shown = [];
+    private readonly Dictionary<string, Weight> _weights = new(StringComparer.Ordinal);
     private HashSet<string>? _putOff;
     private HashSet<string>? _deferred;
+    private int _taken;
 
     /// <summary>Were the duties asked, each without a failure? Until then everything that a rule asks for is a must.</summary>
-    public bool IsKnown { get; internal set; }
+    public bool IsKnown { get; private set; }
 
-    /// <summary>Everything that is owed, by part.</summary>
-    public IReadOnlyDictionary<string, Owed> All => _byPart;
+    /// <summary>What silence about each part weighs that is owed.</summary>
+    public IReadOnlyDictionary<string, Weight> Weights => _weights;
 
-    /// <summary>The visit owes <paramref name="part"/>. Said more than once, the graver weight counts.</summary>
-    /// <param name="part">The part of a duty.</param>
-    /// <param name="weight">What silence about it weighs.</param>
-    /// <param name="because">What calls for it.</param>
-    /// <param name="by">The rule that says so.</param>
-    public void Owe(string part, Weight weight, DutyCause because, RuleInfo by)
+    /// <summary>Everything that is called for, by the ids of the rules that call.</summary>
+    internal IReadOnlyList<Called> Calls => _calls;
+
+    /// <summary>Everything of the record that shows a fact on which a rule may call, by the ids of the rules that saw it and then as they did.</summary>
+    internal IReadOnlyList<DutyCause> Shown => _shown;
+
+    /// <summary><paramref name="showing"/> shows <paramref name="what"/>; true where nothing did before.</summary>
+    internal bool Show<T>(T what, Showing showing)
+        where T : notnull
     {
-        if (!_byPart.TryGetValue(part, out var owed))
-            _byPart[part] = owed = new Owed(weight);
-        owed.Add(weight, because, by);
+        foreach (var known in _facts)
+        {
+            if (known is DutyFact<T> same && EqualityComparer<T>.Default.Equals(same.What, what))
+            {
+                known.Shown.Add(showing);
+                return false;
+            }
+        }
+
+        var fact = new DutyFact<T>(what);
+        fact.Shown.Add(showing);
+        _facts.Add(fact);
+        return true;
     }
 
-    /// <summary>The <paramref name="parts"/> cannot be seen on this visit, and are put off.</summary>
-    public void PutOff(IEnumerable<string> parts) => (_putOff ??= new HashSet<string>(StringComparer.Ordinal)).UnionWith(parts);
+    /// <summary>The facts that were not taken yet.</summary>
+    internal List<DutyFact> TakeFacts()
+    {
+        var taken = _facts[_taken..];
+        _taken = _facts.Count;
+        return taken;
+    }
+
+    /// <summary><paramref name="rule"/> calls, because of <paramref name="fact"/> or of the visit alone.</summary>
+    internal void Hear(DutyCallRule rule, JudgedVisit visit, DutyFact? fact = null)
+    {
+        foreach (var call in rule.Calls)
+        {
+            if (call.IsFor(visit))
+                _calls.Add(new Called(rule, fact, call));
+        }
+    }
+
+    /// <summary>
+    /// What was called for is owed. It is put in order first, since the engine calls in none that could be relied on. Said more than once, the
+    /// graver weight counts.
+    /// </summary>
+    /// <param name="isKnown">Were all asked, each without a failure?</param>
+    internal void Settle(bool isKnown)
+    {
+        IsKnown = isKnown;
+        SettleShown();
+        _weights.EnsureCapacity(_calls.Count * 2);
+        _calls.Sort(static (one, other) => string.CompareOrdinal(one.Rule.Info.Id, other.Rule.Info.Id));
+        foreach (var (_, _, call) in _calls)
+        {
+            if (call.Weight is not { } weight)
+            {
+                (_putOff ??= new HashSet<string>(StringComparer.Ordinal)).UnionWith(call.Parts);
+                continue;
+            }
+
+            foreach (var part in call.Parts)
+            {
+                ref var known = ref CollectionsMarshal.GetValueRefOrAddDefault(_weights, part, out _);
+                known = weight > known ? weight : known;
+            }
+        }
+    }
+
+    /// <summary>What calls for <paramref name="part"/>: first the visit, then what shows the facts.</summary>
+    internal IEnumerable<DutyCause> CausesOf(string part)
+    {
+        var calling = _calls.Where(called => called.Call.Weight is not null && called.Call.Parts.Contains(part, StringComparer.Ordinal)).ToList();
+        return calling.Where(called => called.Fact is null).Select(called => called.Because)
+            .Concat(calling.SelectMany(called => called.Fact?.Shown ?? []).OrderBy(shown => shown.Index).Select(shown => shown.Because));
+    }
+
+    private void SettleShown()
+    {
+        List<Showing> all = [];
+        foreach (var fact in _facts)
+            all.AddRange(fact.Shown);
+        all.Sort(Showing.InOrder);
+        foreach (var shown in all)
+        {
+            shown.Index = _shown.IndexOf(shown.Because);
+            if (shown.Index >= 0)
+                continue;
+            shown.Index = _shown.Count;
+            _shown.Add(shown.Because);
+        }
+    }
 
     /// <summary>Is <paramref name="part"/> put off?</summary>
     public bool IsPutOff(string part) => _putOff?.Contains(part) == true;
@@ -54,20 +138,58 @@ public sealed class OwedDuties
             return Silence.Must;
 
         var gravest = Silence.NotAsked;
-        var isNamed = rule.Serves.Any(serves => IsOf(serves, pointer));
+        var isNamed = IsNamed(rule.Serves, pointer);
         foreach (var serves in rule.Serves)
         {
-            if (isNamed == IsOf(serves, pointer) && _byPart.TryGetValue(serves.Part, out var owed))
-                gravest = Graver(gravest, IsPutOff(serves.Part) ? Silence.PutOff : owed.Weight < serves.AtMost ? (Silence)(int)owed.Weight + 2 : (Silence)(int)serves.AtMost + 2);
+            if (isNamed == IsOf(serves, pointer) && _weights.TryGetValue(serves.Part, out var weight))
+                gravest = Graver(gravest, IsPutOff(serves.Part) ? Silence.PutOff : weight < serves.AtMost ? (Silence)(int)weight + 2 : (Silence)(int)serves.AtMost + 2);
         }
 
         return gravest;
     }
 
-    private static bool IsOf(ServesAttribute serves, string pointer) => serves.Of is { } member
-        && (member == pointer || (member.Contains('*', StringComparison.Ordinal) && member.Split('/').Zip(pointer.Split('/')).All(pair => pair.First == "*" || pair.First == pair.Second)));
+    private static bool IsNamed(IReadOnlyList<ServesAttribute> all, string pointer)
+    {
+        foreach (var serves in all)
+        {
+            if (IsOf(serves, pointer))
+                return true;
+        }
+
+        return false;
+    }
+
+    private static bool IsOf(ServesAttribute serves, string pointer) => serves.Of is { } member && IsAt(member, pointer);
+
+    // As far as the shorter of the two reaches.
+    private static bool IsAt(ReadOnlySpan<char> pattern, ReadOnlySpan<char> pointer)
+    {
+        if (!pattern.Contains('*'))
+            return pattern.SequenceEqual(pointer);
+
+        var segments = pointer.Split('/');
+        foreach (var segment in pattern.Split('/'))
+        {
+            if (!segments.MoveNext())
+                return true;
+            if (pattern[segment] is not "*" && !pattern[segment].SequenceEqual(pointer[segments.Current]))
+                return false;
+        }
+
+        return true;
+    }
 
     private static Silence Graver(Silence one, Silence other) => one > other ? one : other;
+}
+
+/// <summary>What a rule called for on one visit.</summary>
+/// <param name="Rule">The rule.</param>
+/// <param name="Fact">The fact that made it call; null: the visit alone.</param>
+/// <param name="Call">What it called for.</param>
+internal readonly record struct Called(DutyCallRule Rule, DutyFact? Fact, Call Call)
+{
+    /// <summary>The cause where no fact is.</summary>
+    public DutyCause Because => Call.BecauseOf(Rule);
 }
 
 /// <summary>What the silence of a record about something means on one visit, the gravest last.</summary>
@@ -84,31 +206,4 @@ public enum Silence
 
     /// <summary>As <see cref="Weight.Must"/>.</summary>
     Must,
-}
-
-/// <summary>A part of a duty that is owed.</summary>
-/// <param name="weight">What silence about it weighs.</param>
-public sealed class Owed(Weight weight)
-{
-    private readonly List<DutyCause> _because = [];
-    private readonly List<RuleInfo> _by = [];
-
-    /// <summary>What silence about it weighs.</summary>
-    public Weight Weight { get; private set; } = weight;
-
-    /// <summary>What calls for it.</summary>
-    public IReadOnlyList<DutyCause> Because => _because;
-
-    /// <summary>The rules that call for it.</summary>
-    public IReadOnlyList<RuleInfo> By => _by;
-
-    internal void Add(Weight weight, DutyCause because, RuleInfo by)
-    {
-        if (weight > Weight)
-            Weight = weight;
-        if (!_because.Contains(because))
-            _because.Add(because);
-        if (!_by.Contains(by))
-            _by.Add(by);
-    }
 }

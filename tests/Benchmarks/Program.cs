@@ -5,6 +5,7 @@ using Benchmarks;
 return args switch
 {
     ["--quick"] => Quick.Run(),
+    ["--quick", "duties"] => Quick.RunDuties(),
     ["--quick", "rules"] => Quick.RunRules(),
     ["--loop", var part, var seconds] => Quick.Loop(part, int.Parse(seconds, CultureInfo.InvariantCulture)),
     ["--compare", var folder] => Compare.Run(folder),

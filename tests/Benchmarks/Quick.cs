@@ -23,6 +23,23 @@ internal static class Quick
         return 0;
     }
 
+    /// <summary>What the duties cost: the same evaluation with and without them, and the engine's part of them alone.</summary>
+    public static int RunDuties()
+    {
+        var (engine, records) = (Month.Engine, Month.Records);
+        var withoutDuties = ComplianceEngine.Start(engine.Catalogue.With(engine.Catalogue.Rules));
+        var duties = new CompiledRules(engine.Catalogue.DutyRules);
+        Timed[] parts =
+        [
+            new("evaluate, without the duties", i => withoutDuties.Evaluate(records[i])),
+            new("evaluate", i => engine.Evaluate(records[i])),
+            new("  of it: the rules of the duties", i => duties.Run([engine.VisitOf(records[i])])),
+        ];
+        Timed.InTurns(Rounds, parts);
+        Timed.Print(parts);
+        return 0;
+    }
+
     /// <summary>Does one part over and over, for a profiler.</summary>
     public static int Loop(string part, int seconds)
     {

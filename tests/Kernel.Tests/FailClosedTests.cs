@@ -12,6 +12,8 @@ public sealed class FailClosedTests
 {
     public static TheoryData<string> Misbehaving => ["throws-in-condition", "throws-on-second", "throws-in-inference", "asks-unknown-limit"];
 
+    public static TheoryData<string> MisbehavingDuties => ["throws-while-called", "throws-while-calling", "throws-while-inferring", "throws-while-chaining"];
+
     [Theory]
     [MemberData(nameof(Misbehaving))]
     public void A_rule_that_throws_is_an_error_and_leaves_the_others_intact(string ruleId)
@@ -62,15 +64,17 @@ public sealed class FailClosedTests
     }
 
     /// <summary>Where nobody knows what falls away, nothing does: what a repair is not asked for is asked again, and the record is incomplete.</summary>
-    [Fact]
-    public void Nothing_falls_away_while_a_rule_of_the_duties_throws()
+    [Theory]
+    [MemberData(nameof(MisbehavingDuties))]
+    public void Nothing_falls_away_while_a_rule_of_the_duties_throws(string ruleId)
     {
         var rules = Samples.Catalogue.Rules.Concat(Samples.Catalogue.DutyRules).ToList();
-        var engine = ComplianceEngine.Start(RuleCatalogue.Of(RecordModel.Instance, typeof(RuleIds).Assembly, [.. rules, new ThrowsAmongDutiesRule()]));
+        var engine = ComplianceEngine.Start(RuleCatalogue.Of(RecordModel.Instance, typeof(RuleIds).Assembly, [.. rules, Duty(ruleId)]));
         var repair = Samples.Changed(json =>
         {
             json["jobType"] = "repair";
             json["heatExchanger"] = new System.Text.Json.Nodes.JsonObject();
+            json["work"]!["touched"] = new System.Text.Json.Nodes.JsonArray("waterSide");
             json.AsObject().Remove("condensate");
         });
 
@@ -78,7 +82,7 @@ public sealed class FailClosedTests
         var evaluation = engine.Evaluate(repair);
 
         Assert.Contains(evaluation.Missing, item => item.Pointer == "/condensate/runsOutside");
-        Assert.Contains(evaluation.Findings, finding => finding is { RuleId: "throws-among-duties", Outcome: Outcome.Error });
+        Assert.Contains(evaluation.Findings, finding => finding.RuleId == ruleId && finding.Outcome == Outcome.Error);
         Assert.Equal((OverallOutcome.Incomplete, false), (evaluation.Outcome, evaluation.Closing.Allowed));
         Assert.Empty(evaluation.NotLookedAt);
     }
@@ -91,6 +95,14 @@ public sealed class FailClosedTests
         _ = engine.Evaluate(Samples.Changed(json => json["combustion"]!["readings"]![0]!["coPpm"] = 900));
         Assert.Equal(Answers.Of(clean), Answers.Of(engine.Evaluate(Samples.Example)));
     }
+
+    private static DutyRule Duty(string id) => id switch
+    {
+        "throws-while-called" => new ThrowsWhileCalledRule(),
+        "throws-while-calling" => new ThrowsWhileCallingRule(),
+        "throws-while-inferring" => new ThrowsWhileInferringRule(),
+        _ => new ThrowsWhileChainingRule(),
+    };
 
     private static IComplianceRule Rule(string id) => id switch
     {

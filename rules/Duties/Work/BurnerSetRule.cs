@@ -10,7 +10,7 @@ public sealed class BurnerSetRule : WorkRule
 {
     private const decimal Distinguishable = 0.3m;
 
-    protected override IEnumerable<(TouchedPart Part, string Pointer, string Words)> TouchedAt(Visit visit)
+    protected override IEnumerable<(TouchedPart Fact, string Pointer, string Words)> FactsOf(Visit visit)
     {
         foreach (var (pointer, after) in visit.ReadingsAfterWork ?? [])
         {

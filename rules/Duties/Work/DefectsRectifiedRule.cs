@@ -8,7 +8,7 @@ namespace Rules.Duties.Work;
 [Id("defects-rectified"), Title("A defect that was put right shows what was worked on")]
 public sealed class DefectsRectifiedRule : WorkRule
 {
-    protected override IEnumerable<(TouchedPart Part, string Pointer, string Words)> TouchedAt(Visit visit) =>
+    protected override IEnumerable<(TouchedPart Fact, string Pointer, string Words)> FactsOf(Visit visit) =>
         from defect in visit.Defects ?? []
         where defect.Value.Action == DefectAction.Rectified && defect.Value.Concerns is null or DefectConcern.ThisAppliance
         let part = PartOf(defect.Value.Topic)

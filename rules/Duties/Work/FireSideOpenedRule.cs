@@ -7,7 +7,7 @@ namespace Rules.Duties.Work;
 [Id("fire-side-opened"), Title("A fire side that was opened, cleaned or gauged was worked on")]
 public sealed class FireSideOpenedRule : WorkRule
 {
-    protected override IEnumerable<(TouchedPart Part, string Pointer, string Words)> TouchedAt(Visit visit)
+    protected override IEnumerable<(TouchedPart Fact, string Pointer, string Words)> FactsOf(Visit visit)
     {
         var (pointer, words) = visit.Record switch
         {

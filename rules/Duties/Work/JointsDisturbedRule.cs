@@ -7,7 +7,7 @@ namespace Rules.Duties.Work;
 [Id("joints-disturbed"), Title("A joint that was disturbed shows what was worked on")]
 public sealed class JointsDisturbedRule : WorkRule
 {
-    protected override IEnumerable<(TouchedPart Part, string Pointer, string Words)> TouchedAt(Visit visit)
+    protected override IEnumerable<(TouchedPart Fact, string Pointer, string Words)> FactsOf(Visit visit)
     {
         foreach (var (pointer, joint) in visit.DisturbedJoints ?? [])
         {

@@ -11,6 +11,6 @@ public sealed class NewBoilerFittedRule : WorkRule
         [TouchedPart.GasPath, TouchedPart.CombustionCircuit, TouchedPart.Flue, TouchedPart.CondensatePath, TouchedPart.WaterSide, TouchedPart.Electrics];
 
     // A job of commissioning that does not say whether the boiler is new is one of a new boiler.
-    protected override IEnumerable<(TouchedPart Part, string Pointer, string Words)> TouchedAt(Visit visit) =>
+    protected override IEnumerable<(TouchedPart Fact, string Pointer, string Words)> FactsOf(Visit visit) =>
         visit.IsNewBoiler != false && !visit.HadNoAccess && !visit.IsAnInstallationPutOff() ? Everything.Select(part => (part, "/commissioning/newBoiler", "a new boiler was fitted")) : [];
 }

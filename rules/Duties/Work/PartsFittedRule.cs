@@ -7,7 +7,7 @@ namespace Rules.Duties.Work;
 [Id("parts-fitted"), Title("A part that was fitted shows what was worked on")]
 public sealed class PartsFittedRule : WorkRule
 {
-    protected override IEnumerable<(TouchedPart Part, string Pointer, string Words)> TouchedAt(Visit visit) =>
+    protected override IEnumerable<(TouchedPart Fact, string Pointer, string Words)> FactsOf(Visit visit) =>
         (visit.Record.PartsFitted ?? []).SelectMany((part, index) => TouchedBy(part.Kind, visit)
             .Select(touched => (touched, $"/partsFitted/{index}", $"{WordsOf(part.Kind)} was fitted")));
 

@@ -8,7 +8,7 @@ namespace Rules.Duties.Work;
 [Id("tested-after-repair"), Title("A tightness test after a repair or an installation shows that a gas joint was opened")]
 public sealed class TestedAfterRepairRule : WorkRule
 {
-    protected override IEnumerable<(TouchedPart Part, string Pointer, string Words)> TouchedAt(Visit visit) =>
+    protected override IEnumerable<(TouchedPart Fact, string Pointer, string Words)> FactsOf(Visit visit) =>
         visit.Record.JobType is JobType.Repair or JobType.Commissioning && visit.Record.Escape?.GasIsolated != true && visit.TestsAfterWork?.Any(test => test.Value.Stage == WorkStage.AfterWork) == true
             ? [(TouchedPart.Pipework, "/tightnessTests", "tightness was tested after the work")]
             : [];

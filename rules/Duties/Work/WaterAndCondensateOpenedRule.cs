@@ -7,7 +7,7 @@ namespace Rules.Duties.Work;
 [Id("water-and-condensate-opened"), Title("A trap or a filter that was cleaned was opened")]
 public sealed class WaterAndCondensateOpenedRule : WorkRule
 {
-    protected override IEnumerable<(TouchedPart Part, string Pointer, string Words)> TouchedAt(Visit visit)
+    protected override IEnumerable<(TouchedPart Fact, string Pointer, string Words)> FactsOf(Visit visit)
     {
         if (visit.Record.Condensate?.TrapCleaned == true)
             yield return (TouchedPart.CondensatePath, "/condensate/trapCleaned", "the condensate trap was cleaned");

@@ -8,7 +8,7 @@ namespace Rules.Duties.Work;
 [Id("work-stated"), Title("What the engineer says was worked on was worked on")]
 public sealed class WorkStatedRule : WorkRule
 {
-    protected override IEnumerable<(TouchedPart Part, string Pointer, string Words)> TouchedAt(Visit visit) =>
+    protected override IEnumerable<(TouchedPart Fact, string Pointer, string Words)> FactsOf(Visit visit) =>
         (visit.Record.Work?.Touched ?? []).Select((part, index) => (part, $"/work/touched/{index}", $"the {Words(part)} was worked on"));
 
     private static string Words(TouchedPart part) => part switch

@@ -5,6 +5,8 @@ namespace Kernel.Catalogues;
 /// <summary>The gaps for which the service refuses to start.</summary>
 internal static class CatalogueCheck
 {
+    private static readonly Type[] AskedKinds = [typeof(FirstPassRule), typeof(InferenceRule), typeof(SituationRule), typeof(DutyFactRule), typeof(VisitCallRule), typeof(FactCallRule)];
+
     /// <summary>
     /// An instance of every rule among <paramref name="types"/>, and the rows of every table; one that the engine's scan would skip in silence
     /// is refused.
@@ -17,7 +19,7 @@ internal static class CatalogueCheck
         if (hidden.Count > 0)
             throw new CatalogueException(hidden);
 
-        var unasked = rules.Where(type => !typeof(FirstPassRule).IsAssignableFrom(type) && !typeof(InferenceRule).IsAssignableFrom(type) && !typeof(DutyRule).IsAssignableFrom(type) && !typeof(SituationRule).IsAssignableFrom(type))
+        var unasked = rules.Where(type => !AskedKinds.Any(kind => kind.IsAssignableFrom(type)))
             .Select(type => $"{type.FullName} is a rule of no kind that the engine asks").ToList();
         if (unasked.Count > 0)
             throw new CatalogueException(unasked);
@@ -59,12 +61,18 @@ internal static class CatalogueCheck
         foreach (var twins in catalogue.Rules.GroupBy(rule => rule.Info.Id, StringComparer.Ordinal).Where(group => group.Skip(1).Any()))
             yield return $"the id '{twins.Key}' belongs to {string.Join(" and ", twins.Select(rule => rule.Info.Name))}";
 
+        foreach (var part in PartsCalledFor(catalogue).Distinct(StringComparer.Ordinal).Where(part => catalogue.KindOf(part) < 0))
+            yield return $"'{part}' is no part of a duty that duties.json names";
+
         foreach (var fault in LimitProof.Faults(catalogue.Limits, catalogue.Model.Fuels, catalogue.JurisdictionCodes))
             yield return fault;
 
         foreach (var gap in catalogue.Rules.SelectMany(rule => GapsOf(rule, catalogue).Select(gap => $"{rule.Info.Name} {gap}")))
             yield return gap;
     }
+
+    private static IEnumerable<string> PartsCalledFor(RuleCatalogue catalogue) =>
+        catalogue.DutyRules.OfType<DutyCallRule>().SelectMany(rule => rule.Calls).SelectMany(call => call.Parts);
 
     private static bool IsWord(string text) => text.Length > 0 && !text.Any(char.IsWhiteSpace);
 

@@ -11,6 +11,8 @@ public sealed class RuleCatalogue
 {
     private readonly Assembly _source;
     private readonly Dictionary<IComplianceRule, RuleFace> _faces;
+    private readonly Dictionary<Call, int[]> _kindsOfCalls;
+    private readonly Dictionary<string, int>.AlternateLookup<ReadOnlySpan<char>> _dutyKinds;
     private readonly byte[]? _overrides;
     private readonly string? _pagesAt;
 
@@ -21,12 +23,14 @@ public sealed class RuleCatalogue
         var shipped = source.ReadResource<List<LimitDefinition>>("limits.json");
         Header = HeaderOf(source);
         DutyKinds = source.ReadResource<List<DutyKind>>("duties.json");
+        _dutyKinds = DutyKinds.Index().ToDictionary(entry => entry.Item.Kind, entry => entry.Index, StringComparer.Ordinal).GetAlternateLookup<ReadOnlySpan<char>>();
         Limits = new LimitBook(shipped, Overrides.Read(overrides, shipped, Header.DeployersTables), Header.DeployersTables);
         Jurisdictions = JurisdictionsOf(source);
         ExampleRecord = source.ReadResource("example-record.json");
         Rules = [.. rules.Where(rule => rule is not (DutyRule or SituationRule)).OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
         DutyRules = [.. rules.OfType<DutyRule>().OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
         SituationRules = [.. CatalogueCheck.InstancesOf<SituationRule>(source.GetTypes()).OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
+        _kindsOfCalls = DutyRules.OfType<DutyCallRule>().SelectMany(rule => rule.Calls).ToDictionary(call => call, call => call.Parts.Select(KindOf).Distinct().ToArray());
         References = new ReferenceBook(source.ReadResource<List<ReferenceDocument>>("references.json"), [.. Rules.Select(rule => rule.Info)]);
         _faces = Rules.Concat(DutyRules).Concat(SituationRules).OrderBy(rule => Topics.All.IndexOf(rule.Info.Topic)).Index()
             .ToDictionary(entry => entry.Item, entry => new RuleFace(entry.Item, entry.Index, References, pagesAt is null ? null : pagesAt + entry.Item.Info.Id));
@@ -122,6 +126,13 @@ public sealed class RuleCatalogue
 
     /// <summary>The codes of <see cref="Jurisdictions"/>.</summary>
     public IReadOnlyList<string> JurisdictionCodes => field ??= [.. Jurisdictions.Select(place => place.Code)];
+
+    /// <summary>Where the kind of which <paramref name="part"/> is a part stands among <see cref="DutyKinds"/>; -1: it is none that duties.json names.</summary>
+    internal int KindOf(string part) =>
+        _dutyKinds.TryGetValue(part.AsSpan(0, part.IndexOf('/', StringComparison.Ordinal) is >= 0 and var end ? end : part.Length), out var kind) ? kind : -1;
+
+    /// <summary>Where the kinds of what <paramref name="call"/> calls for stand among <see cref="DutyKinds"/>, each once.</summary>
+    internal int[] KindsOf(Call call) => _kindsOfCalls[call];
 
     /// <summary>What all findings of a rule share.</summary>
     internal RuleFace FaceOf(IComplianceRule rule) => _faces[rule];

@@ -16,38 +16,39 @@ internal sealed class CompiledRules
     private readonly ISessionFactory _factory;
     private readonly Dictionary<IRuleDefinition, Rule> _rules;
     private readonly IReadOnlyList<object> _standingFacts;
+    private readonly bool _infers;
 
     /// <summary>The first pass.</summary>
     public CompiledRules(IReadOnlyList<FirstPassRule> rules)
-        : this([new AskEachRule()], rules)
+        : this([new AskEachRule()], rules, infers: false)
     {
     }
 
     /// <summary>The situation: what is inferred of dangers, and what is concluded from it.</summary>
     public CompiledRules(IReadOnlyList<SituationRule> inferring, IReadOnlyList<InferenceRule> concluding)
-        : this([.. inferring, .. concluding], [])
+        : this([.. inferring, .. concluding], [], infers: true)
     {
     }
 
     /// <summary>The duties.</summary>
     public CompiledRules(IReadOnlyList<DutyRule> rules)
-        : this(rules, [])
+        : this(AskEachDutyRule.All, rules, infers: true)
     {
     }
 
-    private CompiledRules(IReadOnlyList<Rule> rules, IReadOnlyList<object> standingFacts)
+    private CompiledRules(IReadOnlyList<Rule> rules, IReadOnlyList<object> standingFacts, bool infers)
     {
         var definitions = new RuleDefinitionFactory();
         _rules = rules.ToDictionary(definitions.Create, rule => rule);
         _factory = new RuleCompiler().Compile(_rules.Keys);
-        _standingFacts = standingFacts;
+        (_standingFacts, _infers) = (standingFacts, infers);
     }
 
     /// <summary>Runs the rules over <paramref name="facts"/> of one visit; gives the rules that threw, with what they threw.</summary>
     public IReadOnlyDictionary<IComplianceRule, Exception> Run(IReadOnlyList<object> facts)
     {
         if (!_idle.TryTake(out var session))
-            session = new RuleSession(_factory.CreateSession(), _rules, _standingFacts);
+            session = new RuleSession(_factory.CreateSession(), _rules, _standingFacts, _infers);
 
         var failures = session.Run(facts);
         if (failures.Count == 0)
@@ -62,14 +63,12 @@ internal sealed class RuleSession
 {
     private readonly ISession _session;
     private readonly Dictionary<IRuleDefinition, Rule> _rules;
-    private readonly bool _hasStandingFacts;
+    private readonly bool _infers;
     private readonly Dictionary<IComplianceRule, Exception> _failures = [];
 
-    public RuleSession(ISession session, Dictionary<IRuleDefinition, Rule> rules, IReadOnlyList<object> standingFacts)
+    public RuleSession(ISession session, Dictionary<IRuleDefinition, Rule> rules, IReadOnlyList<object> standingFacts, bool infers)
     {
-        _session = session;
-        _rules = rules;
-        _hasStandingFacts = standingFacts.Count > 0;
+        (_session, _rules, _infers) = (session, rules, infers);
         session.InsertAll(standingFacts);
 
         // Unhandled, one throwing condition would end the insert and every other rule with it. Handled, the rule would look like one
@@ -91,14 +90,14 @@ internal sealed class RuleSession
         _session.InsertAll(facts);
         _session.Fire();
 
-        // Inference adds its conclusions to the facts; the first pass adds nothing.
+        // What was inferred goes with the facts; the rules among the facts stay.
         if (_failures.Count == 0)
-            _session.RetractAll(_hasStandingFacts ? facts : [.. _session.Query<object>()]);
+            _session.RetractAll(_infers ? [.. _session.Query<object>().AsEnumerable().Where(fact => fact is not IComplianceRule)] : facts);
 
         return _failures;
     }
 
-    /// <summary>Of the first pass it is a fact that failed, of the inference a rule of the engine.</summary>
+    /// <summary>Of the inference it is a rule of the engine that failed, else a fact.</summary>
     private void Remember(IEnumerable<IRuleDefinition> definitions, IEnumerable<IFact> facts, Exception? exception)
     {
         foreach (var rule in definitions.Select(definition => _rules[definition]).Concat(facts.Select(fact => fact.Value)).OfType<IComplianceRule>())

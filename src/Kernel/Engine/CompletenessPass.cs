@@ -28,7 +28,7 @@ internal sealed class CompletenessPass
     /// <summary>With a rule of the duties that failed nobody knows what falls away, so nothing does.</summary>
     public void SettleDuties(IReadOnlyDictionary<IComplianceRule, Exception> failed)
     {
-        _visit.Owed.IsKnown = failed.Count == 0;
+        _visit.Owed.Settle(isKnown: failed.Count == 0);
         foreach (var (rule, exception) in failed)
             Add(rule, Failed(exception.GetType().Name));
     }

@@ -12,41 +12,107 @@ internal static class DutyList
     /// <summary>The duties, in the order of duties.json.</summary>
     /// <param name="catalogue">The rules.</param>
     /// <param name="owed">What the visit owes.</param>
-    /// <param name="answers">What each rule said.</param>
-    public static IReadOnlyList<Duty> Of(RuleCatalogue catalogue, OwedDuties owed, IEnumerable<(Finding Finding, RuleInfo? Rule)> answers)
+    /// <param name="findings">What the rules said.</param>
+    /// <param name="rules">The rule of each finding; null for what no rule says.</param>
+    public static IReadOnlyList<Duty> Of(RuleCatalogue catalogue, OwedDuties owed, List<Finding> findings, List<RuleFace?> rules)
     {
-        if (owed.All.Count == 0)
+        if (owed.Weights.Count == 0)
             return [];
 
-        var states = new Dictionary<string, DutyState>(StringComparer.Ordinal);
-        foreach (var part in owed.All.Keys)
-            Raise(states, KindOf(part), owed.IsDeferred(part) ? DutyState.Deferred : DutyState.Met);
-        foreach (var (finding, rule) in answers)
+        var states = StatesOf(catalogue, owed, findings, rules);
+        int[][] kinds = [.. owed.Calls.Select(called => catalogue.KindsOf(called.Call))];
+        var duties = new List<Duty>(states.Length);
+        for (var kind = 0; kind < states.Length; kind++)
         {
-            if (rule is null || rule.Serves.Count == 0 || StateOf(finding) is not (> DutyState.Met and var state))
-                continue;
-            foreach (var serves in rule.Serves.Where(serves => owed.All.ContainsKey(serves.Part)))
-                Raise(states, KindOf(serves.Part), state);
+            if (states[kind] is { } state)
+                duties.Add(DutyOf(catalogue, owed, kinds, kind, state));
         }
 
-        return
-        [
-            .. catalogue.DutyKinds.Where(kind => states.ContainsKey(kind.Kind)).Select(kind => (kind, parts: owed.All.Where(part => KindOf(part.Key) == kind.Kind).ToList()))
-                .Select(duty => new Duty
-                {
-                    Kind = duty.kind.Kind,
-                    Title = duty.kind.Title,
-                    Weight = duty.parts.Max(part => part.Value.Weight),
-                    State = states[duty.kind.Kind],
-                    Because = [.. duty.parts.SelectMany(part => part.Value.Because).Distinct()],
-                    References = [.. duty.parts.SelectMany(part => part.Value.By).Distinct().SelectMany(catalogue.References.Of).DistinctBy(reference => (reference.Id, reference.Clause))],
-                }),
-        ];
+        return duties;
     }
 
     /// <summary>What calls for what <paramref name="rule"/> asks for, in words.</summary>
     public static IEnumerable<string> CausesOf(OwedDuties owed, RuleInfo rule) =>
-        rule.Serves.SelectMany(serves => owed.All.TryGetValue(serves.Part, out var part) ? part.Because : []).Select(because => because.Words);
+        rule.Serves.SelectMany(serves => owed.CausesOf(serves.Part)).Select(because => because.Words);
+
+    /// <summary>How far each kind of duty was shown to be done; null: nothing of it is owed.</summary>
+    private static DutyState?[] StatesOf(RuleCatalogue catalogue, OwedDuties owed, List<Finding> findings, List<RuleFace?> rules)
+    {
+        var states = new DutyState?[catalogue.DutyKinds.Count];
+        foreach (var part in owed.Weights.Keys)
+            Raise(part, owed.IsDeferred(part) ? DutyState.Deferred : DutyState.Met);
+        for (var i = 0; i < findings.Count; i++)
+        {
+            if (rules[i] is not { Rule.Info.Serves: { Count: > 0 } served } || StateOf(findings[i]) is not (> DutyState.Met and var state))
+                continue;
+            foreach (var serves in served)
+            {
+                if (owed.Weights.ContainsKey(serves.Part))
+                    Raise(serves.Part, state);
+            }
+        }
+
+        return states;
+
+        void Raise(string part, DutyState state)
+        {
+            ref var known = ref states[catalogue.KindOf(part)];
+            known = state > known || known is null ? state : known;
+        }
+    }
+
+    private static Duty DutyOf(RuleCatalogue catalogue, OwedDuties owed, int[][] kinds, int kind, DutyState state)
+    {
+        var weight = Weight.Should;
+        List<DutyCause> because = [];
+        List<RuleInfo> by = [];
+        Span<bool> isShown = owed.Shown.Count <= 256 ? stackalloc bool[owed.Shown.Count] : new bool[owed.Shown.Count];
+        for (var i = 0; i < kinds.Length; i++)
+        {
+            var called = owed.Calls[i];
+            if (called.Call.Weight is not { } calledFor || !kinds[i].Contains(kind))
+                continue;
+
+            weight = calledFor > weight ? calledFor : weight;
+            if (!by.Contains(called.Rule.Info))
+                by.Add(called.Rule.Info);
+            if (called.Fact is null && !because.Contains(called.Because))
+                because.Add(called.Because);
+            foreach (var shown in called.Fact?.Shown ?? [])
+                isShown[shown.Index] = true;
+        }
+
+        for (var i = 0; i < isShown.Length; i++)
+        {
+            if (isShown[i])
+                because.Add(owed.Shown[i]);
+        }
+
+        return new Duty
+        {
+            Kind = catalogue.DutyKinds[kind].Kind,
+            Title = catalogue.DutyKinds[kind].Title,
+            Weight = weight,
+            State = state,
+            Because = because,
+            References = ReferencesOf(by, catalogue.References),
+        };
+    }
+
+    private static List<Reference> ReferencesOf(List<RuleInfo> rules, ReferenceBook references)
+    {
+        List<Reference> all = [];
+        foreach (var rule in rules)
+        {
+            foreach (var reference in references.Of(rule))
+            {
+                if (!all.Exists(known => known.Id == reference.Id && known.Clause == reference.Clause))
+                    all.Add(reference);
+            }
+        }
+
+        return all;
+    }
 
     private static DutyState StateOf(Finding finding) => finding.Outcome switch
     {
@@ -55,10 +121,4 @@ internal static class DutyList
         Outcome.Advisory when finding.NotDone == true => DutyState.ByReason,
         _ => DutyState.Met,
     };
-
-    private static void Raise(Dictionary<string, DutyState> states, string kind, DutyState state)
-    {
-        if (!states.TryGetValue(kind, out var known) || state > known)
-            states[kind] = state;
-    }
 }

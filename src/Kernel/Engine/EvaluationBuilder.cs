@@ -16,7 +16,7 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit vis
     public Evaluation Build(string engineVersion)
     {
         var blockedBy = Blocking();
-        var duties = DutyList.Of(catalogue, visit.Owed, answers.Zip(rules, (finding, rule) => (finding, rule?.Rule.Info)));
+        var duties = DutyList.Of(catalogue, visit.Owed, answers, rules);
         var findings = InOrder();
         var counts = OutcomeCounts.Of(findings);
         var questions = Questions(Weight.Must);

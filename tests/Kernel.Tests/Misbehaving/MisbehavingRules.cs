@@ -1,4 +1,6 @@
 using Findings;
+using Records;
+using Rules;
 using Visits;
 
 namespace Kernel.Tests.Misbehaving;
@@ -73,15 +75,32 @@ public sealed class ThrowsWhenAskedAgainRule : VisitRule
     protected override Verdict Assess(Visit visit, Look look) => _asked++ == 0 ? look.Advisory($"made to say so") : throw new InvalidOperationException("made to throw");
 }
 
-[Id("throws-among-duties"), Topic(Topics.Paperwork), Why("made up"), Title("throws while it calls for something")]
-public sealed class ThrowsAmongDutiesRule : DutyRule
+[Id("throws-while-called"), Topic(Topics.Paperwork), Why("made up"), Title("throws while the visit is asked whether it calls"), CommonPractice]
+public sealed class ThrowsWhileCalledRule() : VisitCallRule<Visit>("/jobType")
 {
-    public override void Define()
-    {
-        Visit visit = default!;
-        When().Match(() => visit);
-        Then().Do(_ => Throw(visit));
-    }
+    public override IReadOnlyList<Call> Calls => [];
 
-    private static void Throw(Visit visit) => throw new InvalidOperationException($"made to throw at {visit.RecordId}");
+    protected override bool IsCalledBy(Visit visit) => throw new InvalidOperationException("made to throw");
+}
+
+[Id("throws-while-calling"), Topic(Topics.Paperwork), Why("made up"), Title("throws while it calls for something"), CommonPractice]
+public sealed class ThrowsWhileCallingRule() : VisitCallRule<Visit>("/jobType")
+{
+    public override IReadOnlyList<Call> Calls { get; } = [new Call<Visit>(Weight.Must, [Part.Parts]).Only("it throws", _ => throw new InvalidOperationException("made to throw"))];
+
+    protected override bool IsCalledBy(Visit visit) => true;
+}
+
+[Id("throws-while-inferring"), Topic(Topics.Paperwork), Why("made up"), Title("throws while it infers"), CommonPractice]
+public sealed class ThrowsWhileInferringRule : DutyFactRule<Visit, TouchedPart>
+{
+    protected override IEnumerable<(TouchedPart Fact, string Pointer, string Words)> FactsOf(Visit visit) => throw new InvalidOperationException("made to throw");
+}
+
+[Id("throws-while-chaining"), Topic(Topics.Paperwork), Why("made up"), Title("throws while a fact is asked whether it calls"), CommonPractice]
+public sealed class ThrowsWhileChainingRule : FactCallRule<TouchedPart>
+{
+    public override IReadOnlyList<Call> Calls => [];
+
+    protected override bool IsCalledBy(TouchedPart what) => throw new InvalidOperationException("made to throw");
 }

@@ -1,0 +1,89 @@
+using Findings;
+
+namespace Kernel;
+
+/// <summary>A rule that says what a visit owes, and because of what. Its title is that cause in words, unless a fact is.</summary>
+/// <param name="pointer">JSON Pointer of what of the record calls; null: no one member does, or what shows a fact.</param>
+public abstract class DutyCallRule(string? pointer) : DutyRule
+{
+    /// <summary>JSON Pointer of what of the record calls; null: no one member does, or what shows a fact.</summary>
+    public string? Pointer => pointer;
+
+    /// <summary>What it calls for.</summary>
+    public abstract IReadOnlyList<Call> Calls { get; }
+}
+
+/// <summary>A rule that the visit alone makes call.</summary>
+public abstract class VisitCallRule(string? pointer) : DutyCallRule(pointer)
+{
+    internal abstract bool IsCalledBy(JudgedVisit visit);
+}
+
+/// <inheritdoc />
+/// <typeparam name="TVisit">What the rules see of a visit.</typeparam>
+public abstract class VisitCallRule<TVisit>(string? pointer) : VisitCallRule(pointer)
+    where TVisit : JudgedVisit
+{
+    /// <summary>Does this visit call?</summary>
+    protected abstract bool IsCalledBy(TVisit visit);
+
+    internal sealed override bool IsCalledBy(JudgedVisit visit) => IsCalledBy((TVisit)visit);
+}
+
+/// <summary>A rule that a fact makes call which other rules inferred of the visit.</summary>
+public abstract class FactCallRule() : DutyCallRule(pointer: null)
+{
+    internal abstract bool IsCalledBy(DutyFact fact);
+}
+
+/// <inheritdoc />
+/// <typeparam name="T">With what kind of facts it chains.</typeparam>
+public abstract class FactCallRule<T> : FactCallRule
+    where T : notnull
+{
+    /// <summary>Does it call where this was inferred?</summary>
+    protected abstract bool IsCalledBy(T what);
+
+    internal sealed override bool IsCalledBy(DutyFact fact) => fact is DutyFact<T> known && IsCalledBy(known.What);
+}
+
+/// <summary>What a rule of the duties calls for: parts of one weight, for one cause.</summary>
+/// <param name="weight">What silence about them weighs; null: they cannot be seen on this visit, and are put off.</param>
+/// <param name="parts">The parts.</param>
+public abstract class Call(Weight? weight, IReadOnlyList<string> parts)
+{
+    private DutyCause? _because;
+
+    /// <summary>What silence about them weighs; null: they cannot be seen on this visit, and are put off.</summary>
+    public Weight? Weight => weight;
+
+    /// <summary>What it calls for.</summary>
+    public IReadOnlyList<string> Parts => parts;
+
+    /// <summary>JSON Pointer of what of the record calls for this; null: what makes the rule call.</summary>
+    public string? Pointer { get; private protected init; }
+
+    /// <summary>Of which visits only, as the end of a sentence that begins "where"; null: of all that make the rule call.</summary>
+    public string? Where { get; private protected init; }
+
+    internal abstract bool IsFor(JudgedVisit visit);
+
+    /// <summary>The cause where no fact is; <paramref name="rule"/> is the one that this is a call of.</summary>
+    internal DutyCause BecauseOf(DutyCallRule rule) => _because ??= new DutyCause(Pointer ?? rule.Pointer, rule.Info.Title);
+}
+
+/// <inheritdoc />
+/// <typeparam name="TVisit">What the rules see of a visit.</typeparam>
+public sealed class Call<TVisit>(Weight? weight, IReadOnlyList<string> parts) : Call(weight, parts)
+    where TVisit : JudgedVisit
+{
+    private Func<TVisit, bool>? _isFor;
+
+    /// <summary>The same, of some visits only.</summary>
+    /// <param name="words">Of which, as the end of a sentence that begins "where".</param>
+    /// <param name="isFor">Is this one of them?</param>
+    /// <param name="pointer">JSON Pointer of what of the record says so; null: what makes the rule call.</param>
+    public Call<TVisit> Only(string words, Func<TVisit, bool> isFor, string? pointer = null) => new(Weight, Parts) { Where = words, Pointer = pointer, _isFor = isFor };
+
+    internal override bool IsFor(JudgedVisit visit) => _isFor is null || _isFor((TVisit)visit);
+}
