@@ -43,7 +43,8 @@ public sealed class DisturbedGasJointProvedRule : ComplianceRule<DisturbedJoint>
             return Unproved(joint, look);
 
         // A joint that nobody placed may lie above the valve that was shut; and while it is not known what a test showed, it may have shown a leak.
-        if (joint.Place is not (null or JointPlace.Other) && (isTested is not null || joint.LeakChecked == true) && joint is not { LeakChecked: true, BurnerAlight: true } && visit.ApplianceValveIsLeftShut())
+        if (joint.Place is not (null or JointPlace.Other) && (isTested is not null || joint.LeakChecked == true) && joint is not { LeakChecked: true, BurnerAlight: true }
+            && visit.ApplianceValveIsLeftShut() && (joint.LeakChecked != false || visit.SaysWhereGasWasShut()))
         {
             look.Note(visit.Record.Appliance.StateOnLeaving);
             look.Note(joint.LeakChecked);
