@@ -176,6 +176,7 @@ public static class RuleIds
     public const string FlueAboveReturnDrift = "flue-above-return-drift";
     public const string PrechargeDrift = "precharge-drift";
     public const string FlameCurrentDrift = "flame-current-drift";
+    public const string DangerLeftBefore = "danger-left-before";
     public const string DefectNotedBefore = "defect-noted-before";
     public const string SameReadings = "same-readings-as-before";
     public const string ApplianceChanged = "appliance-changed";

@@ -21,9 +21,9 @@ internal static class RoomAir
     /// </summary>
     public static ExpectedClass ClassOfEscapingProducts(this Look look, Visit visit)
     {
-        look.Note(visit.Record.AmbientCo?.RunningPeakPpm);
-        look.Note(visit.Record.AmbientCo?.AfterPpm);
-        return visit.CoIsRaised() == true || look.Note(visit.Record.Flue?.SpillageTestPassed) == false
+        look.NoteForClass(visit.Record.AmbientCo?.RunningPeakPpm);
+        look.NoteForClass(visit.Record.AmbientCo?.AfterPpm);
+        return visit.CoIsRaised() == true || look.NoteForClass(visit.Record.Flue?.SpillageTestPassed) == false
             ? ExpectedClass.ImmediatelyDangerous
             : ExpectedClass.AtRisk;
     }

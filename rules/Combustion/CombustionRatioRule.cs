@@ -37,7 +37,7 @@ public sealed class CombustionRatioRule : FlueReadingRule
                 .Advise("Do not leave the boiler in use. Find the cause in burner, air path, flue or gas setting by the maker's instructions, then measure again.");
 
             // Found, put right and measured again: without the defect nothing says that the later reading is more than luck.
-            return visit.IsPutRight(look.Subject, Topics.Combustion) && visit.After(reading).Any(later => IsWithin(limit, later) && visit.IsWithinMaximumLimits(later))
+            return visit.IsPutRight(look.Subject, Topics.Combustion) && visit.After(reading).Any(visit.IsGood)
                 ? danger.PutRight($"a later reading at the same rate is within every limit")
                 : danger;
         }

@@ -36,6 +36,10 @@ internal static class ReadingWords
                 && visit.MemberThatShowsAir(other) is null && !visit.DeniesItsRate(other))
             : [];
 
+    /// <summary>Does a reading show good combustion: within the ratio's limit, and at maximum rate within every other?</summary>
+    public static bool IsGood(this Visit visit, CombustionReading reading) =>
+        reading is { CoPpm: { } co, Co2Percent: > 0 and { } co2 } && visit.RatioLimit().Allows(Calculations.FlueGas.Ratio(co, co2)) && visit.IsWithinMaximumLimits(reading);
+
     /// <summary>At maximum rate, within what is asked of carbon monoxide and carbon dioxide there; at another rate nothing more is asked.</summary>
     public static bool IsWithinMaximumLimits(this Visit visit, CombustionReading reading) => reading.Rate != FiringRate.Maximum
         || (reading.CoPpm is { } co && visit.CoLimit().Allows(co) && !(reading.Co2Percent < visit.Maker.Co2PercentMin) && !(reading.Co2Percent > visit.Maker.Co2PercentMax));

@@ -3,6 +3,7 @@ using Findings;
 using Kernel;
 using Records;
 using Rules.Interval;
+using Rules.Situation;
 using Visits;
 using Wire;
 
@@ -15,7 +16,7 @@ internal static class DueDates
     public static IReadOnlyList<DueDate> Of(Visit visit)
     {
         ArgumentNullException.ThrowIfNull(visit);
-        var ofAppliance = string.IsNullOrWhiteSpace(visit.Appliance.SerialNumber) ? [] : new[] { Service(visit), Check(visit), Alarm(visit), Inhibitor(visit) }.OfType<DueDate>()
+        var ofAppliance = string.IsNullOrWhiteSpace(visit.Appliance.SerialNumber) ? [] : new[] { Service(visit), Check(visit), Alarm(visit), Inhibitor(visit), BeforeUse(visit) }.OfType<DueDate>()
             .Select(due => due with { SerialNumber = visit.Appliance.SerialNumber, Maker = visit.Appliance.Maker, Model = visit.Appliance.Model, PremisesReference = visit.Record.Premises?.Reference });
         return [.. ofAppliance.Concat(Calibrations(visit)).Concat(Categories(visit)).DistinctBy(due => (due.Kind, due.Key))];
     }
@@ -68,6 +69,22 @@ internal static class DueDates
             By = dosed.AddMonths((int)limit.Max!.Value),
             Basis = $"no law sets an interval; {limit.Source}, unless the water is fully tested",
         };
+    }
+
+    // A visit that did not get to the boiler changes nothing of how it was left.
+    private static DueDate? BeforeUse(Visit visit)
+    {
+        if (visit.HadNoAccess)
+            return null;
+
+        var dangers = visit.RecordedDefects.Count(recorded => recorded is { IsDangerous: true, IsOfThisAppliance: true } && !Handling.IsPutRight(recorded, finding: null, visit));
+        var basis = (dangers, visit.IsRunningPutOff) switch
+        {
+            ( > 0, _) => "a danger was left: it is put right and looked at again before the boiler is used",
+            (_, true) => "the boiler was left off: what can only be seen on one that runs is done when it is used again",
+            _ => null,
+        };
+        return new DueDate { Kind = DueKind.BeforeUse, By = visit.Date, Basis = basis ?? "nothing was left", IsSettled = basis is null };
     }
 
     private static IEnumerable<DueDate> Calibrations(Visit visit)

@@ -14,9 +14,14 @@ internal static class Answering
     /// about the defect itself it answers by being there.
     /// </summary>
     public static bool Answers(this RecordedDefect recorded, Finding finding) =>
+        recorded.AnswersAtItsPlace(finding)
+        || (recorded.Defect.Subject is { Length: > 0 } place && IsGraveEnough(recorded, finding) && IsAlsoRecordedAt(place, finding));
+
+    /// <summary>As above, without the further places at which the same danger may be recorded.</summary>
+    public static bool AnswersAtItsPlace(this RecordedDefect recorded, Finding finding) =>
         finding.Subject == recorded.Pointer
         || recorded.IsRecordedAt(finding.Subject, finding.Topic)
-        || (recorded.Defect.Subject is { Length: > 0 } place && (IsRead(place, finding) || (IsGraveEnough(recorded, finding) && IsAlsoRecordedAt(place, finding))));
+        || (recorded.Defect.Subject is { Length: > 0 } place && IsRead(place, finding));
 
     /// <summary>Does it name <paramref name="subject"/> or what holds it? Without a subject it speaks of all of its topic.</summary>
     public static bool IsRecordedAt(this RecordedDefect recorded, string subject, string topic) => recorded.Defect.Subject is { Length: > 0 } own
@@ -34,7 +39,7 @@ internal static class Answering
     // The gas pipework is common to all appliances: a leak of the installation may be that of another.
     private static bool IsOfThePipework(string topic) => topic is Topics.Tightness or Topics.Joints or Topics.GasPressure or Topics.UnsafeSituation;
 
-    private static bool IsRead(string place, Finding finding) => finding.Evidence?.Any(seen => seen.Pointer == place) == true;
+    private static bool IsRead(string place, Finding finding) => finding.Evidence?.Any(seen => !seen.IsForClass && seen.Pointer == place) == true;
 
     private static bool IsAlsoRecordedAt(string place, Finding finding) => RuleInfo.Behind(finding)?.AlsoRecordedAt.Any(also => IsIn(place, also)) == true;
 

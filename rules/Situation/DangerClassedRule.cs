@@ -14,7 +14,7 @@ public sealed class DangerClassedRule : SituationRule
         Priority(Finds);
         When()
             .Match(() => defect, d => d.IsDangerous)
-            .Not<Finding>(f => DangerWords.IsObserved(f), f => defect.Answers(f));
+            .Not<Finding>(f => DangerWords.IsObserved(f), f => defect.AnswersAtItsPlace(f));
         Then().Do(context => context.Insert(new FoundDanger(null, new[] { defect })));
     }
 }

@@ -19,7 +19,7 @@ internal static class EscapeWords
     /// <summary>What escaped was put right and shown right, and no other defect leaves gas or products to escape.</summary>
     public static bool EscapeIsPutRight(this Visit visit)
     {
-        var escaping = visit.RecordedDefects.Where(recorded => recorded.IsDangerous && IsOfAnEscape(recorded)).ToList();
+        var escaping = visit.RecordedDefects.Where(recorded => recorded.IsDangerous && IsOfAnEscape(recorded, visit)).ToList();
         return escaping.Count > 0 && escaping.All(recorded => recorded.Defect.Action == DefectAction.Rectified && Handling.IsShownRight(recorded, visit));
     }
 
@@ -27,6 +27,6 @@ internal static class EscapeWords
     public static bool EscapeIsLeftByRefusal(this Visit visit) =>
         visit.EscapeIsCalledIn() && visit.RecordedDefects.Any(recorded => recorded.IsRefusalDealtWith && !string.IsNullOrWhiteSpace(recorded.Defect.EmergencyReference));
 
-    private static bool IsOfAnEscape(RecordedDefect recorded) => recorded.IsOfGas()
+    private static bool IsOfAnEscape(RecordedDefect recorded, Visit visit) => recorded.IsOfGas(visit)
         || recorded.Defect.Mechanism is DefectMechanism.GasLeak or DefectMechanism.ProductsNotRemoved or DefectMechanism.IncompleteCombustion || recorded.Defect.Topic == Topics.AmbientAir;
 }

@@ -21,13 +21,13 @@ public sealed class FoundDanger(Finding? finding, IReadOnlyList<RecordedDefect> 
     /// <summary>JSON Pointer of what is dangerous.</summary>
     public string Subject => Finding?.Subject ?? AnsweredBy[0].Pointer;
 
-    /// <summary>The class that would be expected of it, or that the engineer gave.</summary>
-    public ExpectedClass ExpectedClass => Finding is { } found ? found.ExpectedClass ?? ExpectedClass.AtRisk : IsImmediatelyDangerous ? ExpectedClass.ImmediatelyDangerous : ExpectedClass.AtRisk;
+    /// <summary>The class that would be expected of it, or that the engineer gave; the graver of the two.</summary>
+    public ExpectedClass ExpectedClass => IsImmediatelyDangerous || Finding?.ExpectedClass == ExpectedClass.ImmediatelyDangerous ? ExpectedClass.ImmediatelyDangerous : ExpectedClass.AtRisk;
 
     /// <summary>Is it a danger of this boiler?</summary>
     public bool IsOfThisAppliance => Finding is not null || AnsweredBy[0].IsOfThisAppliance;
 
-    private bool IsImmediatelyDangerous => AnsweredBy[0].Defect.Class == DefectClass.ImmediatelyDangerous;
+    private bool IsImmediatelyDangerous => AnsweredBy.Any(recorded => recorded.Defect.Class == DefectClass.ImmediatelyDangerous);
 }
 
 /// <summary>What was done about a danger, by one defect: a fact of the situation.</summary>

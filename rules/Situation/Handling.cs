@@ -29,7 +29,7 @@ internal static class Handling
     /// word on it? Whether that counts is asked of the danger.
     /// </summary>
     public static bool IsMadeADefect(this Visit visit, string subject, string topic) => visit.RecordedDefects.Any(recorded =>
-        recorded.IsDangerous && recorded.IsRecordedAt(subject, topic) && (recorded.IsRefusalDealtWith || (recorded.IsTakenOutOfUse && IsLeftOff(recorded, visit))));
+        recorded.IsDangerous && recorded.IsRecordedAt(subject, topic) && (IsLeftByRefusal(recorded, finding: null, visit) || (recorded.IsTakenOutOfUse && IsLeftOff(recorded, visit))));
 
     /// <summary>
     /// Put right and shown right. What was measured or seen and still stands in the record was not put right, whatever the defect says.
@@ -43,10 +43,10 @@ internal static class Handling
     /// </summary>
     public static bool IsShownRight(RecordedDefect recorded, Visit visit)
     {
-        if (recorded.IsOfGas() && visit.TightnessTests is { Count: > 0 })
+        if (recorded.IsOfGas(visit))
             return !TightnessProof.LeakStands(visit) && visit.TestsAfterWork?.Any(test => TightnessProof.ShowsTight(test.Pointer, visit, []) == true) == true;
 
-        var isRead = visit.Readings?.Any(reading => reading.Pointer == recorded.Defect.Subject && reading.Value.TakenAt is not null && visit.After(reading.Value).Any()) == true;
+        var isRead = visit.Readings?.Any(reading => reading.Pointer == recorded.Defect.Subject && reading.Value.TakenAt is not null && visit.After(reading.Value).Any(visit.IsGood)) == true;
         return isRead || IsWithinTheVisit(recorded.Defect, visit);
     }
 
@@ -56,7 +56,7 @@ internal static class Handling
         if (!IsIsolatedAndLeftOff(recorded, visit))
             return false;
 
-        return !IsImmediate(recorded, finding) || IsDisconnected(recorded, visit) || (recorded.IsOfGas() && recorded.IsIsolatedUpstream());
+        return !IsImmediate(recorded, finding) || IsDisconnected(recorded, visit) || (recorded.IsOfGas(visit) && recorded.IsIsolatedUpstream());
     }
 
     /// <summary>What is dangerous is cut off, and the boiler was left off.</summary>
@@ -93,23 +93,33 @@ internal static class Handling
             return false;
         if (!recorded.IsOfThisAppliance)
             return true;
-        if (recorded.IsOfGas())
+        if (recorded.IsOfGas(visit))
             return recorded.IsIsolatedUpstream() || (defect.IsolatedAt == IsolationPoint.ApplianceValve && !IsAboveTheApplianceValve(recorded, visit));
-        if (defect.Topic == Topics.Electrical)
+        if (recorded.IsAt("/electrical", Topics.Electrical))
             return defect.IsolatedAt == IsolationPoint.ElectricalSupply || visit.Record.Electrical?.SupplyOff == true;
-        if (IsOfUnknownSource(recorded, visit))
-            return recorded.IsIsolatedUpstream() || defect.IsolatedAt == IsolationPoint.OtherAppliances;
-
-        if (visit.Appliance.SharedFlue == true && defect.Topic is Topics.Flue or Topics.AmbientAir && !IsToldToTheOthers(defect))
+        if (visit.Appliance.SharedFlue == true && (recorded.IsAt("/flue", Topics.Flue) || recorded.IsAt("/ambientCo", Topics.AmbientAir)) && !IsToldToTheOthers(defect))
             return false;
+        if (IsOfUnknownSource(recorded, visit))
+            return defect.IsolatedAt is IsolationPoint.EmergencyControl or IsolationPoint.Meter or IsolationPoint.OtherAppliances;
 
-        return recorded.IsIsolatedUpstream() || defect.IsolatedAt == IsolationPoint.ApplianceValve
+        // Every appliance of the room is this one too.
+        return recorded.IsIsolatedUpstream() || defect.IsolatedAt is IsolationPoint.ApplianceValve or IsolationPoint.OtherAppliances
             || (defect.IsolatedAt == IsolationPoint.ElectricalSupply && defect.Class != DefectClass.ImmediatelyDangerous);
     }
 
     /// <summary>Is it gas that escapes, or may?</summary>
-    public static bool IsOfGas(this RecordedDefect recorded) => recorded.Defect.Topic is Topics.Tightness or Topics.Joints
-        || (recorded.Defect.Subject is { Length: > 0 } place ? GasSections.Any(section => Answering.IsIn(place, section)) : recorded.Defect.Mechanism == DefectMechanism.GasLeak);
+    public static bool IsOfGas(this RecordedDefect recorded, Visit visit)
+    {
+        if (recorded.Defect.Subject is { Length: > 0 } place && visit.DisturbedJoints?.FirstOrDefault(joint => Answering.IsIn(place, joint.Pointer)) is { Value: { } joint })
+            return joint.CarriesGasOrMay();
+
+        return recorded.Defect.Topic is Topics.Tightness or Topics.Joints
+            || (recorded.Defect.Subject is { Length: > 0 } other ? GasSections.Any(section => Answering.IsIn(other, section)) : recorded.Defect.Mechanism == DefectMechanism.GasLeak);
+    }
+
+    // A place that is named outweighs a topic.
+    private static bool IsAt(this RecordedDefect recorded, string section, string topic) =>
+        recorded.Defect.Subject is { Length: > 0 } place ? Answering.IsIn(place, section) : recorded.Defect.Topic == topic;
 
     private static bool IsIsolatedUpstream(this RecordedDefect recorded) =>
         recorded.Defect.IsolatedAt is IsolationPoint.PipeSection or IsolationPoint.EmergencyControl or IsolationPoint.Meter;
@@ -126,7 +136,7 @@ internal static class Handling
 
     // Products in the room on arrival, and nothing at this boiler that would explain them: any appliance of the room may be the source.
     private static bool IsOfUnknownSource(RecordedDefect recorded, Visit visit) =>
-        recorded.Defect.Topic == Topics.AmbientAir
+        recorded.IsAt("/ambientCo", Topics.AmbientAir)
         && visit.Record.Flue is not ({ CaseSealOk: false } or { VisualOk: false } or { SpillageTestPassed: false } or { FlowTestPassed: false } or { EffectivenessConfirmed: false })
         && visit.Record.AmbientCo?.RunningPeakPpm is null;
 

@@ -10,7 +10,7 @@ namespace Rules.UnsafeSituation;
 [Title("No defect is recorded as at risk; one that was not put right keeps the record unsafe")]
 [Why("At Risk means that what is wrong could endanger someone without any further fault. Such a boiler still lights and heats, so it is soon back in use unless it is put right or turned off and the user knows why.")]
 [Serves(Part.HandleDanger)]
-[Uses(LimitIds.FlueGasCo2, LimitIds.FlueGasO2, LimitIds.MaximumRateLoad, LimitIds.PerceptibleMovementWater, LimitIds.PerceptibleMovementElectronic, LimitIds.StatedDropShare, LimitIds.TightnessTablePipe,
+[Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.CoPpm, LimitIds.FlueGasCo2, LimitIds.FlueGasO2, LimitIds.MaximumRateLoad, LimitIds.PerceptibleMovementWater, LimitIds.PerceptibleMovementElectronic, LimitIds.StatedDropShare, LimitIds.TightnessTablePipe,
     LimitIds.PermittedDropEdition3None28, LimitIds.PermittedDropEdition3None35, LimitIds.PermittedDropEdition3U628,
     LimitIds.PermittedDropEdition3U635, LimitIds.PermittedDropEdition3U1628, LimitIds.PermittedDropEdition3U1635,
     DeployersTables.PermittedDropEdition4)]

@@ -13,7 +13,7 @@ namespace Rules.UnsafeSituation;
 [Why("Gas or carbon monoxide (CO) that goes on escaping can kill people in the house and reach neighbours through floors and walls. The law calls for the supply to be shut off at once, and a reference shows that help was called.")]
 [Serves(Part.Escape)]
 [AlsoRecordedAt("")]
-[Uses(LimitIds.AmbientCoCeiling, LimitIds.FlueGasCo2, LimitIds.FlueGasO2, LimitIds.MaximumRateLoad, LimitIds.PerceptibleMovementWater, LimitIds.PerceptibleMovementElectronic, LimitIds.StatedDropShare,
+[Uses(LimitIds.AmbientCoCeiling, LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.CoPpm, LimitIds.FlueGasCo2, LimitIds.FlueGasO2, LimitIds.MaximumRateLoad, LimitIds.PerceptibleMovementWater, LimitIds.PerceptibleMovementElectronic, LimitIds.StatedDropShare,
     LimitIds.TightnessTablePipe, LimitIds.PermittedDropEdition3None28, LimitIds.PermittedDropEdition3None35,
     LimitIds.PermittedDropEdition3U628, LimitIds.PermittedDropEdition3U635, LimitIds.PermittedDropEdition3U1628,
     LimitIds.PermittedDropEdition3U1635, DeployersTables.PermittedDropEdition4)]

@@ -10,7 +10,7 @@ namespace Rules.UnsafeSituation;
 [Title("No defect is recorded as immediately dangerous; one that was not put right and shown right keeps the record unsafe")]
 [Why("Immediately Dangerous means that life or property is in danger if the appliance is used or left connected. Only work that cured it, and a later look that shows so, takes that back; the cause may still have to be reported.")]
 [Serves(Part.HandleDanger)]
-[Uses(LimitIds.FlueGasCo2, LimitIds.FlueGasO2, LimitIds.MaximumRateLoad, LimitIds.PerceptibleMovementWater, LimitIds.PerceptibleMovementElectronic, LimitIds.StatedDropShare, LimitIds.TightnessTablePipe,
+[Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.CoPpm, LimitIds.FlueGasCo2, LimitIds.FlueGasO2, LimitIds.MaximumRateLoad, LimitIds.PerceptibleMovementWater, LimitIds.PerceptibleMovementElectronic, LimitIds.StatedDropShare, LimitIds.TightnessTablePipe,
     LimitIds.PermittedDropEdition3None28, LimitIds.PermittedDropEdition3None35, LimitIds.PermittedDropEdition3U628,
     LimitIds.PermittedDropEdition3U635, LimitIds.PermittedDropEdition3U1628, LimitIds.PermittedDropEdition3U1635,
     DeployersTables.PermittedDropEdition4)]

@@ -24,6 +24,9 @@ public enum DueKind
 
     /// <summary>The next dose of inhibitor.</summary>
     InhibitorDose,
+
+    /// <summary>What was left or put off when the appliance was last left: due before it is used again, so from the day of that visit.</summary>
+    BeforeUse,
 }
 
 /// <summary>One thing that falls due, by what the latest record on it says.</summary>
@@ -61,6 +64,10 @@ public sealed record DueDate
 
     /// <summary>The engineer's category: fuel and scope.</summary>
     public string? Category { get; init; }
+
+    /// <summary>Nothing of the kind is due any more: an earlier record's date is replaced by none.</summary>
+    [JsonIgnore]
+    public bool IsSettled { get; init; }
 
     /// <summary>The evaluation of the record that says so.</summary>
     public string? EvaluationId { get; init; }

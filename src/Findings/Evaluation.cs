@@ -146,8 +146,11 @@ public sealed class DueItem
     /// <summary>The duty in words.</summary>
     public required string What { get; init; }
 
-    /// <summary>Last day on which it can be done in time.</summary>
+    /// <summary>Last day on which it can be done in time; of what is due before the boiler is used again, the day from which it waits.</summary>
     public required DateOnly By { get; init; }
+
+    /// <summary>True where it is due before the boiler is used again, whenever that is; absent otherwise.</summary>
+    public bool? BeforeUse { get; init; }
 
     /// <summary>The rule that watches it.</summary>
     public required string RuleId { get; init; }

@@ -160,6 +160,10 @@ public sealed class Evidence
 
     /// <summary>Unit of the number (UCUM).</summary>
     public string? Unit { get; init; }
+
+    /// <summary>Does it only decide how grave a danger is?</summary>
+    [JsonIgnore]
+    public bool IsForClass { get; init; }
 }
 
 /// <summary>A clause of a law or standard.</summary>

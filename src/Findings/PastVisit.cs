@@ -39,6 +39,9 @@ public sealed record PastVisit
     /// <summary>The defects noted; absent: none.</summary>
     public IReadOnlyList<PastDefect>? Defects { get; init; }
 
+    /// <summary>The dangers that were left, whatever was done about them short of putting them right; absent: none.</summary>
+    public IReadOnlyList<PastDanger>? Dangers { get; init; }
+
     /// <summary>The date written in <see cref="FinishedAt"/>.</summary>
     [System.Text.Json.Serialization.JsonIgnore]
     public DateOnly Date => DateOnly.FromDateTime(FinishedAt.DateTime);
@@ -77,4 +80,20 @@ public sealed record PastDefect
 
     /// <summary>What was done about it, as the record names it; absent: not recorded.</summary>
     public string? Action { get; init; }
+}
+
+/// <summary>A danger that was left at an earlier visit.</summary>
+public sealed record PastDanger
+{
+    /// <summary>The rule that found it.</summary>
+    public required string RuleId { get; init; }
+
+    /// <summary>Its subject area.</summary>
+    public string? Topic { get; init; }
+
+    /// <summary>JSON Pointer of where it was in the record of that visit.</summary>
+    public required string Subject { get; init; }
+
+    /// <summary>What had become of it.</summary>
+    public required DangerState State { get; init; }
 }

@@ -72,6 +72,17 @@ public sealed class Look
         return value;
     }
 
+    /// <summary>
+    /// Notes a value that only decides how grave it is: it is shown as evidence, and a defect that names it is no word on what is found.
+    /// </summary>
+    public T? NoteForClass<T>([NamesMember] T? value, [CallerArgumentExpression(nameof(value))] string path = "")
+    {
+        if (value is not null)
+            Keep(value, path, isForClass: true);
+
+        return value;
+    }
+
     /// <summary>The record shows what the rule demands.</summary>
     public Verdict Pass([InterpolatedStringHandlerArgument("")] SentenceIfHeard message) =>
         _isQuiet ? Verdict.QuietPass : new(Outcome.Pass, message.Said, this);
@@ -109,20 +120,20 @@ public sealed class Look
         return true;
     }
 
-    private bool Keep<T>(T value, string path)
+    private bool Keep<T>(T value, string path, bool isForClass = false)
     {
         if (!_isQuiet)
-            (_noted ??= []).Add(new Noted(MemberPath.Of(path), value!));
+            (_noted ??= []).Add(new Noted(MemberPath.Of(path), value!, isForClass));
         return false;
     }
 
     /// <summary>A value as it was read.</summary>
-    private readonly record struct Noted(MemberPath Member, object Value)
+    private readonly record struct Noted(MemberPath Member, object Value, bool IsForClass)
     {
         public Evidence Below(string subject, IRecordModel model)
         {
             var pointer = Member.Below(subject);
-            return new Evidence { Pointer = pointer, Value = WireText.Of(Value), Number = Value as decimal?, Unit = model.UnitAt(pointer) };
+            return new Evidence { Pointer = pointer, Value = WireText.Of(Value), Number = Value as decimal?, Unit = model.UnitAt(pointer), IsForClass = IsForClass };
         }
     }
 }

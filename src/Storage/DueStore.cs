@@ -16,7 +16,7 @@ public sealed class DueStore(Database database)
 
     private const string Counting = """
         FROM due_dates d
-        WHERE d.tenant = @tenant AND d.due_on >= @from AND d.due_on <= @to AND NOT EXISTS (
+        WHERE d.tenant = @tenant AND (d.due_on >= @from OR (d.kind = 'beforeUse' AND d.due_on <> '')) AND d.due_on <= @to AND NOT EXISTS (
             SELECT 1 FROM due_dates n
             WHERE n.tenant = d.tenant AND n.kind = d.kind AND n.subject_key = d.subject_key AND (n.finished_at, n.evaluation_id) > (d.finished_at, d.evaluation_id))
         """;
@@ -27,7 +27,7 @@ public sealed class DueStore(Database database)
         ORDER BY d.due_on, d.kind, d.subject_key LIMIT @limit
         """;
 
-    /// <summary>What falls due from one day to another, both included, the earliest first; behind <paramref name="after"/>, at most <paramref name="limit"/>.</summary>
+    /// <summary>What falls due from one day to another, both included, and what is due before a boiler is used again since any day before, the earliest first; behind <paramref name="after"/>, at most <paramref name="limit"/>.</summary>
     public async Task<IReadOnlyList<DueDate>> PageAsync(Tenant tenant, DateOnly from, DateOnly to, DueCursor? after, int limit, CancellationToken cancel)
     {
         var asked = Asked(tenant, from, to);

@@ -66,8 +66,11 @@ internal sealed class VisitRows
     /// <summary>The rows of what falls due by one visit.</summary>
     public static IEnumerable<object?[]> DueRows(string tenant, string evaluationId, DateTimeOffset finishedAt, IEnumerable<DueDate> due) => due.Select(one => new object?[]
     {
-        tenant, evaluationId, WireNames.Of(one.Kind), one.Key, Database.TextOf(finishedAt), Database.TextOf(one.By), JsonSerializer.Serialize(one, EvaluationJson.Wire.DueDate),
+        tenant, evaluationId, WireNames.Of(one.Kind), one.Key, Database.TextOf(finishedAt), one.IsSettled ? NoDay : Database.TextOf(one.By), JsonSerializer.Serialize(one, EvaluationJson.Wire.DueDate),
     });
+
+    // Before every day, so that no list that begins at one holds the row; it still takes the place of earlier rows of its kind and subject.
+    private const string NoDay = "";
 
     /// <summary>Writes rows of what falls due.</summary>
     public static Task InsertDueAsync(DbTransaction transaction, IEnumerable<object?[]> rows, CancellationToken cancel) => transaction.InsertAsync("due_dates", DueColumns, rows, cancel);

@@ -12,8 +12,11 @@ public sealed partial class Visit
     /// number is only told apart by its maker, so that another maker's appliance is not among them.
     /// </summary>
     public IReadOnlyList<PastVisit> Earlier => field ??= Record.PreviousVisit is null
-        ? [.. (Lookup.History ?? []).Where(IsOfThisMaker).DistinctBy(visit => visit.FinishedAt).OrderByDescending(visit => visit.FinishedAt)]
+        ? LookedUp
         : VisitFacts.OfPrevious(Record) is { } stated ? [stated] : [];
+
+    /// <summary>The visits to this appliance that were looked up, the latest first, whatever the record states of the one before.</summary>
+    public IReadOnlyList<PastVisit> LookedUp => field ??= [.. (Lookup.History ?? []).Where(IsOfThisMaker).DistinctBy(visit => visit.FinishedAt).OrderByDescending(visit => visit.FinishedAt)];
 
     /// <summary>The latest visit at which another maker was recorded with the same serial number.</summary>
     public PastVisit? OfAnotherMaker => Record.PreviousVisit is null

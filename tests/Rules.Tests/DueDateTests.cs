@@ -67,8 +67,23 @@ public sealed class DueDateTests
         Assert.Equal((new DateOnly(2027, 7, 21), "Quillback", "Tarn 25", "P-77"), (check.WindowFrom, check.Maker, check.Model, check.PremisesReference));
     }
 
+    /// <summary>Section 4 of the page of duties: what was left waits until it is put right, and a visit that did not get to the boiler changes nothing.</summary>
+    [Theory]
+    [InlineData("{}", "settled")]
+    [InlineData("""{ "/appliance/stateOnLeaving": "turnedOff", "/appliance/leftOffBecause": "customerWish" }""", "the boiler was left off")]
+    [InlineData("""{ "/appliance/stateOnLeaving": "turnedOff", "/defects/-": { "topic": "flue", "class": "atRisk", "action": "turnedOff", "isolatedAt": "applianceValve" } }""", "a danger was left")]
+    [InlineData("""{ "/defects/-": { "topic": "flue", "class": "atRisk", "action": "rectified", "reexaminedAt": "2026-09-14T10:15:00+01:00" } }""", "settled")]
+    [InlineData("""{ "/defects/-": { "topic": "flue", "class": "atRisk", "action": "rectified" } }""", "a danger was left")]
+    [InlineData("""{ "/defects/-": { "topic": "tightness", "class": "atRisk", "action": "turnedOff", "concerns": "otherAppliance" } }""", "settled")]
+    [InlineData("""{ "/work/result": "noAccess", "/combustion": null, "/disturbedJoints": null, "/tightnessTests": null, "/gasSupply": null, "/partsFitted": null }""", "untouched")]
+    public void What_waits_until_the_boiler_is_used_again(string set, string expected)
+    {
+        var due = RuleSet.Engine.Law.DueDatesOf(RuleSet.Engine.VisitOf(RuleSet.Example(set))).SingleOrDefault(one => one.Kind == Findings.DueKind.BeforeUse);
+        Assert.StartsWith(expected, due is null ? "untouched" : due.IsSettled ? "settled" : due.Basis, StringComparison.Ordinal);
+    }
+
     private static void Demand(string set, string expected) => Assert.Equal(
         expected, string.Join("; ", Of(set).Select(due => string.Create(CultureInfo.InvariantCulture, $"{WireNames.Of(due.Kind)} {due.By:yyyy-MM-dd} {due.SerialNumber ?? due.LicenceNumber} {due.Category}").TrimEnd())));
 
-    private static IReadOnlyList<Findings.DueDate> Of(string set) => RuleSet.Engine.Law.DueDatesOf(RuleSet.Engine.VisitOf(RuleSet.Example(set)));
+    private static IReadOnlyList<Findings.DueDate> Of(string set) => [.. RuleSet.Engine.Law.DueDatesOf(RuleSet.Engine.VisitOf(RuleSet.Example(set))).Where(due => !due.IsSettled)];
 }

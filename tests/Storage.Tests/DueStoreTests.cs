@@ -31,4 +31,24 @@ public sealed class DueStoreTests : IDisposable
         Assert.Equal(2, await store.CountAsync(Scratch.A, from, to, default));
         Assert.Empty(await store.PageAsync(Scratch.B, from, to, null, 10, default));
     }
+
+    [Theory]
+    [InlineData("sqlite")]
+    [PostgreSql]
+    public async Task What_was_left_waits_from_its_day_on_until_a_later_visit_settles_it(string kind)
+    {
+        var database = _scratch.Open(kind);
+        var (evaluations, store) = (new EvaluationStore(database, Scratch.Rules.Law), new DueStore(database));
+        var left = new DueDate { Kind = DueKind.BeforeUse, By = new DateOnly(2026, 9, 14), Basis = "invented", SerialNumber = "QB-1" };
+        Assert.True(await evaluations.SaveAsync(Scratch.A, Scratch.Record(), Scratch.Posted, Scratch.Evaluation(), Include.Default, default, [left]));
+
+        Assert.Equal(DueKind.BeforeUse, Assert.Single(await PageAsync()).Kind);
+
+        var later = Scratch.Record().WithFinishedAt(Scratch.Record().FinishedAt.Value.AddDays(3));
+        Assert.True(await evaluations.SaveAsync(Scratch.A, later, Scratch.Posted, Scratch.Evaluation(), Include.Default, default, [left with { By = new DateOnly(2026, 9, 17), IsSettled = true }]));
+        Assert.Empty(await PageAsync());
+        Assert.Equal(0, await store.CountAsync(Scratch.A, new DateOnly(2000, 1, 1), new DateOnly(2030, 1, 1), default));
+
+        Task<IReadOnlyList<DueDate>> PageAsync() => store.PageAsync(Scratch.A, new DateOnly(2027, 1, 1), new DateOnly(2028, 12, 31), null, 10, default);
+    }
 }

@@ -38,7 +38,7 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit vis
             Situation = Situation(blockedBy),
             Missing = questions,
             NotLookedAt = Questions(Weight.Should),
-            Due = Due(),
+            Due = Due(duties),
             Figures = visit.Figures,
             Cautions = UsualCautions.For(catalogue.Header, visit.AsOf),
         };
@@ -76,7 +76,7 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit vis
 
     private bool IsAMust(string pointer) => open.Exists(other => other.Verdict.Weight == Weight.Must && other.Verdict.Missing.Contains(pointer, StringComparer.Ordinal));
 
-    private IReadOnlyList<DueItem> Due()
+    private IReadOnlyList<DueItem> Due(IReadOnlyList<Duty> duties)
     {
         List<DueItem>? due = null;
         foreach (var (finding, verdict) in open)
@@ -85,7 +85,22 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit vis
                 (due ??= []).Add(new DueItem { What = what, By = by, RuleId = finding.RuleId, Reference = finding.References is [var first, ..] ? first : null });
         }
 
+        foreach (var (what, ruleId) in BeforeUse(duties))
+            (due ??= []).Add(new DueItem { What = what, By = visit.AsOf, BeforeUse = true, RuleId = ruleId });
+
         return due is null ? [] : [.. due.OrderBy(item => item.By).ThenBy(item => item.RuleId, StringComparer.Ordinal)];
+    }
+
+    /// <summary>What waits until it is used again: dangers that were left, and duties of which something was put off.</summary>
+    private IEnumerable<(string What, string RuleId)> BeforeUse(IReadOnlyList<Duty> duties)
+    {
+        foreach (var ruleId in visit.Dangers.Where(danger => danger.State != DangerState.PutRight).Select(danger => danger.RuleId).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal))
+            yield return ("before it is used again, the danger is put right and looked at again", ruleId);
+        if (visit.Owed.Calls.Where(called => called.Call.Weight is null).Select(called => called.Rule.Info.Id).FirstOrDefault() is { } putOffBy)
+        {
+            foreach (var duty in duties.Where(duty => duty.State == DutyState.Deferred))
+                yield return ($"before it is used again: {duty.Title}", putOffBy);
+        }
     }
 
     /// <summary>What became of the dangers; handled where no rule on a duty towards a danger stands in the way, and none stands.</summary>

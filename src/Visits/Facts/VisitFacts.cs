@@ -1,3 +1,4 @@
+using System.Globalization;
 using Calculations;
 using Findings;
 using Records;
@@ -19,7 +20,7 @@ public static class VisitFacts
         ArgumentNullException.ThrowIfNull(evaluation);
         ArgumentNullException.ThrowIfNull(law);
         var countedOn = evaluation.Figures.FirstOrDefault(figure => figure.Name == DateComputations.LandlordCountedOn.Name)?.Date ?? record.FinishedAt.Date;
-        return Of(record) with { EvaluationId = evaluation.EvaluationId, CheckCountedOn = law.IsLandlordsCheck(record) ? countedOn : null };
+        return Of(record) with { EvaluationId = evaluation.EvaluationId, CheckCountedOn = law.IsLandlordsCheck(record) ? countedOn : null, Dangers = LeftBy(record, evaluation) };
     }
 
     /// <summary>What a record says of itself, without what only its evaluation settles.</summary>
@@ -52,6 +53,26 @@ public static class VisitFacts
                 Values = ValuesOf(record, previous.Readings, "/previousVisit/readings", previous.ReturnTemperatureC, "/previousVisit/returnTemperatureC"),
             }
             : null;
+    }
+
+    private static List<PastDanger>? LeftBy(ServiceRecord record, Evaluation evaluation)
+    {
+        var left = (evaluation.Situation?.Dangers ?? []).Where(danger => danger.State != DangerState.PutRight).Select(danger => FactsOf(danger, record, evaluation)).Distinct().ToList();
+        return left.Count > 0 ? left : null;
+    }
+
+    // A defect says where the danger is in words that the next record can repeat; its own place in the list it cannot.
+    private static PastDanger FactsOf(Danger danger, ServiceRecord record, Evaluation evaluation)
+    {
+        var defect = danger.Defect is { } pointer && int.TryParse(pointer[(pointer.LastIndexOf('/') + 1)..], NumberStyles.None, CultureInfo.InvariantCulture, out var index)
+            ? record.Defects?.ElementAtOrDefault(index) : null;
+        return new PastDanger
+        {
+            RuleId = danger.RuleId,
+            Topic = defect?.Topic ?? evaluation.Findings.FirstOrDefault(finding => finding.RuleId == danger.RuleId && finding.Subject == danger.Subject)?.Topic,
+            Subject = defect?.Subject is { Length: > 0 } subject ? subject : danger.Subject,
+            State = danger.State,
+        };
     }
 
     private static PastDefect FactsOf(Defect defect) => new()

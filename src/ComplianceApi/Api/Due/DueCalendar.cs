@@ -41,6 +41,7 @@ internal static class DueCalendar
         DueKind.Calibration => "calibration",
         DueKind.EngineerCategory => "end of a category of work",
         DueKind.CoAlarmReplacement => "new carbon monoxide alarm",
+        DueKind.BeforeUse => "what was left or put off, before the boiler is used again",
         _ => "inhibitor",
     };
 

@@ -1,0 +1,53 @@
+using Findings;
+using Kernel;
+using Rules.Situation;
+using Visits;
+
+namespace Rules.History;
+
+[Id(RuleIds.DangerLeftBefore), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "26(9)"), Cites("GSIUR-1998", "34")]
+[Title("What became of a danger that an earlier visit left is recorded as a defect")]
+[Why("A boiler that was turned off for a danger is often on again within the week. The engineer who comes next may know nothing of it, unless the record asks what became of it.")]
+[Coverage(Coverage.MayOverReport, "a danger that another firm put right in between is asked for as well")]
+public sealed class DangerLeftBeforeRule : VisitRule
+{
+    protected override string SubjectPointer => "/defects";
+
+    protected override bool? Applies(Visit visit) => !visit.HadNoAccess && LeftBefore(visit).Any();
+
+    protected override Verdict Assess(Visit visit, Look look)
+    {
+        var open = LeftBefore(visit).Where(left => !visit.RecordedDefects.Any(recorded => IsOf(left.Danger, recorded.Defect.Subject, recorded.Defect.Topic))).ToList();
+        if (open.Count == 0)
+            return look.Pass($"what became of a danger that was left at an earlier visit is recorded as a defect");
+
+        var (danger, on) = open[0];
+        return (danger.Topic is { } topic
+                ? look.Missing($"a danger of the topic {topic} was left at the visit of {on}, and no defect says what became of it", "/defects")
+                : look.Missing($"a danger was left at the visit of {on}, and no defect says what became of it", "/defects"))
+            .Warn(Cautions.DangerStands).Advise("Record it as a defect: put right, when and by what later look, or what was done about it now.");
+    }
+
+    /// <summary>The dangers that earlier visits left and of which no later visit spoke again, with their days.</summary>
+    private static IEnumerable<(PastDanger Danger, DateOnly On)> LeftBefore(Visit visit)
+    {
+        List<PastVisit> later = [];
+        foreach (var past in visit.LookedUp.Where(past => past.FinishedAt < visit.Record.FinishedAt.Value))
+        {
+            foreach (var danger in past.Dangers ?? [])
+            {
+                if (!later.Exists(one => SpokeOf(one, danger)))
+                    yield return (danger, past.Date);
+            }
+
+            later.Add(past);
+        }
+    }
+
+    // One that left it as well says so itself, as a danger of its own.
+    private static bool SpokeOf(PastVisit later, PastDanger danger) =>
+        later.Defects?.Any(defect => defect.Topic == danger.Topic) == true || later.Dangers?.Any(other => IsOf(danger, other.Subject, other.Topic)) == true;
+
+    private static bool IsOf(PastDanger danger, string? subject, string? topic) => (topic is not null && topic == danger.Topic)
+        || (subject is { Length: > 0 } && (Answering.IsIn(subject, danger.Subject) || Answering.IsIn(danger.Subject, subject)));
+}
