@@ -30,8 +30,9 @@ internal sealed class Comparison
 
     public static IReadOnlyList<string> RuleIds { get; } = [.. Engine.Catalogue.Rules.Select(rule => rule.Info.Id)];
 
-    public static IEnumerable<byte[]> RecordsOfCases =>
-        Engine.Catalogue.Cases.Values.SelectMany(cases => cases.Select(one => one.RecordFrom(Engine.Catalogue.ExampleRecord)));
+    /// <summary>The record of every case that stands beside a rule, with the name of the case.</summary>
+    public static IEnumerable<(string Name, byte[] Json)> RecordsOfCases =>
+        Engine.Catalogue.Cases.SelectMany(rule => rule.Value.Select(one => ($"{rule.Key}: {one.Name}", one.RecordFrom(Engine.Catalogue.ExampleRecord))));
 
     public long Records => _records;
 
