@@ -31,13 +31,8 @@ internal static class Facts
     /// <summary>Nobody can use the appliance as it was left.</summary>
     public static bool IsLeftOff(this Case one) => one.Record.Appliance.StateOnLeaving is StateOnLeaving.TurnedOff or StateOnLeaving.Disconnected;
 
-    /// <summary>
-    /// After an escape the supply was shut and the emergency provider told, as regulation 37 asks. Nothing isolated is nothing shut, whatever
-    /// was ticked; and a leak that the pipes show goes on above the boiler's valve.
-    /// </summary>
-    public static bool IsGasShutAndReported(this Case one) => one.Record.Escape is { GasIsolated: true, IsolatedAt: var at, Reference: { } reference }
-        && reference.Trim() != "" && at != IsolationPoint.NotIsolated
-        && (!Tightness.IsLeftLeaking(one) || at is not (IsolationPoint.ApplianceValve or IsolationPoint.ElectricalSupply or IsolationPoint.OtherAppliances));
+    /// <summary>After an escape the supply was shut and the emergency provider told, as regulation 37 asks. Nothing isolated is nothing shut, whatever was ticked.</summary>
+    public static bool IsGasShutAndReported(this Case one) => one.Record.Escape is { GasIsolated: true, IsolatedAt: not IsolationPoint.NotIsolated, Reference: { } reference } && reference.Trim() != "";
 
     /// <summary>Is a defect about this place, or without a place about this topic, recorded as put right?</summary>
     public static bool IsWrittenAsRectified(this Case one, string place, string topic) => (one.Record.Defects ?? []).Any(defect =>

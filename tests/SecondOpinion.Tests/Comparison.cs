@@ -16,7 +16,7 @@ internal sealed record Disagreement(string RuleId, string Subject, IReadOnlyList
 /// <summary>Holds the service's answers against the second opinion, rule by rule and subject by subject.</summary>
 internal sealed class Comparison
 {
-    private const int ShownOfEachRule = 3;
+    private const int ShownOfEachRule = 8;
     private static readonly RuleCatalogue Rules = RuleCatalogue.Of(RecordModel.Instance, typeof(global::Rules.RuleIds).Assembly);
 
     // The rules as they judge, without the duties: what a silence weighs on a visit is compared over whole records.
@@ -40,6 +40,9 @@ internal sealed class Comparison
 
     public IReadOnlyCollection<Disagreement> Disagreements => _disagreements;
 
+    /// <summary>How often each of the standing differences occurred.</summary>
+    public ConcurrentDictionary<string, int> Standing { get; } = new(StringComparer.Ordinal);
+
     /// <summary>Rules that let a value pass outside of the limit that they name, each with one such record.</summary>
     public ConcurrentDictionary<string, int> PassedOutside { get; } = new(StringComparer.Ordinal);
 
@@ -49,7 +52,13 @@ internal sealed class Comparison
         var compared = 0;
         var answers = AnswersTo(Engine, generated);
         foreach (var disagreement in Compare(generated, answers.Findings, OpinionTable.All.Keys, ref compared))
-            _disagreements.Add(disagreement);
+        {
+            if (StandingDifference.All.FirstOrDefault(one => one.Rules.Contains(disagreement.RuleId) && one.IsMeant(disagreement)) is { } standing)
+                Standing.AddOrUpdate(standing.Name, 1, (_, count) => count + 1);
+            else
+                _disagreements.Add(disagreement);
+        }
+
         foreach (var finding in answers.Findings.Where(finding => finding is { Outcome: Outcome.Pass, Margin: < 0 }))
             PassedOutside.TryAdd(finding.RuleId, generated.Number);
         Interlocked.Add(ref _answers, compared);

@@ -41,7 +41,7 @@ public sealed class SecondOpinionTests(JudgedRecords judged, ITestOutputHelper o
     public void Rules_and_second_opinion_agree_on_every_generated_record()
     {
         var comparison = judged.Comparison;
-        output.WriteLine($"{comparison.Records} records, {comparison.Answers} answers, {comparison.Disagreements.Count} disagreements");
+        output.WriteLine($"{comparison.Records} records, {comparison.Answers} answers, {comparison.Disagreements.Count} disagreements; standing: {string.Join("; ", comparison.Standing.Select(one => $"{one.Key}: {one.Value}"))}");
         Assert.True(comparison.Disagreements.Count == 0, comparison.Report());
     }
 

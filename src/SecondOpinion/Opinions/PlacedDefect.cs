@@ -70,7 +70,8 @@ internal sealed class PlacedDefect(Case c, int place, Defect defect)
     /// <summary>Put right, and a later look or measurement shows it.</summary>
     public bool IsPutRight => defect.Action == DefectAction.Rectified && IsShownRight;
 
-    private bool IsShownRight => IsLeak ? IsShownTight : IsLookedAtAgain || IsMeasuredAgain;
+    // Of what is not of this boiler no test is asked: duties 3, danger elsewhere.
+    private bool IsShownRight => IsLeak && (IsOfThisBoiler || c.Record.TightnessTests is { Count: > 0 }) ? IsShownTight : IsLookedAtAgain || IsMeasuredAgain;
 
     // No tightness test sees a joint beyond the gas valve: it is checked with the burner alight.
     private bool IsShownTight => !Tightness.IsLeftLeaking(c) && (Joint?.Place == JointPlace.GasValveOutlet
@@ -113,7 +114,7 @@ internal sealed class PlacedDefect(Case c, int place, Defect defect)
     }
 
     /// <summary>About this place or what holds it; without a subject about the topic.</summary>
-    public bool IsAbout(string at, string topic) => Subject is { } about ? Pages.IsWithin(at, about) : defect.Topic == topic;
+    public bool IsAbout(string at, string topic) => Subject is { } about ? Pages.IsWithin(at, about) : IsOfThisBoiler && defect.Topic == topic;
 
     private bool IsOf(string topic, string section) => defect.Topic == topic || IsAt(section);
 
@@ -162,12 +163,17 @@ internal sealed class PlacedDefect(Case c, int place, Defect defect)
     private bool IsOfUnknownSource => IsOf(Topics.AmbientAir, "/ambientCo") && c.Record.AmbientCo?.RunningPeakPpm is null
         && c.Record.Flue is not ({ VisualOk: false } or { CaseSealOk: false } or { SpillageTestPassed: false } or { FlowTestPassed: false } or { EffectivenessConfirmed: false });
 
-    /// <summary>Turned off at risk, disconnected, or of a leak shut off before the boiler: and nobody can use the boiler as it was left.</summary>
-    public bool IsLeftOff => IsOff && (c.IsLeftOff() || IsCutOffFromOutside)
+    /// <summary>
+    /// Turned off at risk, disconnected, or of a leak shut off before the boiler; and nobody can use the boiler as it was left, which says
+    /// nothing of another one.
+    /// </summary>
+    public bool IsLeftOff => IsOff && (c.IsLeftOff() || !IsOfThisBoiler || IsCutOffFromOutside)
         && (defect.Action == DefectAction.Disconnected || defect.Class == DefectClass.AtRisk || (IsLeak && IsShutUpstream));
 
-    /// <summary>Nobody got to the boiler and nobody says how it was left; what was cut off from outside is off.</summary>
-    private bool IsCutOffFromOutside => c.SaysNothingReached() && c.Record.Appliance.StateOnLeaving is null && IsCutOff;
+    /// <summary>Nobody got to the boiler and nobody says how it was left: what was cut off from outside is off.</summary>
+    private bool IsCutOffFromOutside => IsNothingReached && c.Record.Appliance.StateOnLeaving is null;
+
+    private bool IsNothingReached => c.SaysNothingReached() && !WorkOpinions.HasTraces(c);
 
     public bool IsTakenOutOfUse => IsLeftOff && IsCutOff;
 
@@ -176,6 +182,6 @@ internal sealed class PlacedDefect(Case c, int place, Defect defect)
     /// engineer and what was found say at risk. Whoever installs may not leave a danger connected, whoever signs: 26(5), 33(2).
     /// </summary>
     public bool IsLeftByRefusal(Finding finding) => IsDangerous && defect is { Permission: Consent.Refused, Action: null or DefectAction.None }
-        && (c.Record.JobType != JobType.Commissioning || c.SaysNothingReached())
+        && (c.Record.JobType != JobType.Commissioning || IsNothingReached)
         && (Given(defect.EmergencyReference) || (defect is { Class: DefectClass.AtRisk, UserSigned: true } && finding.ExpectedClass == ExpectedClass.AtRisk));
 }

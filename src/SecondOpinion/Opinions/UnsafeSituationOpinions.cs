@@ -63,10 +63,8 @@ internal static class UnsafeSituationOpinions
 
     // Turned off is enough for At Risk, and for a leak that is shut off before the boiler; after a refusal At Risk needs a signature,
     // Immediately Dangerous the emergency provider. Written as off while the appliance was left on is nothing done.
-    // What is not of this boiler is made known, and not this engineer's to make safe.
     private static Outcome MadeSafe(PlacedDefect defect) => defect.Is switch
     {
-        { Class: not null } when !defect.IsOfThisBoiler => Outcome.Pass,
         { Class: null } or { Action: null } => Outcome.Missing,
         { Action: DefectAction.Rectified } => Outcome.Pass,
         { Action: DefectAction.TurnedOff or DefectAction.Disconnected } when defect.IsLeftOff => Outcome.Pass,
@@ -144,9 +142,13 @@ internal static class UnsafeSituationOpinions
     private static bool IsEscapeDealtWith(Case c, bool isShown)
     {
         if (isShown || !IsEscapePutRight(c))
-            return c.IsGasShutAndReported();
+            return c.IsGasShutAndReported() && !IsLeakPassedBy(c);
         return c.Record.Defects!.All(defect => defect.Concerns != DefectConcern.Supply) || Given(c.Record.Escape?.Reference);
     }
+
+    // A leak that the pipes show goes on above the boiler's valve, and no spur shuts it off.
+    private static bool IsLeakPassedBy(Case c) => Tightness.IsLeftLeaking(c)
+        && c.Record.Escape?.IsolatedAt is IsolationPoint.ApplianceValve or IsolationPoint.ElectricalSupply or IsolationPoint.OtherAppliances;
 
     private static bool IsEscapePutRight(Case c)
     {
