@@ -41,6 +41,10 @@ internal sealed record StandingDifference(string Name, IReadOnlyList<string> Rul
             ["danger-isolated", "unsafe-left-in-use"],
             one => DefectsOf(one).Any(defect => defect.Subject is { } at && (at.StartsWith("/flue", StringComparison.Ordinal) || at.StartsWith("/electrical", StringComparison.Ordinal) || at.StartsWith("/ambientCo", StringComparison.Ordinal)))),
         new(
+            "duties 6.4: a defect at a member that a finding read only for its class does not answer that finding",
+            ["unsafe-finding-answered", "unsafe-finding-documented", "class-lower-than-expected", "low-class-without-action", "unsafe-left-in-use"],
+            one => DefectsOf(one).Any(defect => defect.Subject is { } at && (at.StartsWith("/ambientCo", StringComparison.Ordinal) || at == "/flue/spillageTestPassed"))),
+        new(
             "duties 4: of carbon monoxide of unknown source every appliance of the room is isolated, which a section of pipe does not say",
             ["danger-isolated", "unsafe-left-in-use"],
             one => DefectsOf(one).Any(defect => defect.IsolatedAt == IsolationPoint.PipeSection)),

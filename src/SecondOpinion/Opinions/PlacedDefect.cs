@@ -60,9 +60,17 @@ internal sealed class PlacedDefect(Case c, int place, Defect defect)
         }
 
         return Pages.IsWithin(finding.Subject, at)
-            || finding.Evidence?.Any(read => read.Pointer == at) == true
+            || (!IsReadToGrade(finding, at) && finding.Evidence?.Any(read => read.Pointer == at) == true)
             || (IsAsGraveAs(finding.ExpectedClass) && AlsoRecordedAt.GetValueOrDefault(finding.RuleId, []).Any(section => Pages.IsWithin(at, section)));
     }
+
+    /// <summary>
+    /// Products in the room make what lets them out immediately dangerous (<see cref="Facts.AtRiskOrWorse"/>): a finding that read the sweep or
+    /// the spillage test only for its class is another danger than theirs.
+    /// </summary>
+    private static bool IsReadToGrade(Finding finding, string at) =>
+        (Pages.IsWithin(at, "/ambientCo") && finding.Topic is not (Topics.AmbientAir or Topics.UnsafeSituation))
+        || (at == "/flue/spillageTestPassed" && finding.RuleId != "spillage-test");
 
     private bool IsAsGraveAs(ExpectedClass? expected) => defect.Class == DefectClass.ImmediatelyDangerous
         || (defect.Class == DefectClass.AtRisk && expected != ExpectedClass.ImmediatelyDangerous);
