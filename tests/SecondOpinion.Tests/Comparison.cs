@@ -16,7 +16,7 @@ internal sealed record Disagreement(string RuleId, string Subject, IReadOnlyList
 /// <summary>Holds the service's answers against the second opinion, rule by rule and subject by subject.</summary>
 internal sealed class Comparison
 {
-    private const int ShownOfEachRule = 8;
+    private const int ShownOfEachRule = 3;
     private static readonly RuleCatalogue Rules = RuleCatalogue.Of(RecordModel.Instance, typeof(global::Rules.RuleIds).Assembly);
 
     // The rules as they judge, without the duties: what a silence weighs on a visit is compared over whole records.

@@ -41,8 +41,17 @@ public sealed class SecondOpinionTests(JudgedRecords judged, ITestOutputHelper o
     public void Rules_and_second_opinion_agree_on_every_generated_record()
     {
         var comparison = judged.Comparison;
-        output.WriteLine($"{comparison.Records} records, {comparison.Answers} answers, {comparison.Disagreements.Count} disagreements; standing: {string.Join("; ", comparison.Standing.Select(one => $"{one.Key}: {one.Value}"))}");
+        output.WriteLine($"{comparison.Records} records, {comparison.Answers} answers, {comparison.Disagreements.Count} disagreements");
         Assert.True(comparison.Disagreements.Count == 0, comparison.Report());
+    }
+
+    /// <summary>What the rules say wrongly today is known by name, until they are mended.</summary>
+    [Fact]
+    public void Each_standing_difference_still_occurs()
+    {
+        var standing = judged.Comparison.Standing;
+        output.WriteLine(string.Join('\n', StandingDifference.All.Select(one => $"{standing.GetValueOrDefault(one.Name)}: {one.Name}")));
+        Assert.True(judged.Comparison.Records < 20_000 || StandingDifference.All.All(one => one.IsSeldom || standing.ContainsKey(one.Name)), "One no longer occurs: delete it from StandingDifference.");
     }
 
     /// <summary>The records that stand beside the rules: situations that chance hardly makes, such as a leak that was put right and tested again.</summary>
@@ -114,14 +123,18 @@ public sealed class SecondOpinionTests(JudgedRecords judged, ITestOutputHelper o
     [Fact]
     public void What_was_done_about_a_defect_gets_each_of_its_answers_in_many_records()
     {
-        string[] rules = ["danger-isolated", "defect-notified", "rectified-reexamined"];
+        string[] rules = ["at-risk-recorded", "danger-isolated", "defect-made-safe", "defect-notified", "escape-made-safe", "immediately-dangerous-recorded", "rectified-reexamined"];
         var answers = Enumerable.Range(0, 8_000).Select(number => new Case(RecordGenerator.Make(number).Record, [], []))
-            .SelectMany(one => rules.SelectMany(rule => OpinionTable.All[rule](one).Where(opinion => opinion.Subject.StartsWith("/defects/", StringComparison.Ordinal)).Select(opinion => (rule, opinion.Outcome))))
+            .SelectMany(one => rules.SelectMany(rule => OpinionTable.All[rule](one).Where(opinion => opinion.Subject.StartsWith("/defects/", StringComparison.Ordinal) || opinion.Subject == "/escape").Select(opinion => (rule, opinion.Outcome))))
             .CountBy(answer => answer).ToDictionary();
         output.WriteLine(string.Join(", ", answers));
         (string, Outcome)[] wanted =
         [
+            ("at-risk-recorded", Outcome.Unsafe), ("at-risk-recorded", Outcome.Advisory),
             ("danger-isolated", Outcome.Pass), ("danger-isolated", Outcome.Missing),
+            ("defect-made-safe", Outcome.Pass), ("defect-made-safe", Outcome.Missing),
+            ("escape-made-safe", Outcome.Pass), ("escape-made-safe", Outcome.Advisory), ("escape-made-safe", Outcome.Unsafe),
+            ("immediately-dangerous-recorded", Outcome.Unsafe), ("immediately-dangerous-recorded", Outcome.Advisory),
             ("defect-notified", Outcome.Pass), ("defect-notified", Outcome.Advisory), ("defect-notified", Outcome.Missing),
             ("rectified-reexamined", Outcome.Pass), ("rectified-reexamined", Outcome.Missing), ("rectified-reexamined", Outcome.NotApplicable),
         ];

@@ -10,6 +10,9 @@ internal sealed record StandingDifference(string Name, IReadOnlyList<string> Rul
 {
     private static readonly string[] PutRight = ["at-risk-recorded", "immediately-dangerous-recorded", "unsafe-left-in-use", "escape-made-safe"];
 
+    /// <summary>So seldom that a plain run need not meet it.</summary>
+    public bool IsSeldom { get; init; }
+
     public static IReadOnlyList<StandingDifference> All { get; } =
     [
         new(
@@ -40,6 +43,16 @@ internal sealed record StandingDifference(string Name, IReadOnlyList<string> Rul
             "what a defect is about stands in its subject too: electrical, flue",
             ["danger-isolated", "unsafe-left-in-use"],
             one => DefectsOf(one).Any(defect => defect.Subject is { } at && (at.StartsWith("/flue", StringComparison.Ordinal) || at.StartsWith("/electrical", StringComparison.Ordinal) || at.StartsWith("/ambientCo", StringComparison.Ordinal)))),
+        new(
+            "duties 4: of a shared flue the others are told, whatever else the defect is",
+            ["danger-isolated", "unsafe-left-in-use"],
+            one => one.Record.Record.Appliance.SharedFlue == true),
+        new(
+            "duties 6.4: an escape left by a refusal does not settle another defect that was put right and not shown right",
+            ["unsafe-left-in-use"],
+            one => DefectsOf(one) is { Count: > 1 } defects && one.Record.Record.Escape?.Reported == true
+                && defects.Any(defect => defect.Permission == Consent.Refused) && defects.Any(defect => defect.Action == DefectAction.Rectified))
+        { IsSeldom = true },
         new(
             "duties 6.4: a defect at a member that a finding read only for its class does not answer that finding",
             ["unsafe-finding-answered", "unsafe-finding-documented", "class-lower-than-expected", "low-class-without-action", "unsafe-left-in-use"],
