@@ -55,6 +55,7 @@ internal static class CombustionOpinions
             { O2Percent: > 21.2m } => Missing(Inlet),
             // Clean air less what BS EN 50379-2 lets an analyser err (0.3 % of oxygen, from memory) is still above the limit: no allowance on top.
             { O2Percent: not null, Co2Percent: not null } => Pass(Inlet),
+            null when one.Record.Appliance.FlueType == FlueType.RoomSealedNatural => NotApplicable(),
             { O2Percent: null, Co2Percent: null, NotPracticableReason: not null } => Advisory(Inlet),
             _ => Missing(Inlet),
         };

@@ -15,7 +15,6 @@ internal static class InferenceOpinions
         ("class-lower-than-expected", Called(c => Each(c, defect => IsLow(c, defect) ? Outcome.Advisory : null))),
         ("low-class-without-action", Called(c => Each(c, defect => IsLow(c, defect) && defect.Is.Action is null or DefectAction.None ? Outcome.Missing : null))),
         ("unsafe-finding-answered", Called(Answered)),
-        ("unsafe-finding-documented", Called(c => Each(c, defect => Observed(c).Any(defect.Answers) && !IsDocumented(defect.Is) ? Outcome.Missing : null))),
         ("unsafe-left-in-use", Called(LeftInUse)),
     ];
 
@@ -52,9 +51,6 @@ internal static class InferenceOpinions
         var open = Unsafe(c).Where(finding => !PlacedDefect.Of(c).Any(defect => defect.Answers(finding))).Select(finding => finding.Subject).ToHashSet(StringComparer.Ordinal);
         return open.Count > 0 ? open.Select(subject => new Opinion(subject, Outcome.Missing)) : On("", Outcome.Pass);
     }
-
-    private static bool IsDocumented(Defect defect) =>
-        defect is { Class: not null, Action: not null, Labelled: true } && Given(defect.NoticeNumber);
 
     // What the record shows is as it was left: no word of a defect puts it right. Of a defect itself, put right and shown right is no danger.
     private static IEnumerable<Opinion> LeftInUse(Case c)

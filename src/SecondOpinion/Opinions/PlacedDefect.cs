@@ -11,7 +11,7 @@ namespace SecondOpinion.Opinions;
 /// </summary>
 internal sealed class PlacedDefect(Case c, int place, Defect defect)
 {
-    private static readonly string[] OfSupply = ["/gasSupply", "/tightnessTests", "/pipework", "/escape"];
+    public static readonly string[] OfSupply = ["/gasSupply", "/tightnessTests", "/pipework", "/escape"];
 
     /// <summary>Where a danger may be recorded besides: at what lets the products out that a sweep or a test shows.</summary>
     private static readonly Dictionary<string, string[]> AlsoRecordedAt = new(StringComparer.Ordinal)
@@ -47,6 +47,11 @@ internal sealed class PlacedDefect(Case c, int place, Defect defect)
         DefectConcern.Supply => Subject is { } at && !OfSupply.Any(section => Pages.IsWithin(at, section)),
         _ => true,
     };
+
+    /// <summary>Of another appliance: labelled, and its user told; of the supply: whoever it belongs to told. Duties 3, danger elsewhere; 34(3).</summary>
+    public bool IsMadeKnownElsewhere => defect.Concerns == DefectConcern.Supply
+        ? defect.Told?.Any(told => told is ToldParty.Supplier or ToldParty.Transporter or ToldParty.EmergencyService) == true
+        : defect is { Labelled: true, Told.Count: > 0 };
 
     /// <summary>By what it names, or by what the finding read, or by where the same danger may be recorded; without a subject by its topic.</summary>
     public bool Answers(Finding finding)

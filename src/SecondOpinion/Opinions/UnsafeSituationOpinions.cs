@@ -13,7 +13,7 @@ internal static class UnsafeSituationOpinions
         ("danger-isolated", Placed(defect => defect is { IsDangerous: true, IsOff: true } ? Agrees(defect.IsCutOff) : null)),
         ("defect-classed", Defects((_, defect) => Classed(defect))),
         ("defect-described", Defects((_, defect) => Given(defect.Description) ? Pass(Given(defect.Location)) : Outcome.Missing)),
-        ("defect-labelled", Standing(defect => Pass(defect.Labelled == true))),
+        ("defect-labelled", Standing(defect => Agrees(defect.Labelled == true))),
         ("defect-made-safe", Placed(defect => defect.Is.Class == DefectClass.Other ? null : MadeSafe(defect))),
         ("defect-notified", Defects(Notified)),
         ("defect-permission", Defects((_, defect) => Permission(defect))),
@@ -32,7 +32,7 @@ internal static class UnsafeSituationOpinions
         ("report-in-time", Since(2013, 10, 1, Defects(ReportInTime))),
         ("state-on-leaving-recorded", c => On("/appliance/stateOnLeaving", c.Record.Appliance.StateOnLeaving is null ? Outcome.Missing : Outcome.Pass)),
         ("user-told-not-to-use", Standing(Told)),
-        ("warning-notice", Standing(defect => Pass(Given(defect.NoticeNumber)))),
+        ("warning-notice", Standing(defect => Agrees(Given(defect.NoticeNumber)))),
     ];
 
     private static Func<Case, IEnumerable<Opinion>> Defects(Func<Case, Defect, Outcome?> judge) =>
@@ -67,6 +67,7 @@ internal static class UnsafeSituationOpinions
     {
         { Class: null } or { Action: null } => Outcome.Missing,
         { Action: DefectAction.Rectified } => Outcome.Pass,
+        _ when !defect.IsOfThisBoiler && defect.IsMadeKnownElsewhere => Outcome.Pass,
         { Action: DefectAction.TurnedOff or DefectAction.Disconnected } when defect.IsLeftOff => Outcome.Pass,
         { Action: DefectAction.Disconnected } => Outcome.Missing,
         { Action: DefectAction.TurnedOff, Class: DefectClass.AtRisk } => Outcome.Missing,
@@ -148,7 +149,7 @@ internal static class UnsafeSituationOpinions
 
     // A leak that the pipes show goes on above the boiler's valve, and no spur shuts it off.
     private static bool IsLeakPassedBy(Case c) => Tightness.IsLeftLeaking(c)
-        && c.Record.Escape?.IsolatedAt is IsolationPoint.ApplianceValve or IsolationPoint.ElectricalSupply or IsolationPoint.OtherAppliances;
+        && c.Record.Escape?.IsolatedAt is not (IsolationPoint.PipeSection or IsolationPoint.EmergencyControl or IsolationPoint.Meter);
 
     private static bool IsEscapePutRight(Case c)
     {
