@@ -11,7 +11,7 @@ namespace SecondOpinion.Opinions;
 /// </summary>
 internal sealed class PlacedDefect(Case c, int place, Defect defect)
 {
-    public static readonly string[] OfSupply = ["/gasSupply", "/tightnessTests", "/pipework", "/escape"];
+    private static readonly string[] OfSupply = ["/gasSupply", "/tightnessTests", "/pipework", "/escape"];
 
     /// <summary>Where a danger may be recorded besides: at what lets the products out that a sweep or a test shows.</summary>
     private static readonly Dictionary<string, string[]> AlsoRecordedAt = new(StringComparer.Ordinal)
@@ -181,7 +181,8 @@ internal sealed class PlacedDefect(Case c, int place, Defect defect)
     /// nothing of another one.
     /// </summary>
     public bool IsLeftOff => IsOff && (c.IsLeftOff() || !IsOfThisBoiler || IsCutOffFromOutside)
-        && (defect.Action == DefectAction.Disconnected || defect.Class == DefectClass.AtRisk || (IsLeak && IsShutUpstream));
+        && (defect.Class == DefectClass.AtRisk || (IsLeak && IsShutUpstream)
+            || (defect.Action == DefectAction.Disconnected && (!IsOfThisBoiler || c.Record.Appliance.StateOnLeaving is null or StateOnLeaving.Disconnected)));
 
     /// <summary>Nobody got to the boiler and nobody says how it was left: what was cut off from outside is off.</summary>
     private bool IsCutOffFromOutside => IsNothingReached && c.Record.Appliance.StateOnLeaving is null;

@@ -28,7 +28,7 @@ internal static class PlausibilityOpinions
 
     // Duties 9: with a place of this record it is of this boiler; a supply has gas and pipes only; and a boiler left off for a danger had one of its own.
     private static bool IsConcernDenied(Case c, Defect defect) =>
-        (!string.IsNullOrEmpty(defect.Subject) && !(defect.Concerns == DefectConcern.Supply && PlacedDefect.OfSupply.Any(section => Pages.IsWithin(defect.Subject, section))))
+        !string.IsNullOrEmpty(defect.Subject)
         || (defect.Concerns == DefectConcern.Supply && defect.Topic is not (null or Topics.Tightness or Topics.Joints or Topics.GasPressure or Topics.UnsafeSituation))
         || (c.Record.Appliance.LeftOffBecause == LeftOffReason.Danger && c.Record.Defects!.All(other => other.Concerns is DefectConcern.OtherAppliance or DefectConcern.Supply));
 
