@@ -31,8 +31,8 @@ internal static class Facts
     /// <summary>Nobody can use the appliance as it was left.</summary>
     public static bool IsLeftOff(this Case one) => one.Record.Appliance.StateOnLeaving is StateOnLeaving.TurnedOff or StateOnLeaving.Disconnected;
 
-    /// <summary>After an escape the supply was shut and the emergency provider told, as regulation 37 asks.</summary>
-    public static bool IsGasShutAndReported(this Case one) => one.Record.Escape is { GasIsolated: true, Reference: { } reference } && reference.Trim() != "";
+    /// <summary>After an escape the supply was shut and the emergency provider told, as regulation 37 asks. Nothing isolated is nothing shut, whatever was ticked.</summary>
+    public static bool IsGasShutAndReported(this Case one) => one.Record.Escape is { GasIsolated: true, IsolatedAt: not IsolationPoint.NotIsolated, Reference: { } reference } && reference.Trim() != "";
 
     /// <summary>Is a defect about this place, or without a place about this topic, recorded as put right?</summary>
     public static bool IsWrittenAsRectified(this Case one, string place, string topic) => (one.Record.Defects ?? []).Any(defect =>

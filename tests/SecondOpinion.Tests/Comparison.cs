@@ -30,14 +30,18 @@ internal sealed class Comparison
 
     public static IReadOnlyList<string> RuleIds { get; } = [.. Engine.Catalogue.Rules.Select(rule => rule.Info.Id)];
 
-    public static IEnumerable<byte[]> RecordsOfCases =>
-        Engine.Catalogue.Cases.Values.SelectMany(cases => cases.Select(one => one.RecordFrom(Engine.Catalogue.ExampleRecord)));
+    /// <summary>The record of every case that stands beside a rule, with the name of the case.</summary>
+    public static IEnumerable<(string Name, byte[] Json)> RecordsOfCases =>
+        Engine.Catalogue.Cases.SelectMany(rule => rule.Value.Select(one => ($"{rule.Key}: {one.Name}", one.RecordFrom(Engine.Catalogue.ExampleRecord))));
 
     public long Records => _records;
 
     public long Answers => _answers;
 
     public IReadOnlyCollection<Disagreement> Disagreements => _disagreements;
+
+    /// <summary>How often each of the standing differences occurred.</summary>
+    public ConcurrentDictionary<string, int> Standing { get; } = new(StringComparer.Ordinal);
 
     /// <summary>Rules that let a value pass outside of the limit that they name, each with one such record.</summary>
     public ConcurrentDictionary<string, int> PassedOutside { get; } = new(StringComparer.Ordinal);
@@ -48,7 +52,13 @@ internal sealed class Comparison
         var compared = 0;
         var answers = AnswersTo(Engine, generated);
         foreach (var disagreement in Compare(generated, answers.Findings, OpinionTable.All.Keys, ref compared))
-            _disagreements.Add(disagreement);
+        {
+            if (StandingDifference.All.FirstOrDefault(one => one.Rules.Contains(disagreement.RuleId) && one.IsMeant(disagreement)) is { } standing)
+                Standing.AddOrUpdate(standing.Name, 1, (_, count) => count + 1);
+            else
+                _disagreements.Add(disagreement);
+        }
+
         foreach (var finding in answers.Findings.Where(finding => finding is { Outcome: Outcome.Pass, Margin: < 0 }))
             PassedOutside.TryAdd(finding.RuleId, generated.Number);
         Interlocked.Add(ref _answers, compared);

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 using System.Text.Json.Nodes;
 using Findings;
 using Records;
@@ -46,14 +45,23 @@ public sealed class SecondOpinionTests(JudgedRecords judged, ITestOutputHelper o
         Assert.True(comparison.Disagreements.Count == 0, comparison.Report());
     }
 
+    /// <summary>What the rules say wrongly today is known by name, until they are mended.</summary>
+    [Fact]
+    public void Each_standing_difference_still_occurs()
+    {
+        var standing = judged.Comparison.Standing;
+        output.WriteLine(string.Join('\n', StandingDifference.All.Select(one => $"{standing.GetValueOrDefault(one.Name)}: {one.Name}")));
+        Assert.True(judged.Comparison.Records < 20_000 || StandingDifference.All.All(one => one.IsSeldom || standing.ContainsKey(one.Name)), "One no longer occurs: delete it from StandingDifference.");
+    }
+
     /// <summary>The records that stand beside the rules: situations that chance hardly makes, such as a leak that was put right and tested again.</summary>
     [Fact]
     public void Rules_and_second_opinion_agree_on_the_record_of_every_case()
     {
         var comparison = new Comparison();
-        foreach (var (json, number) in Comparison.RecordsOfCases.Index().Select(one => (one.Item, one.Index)))
+        foreach (var (number, (name, json)) in Comparison.RecordsOfCases.Index())
         {
-            var change = new Change("the whole record", JsonValue.Create(Encoding.UTF8.GetString(json)));
+            var change = new Change("the case", JsonValue.Create(name));
             comparison.Judge(new GeneratedRecord(number, [change], [], RecordReader.Read(json, KnownValues.Jurisdictions).Record!));
         }
 
@@ -115,14 +123,18 @@ public sealed class SecondOpinionTests(JudgedRecords judged, ITestOutputHelper o
     [Fact]
     public void What_was_done_about_a_defect_gets_each_of_its_answers_in_many_records()
     {
-        string[] rules = ["danger-isolated", "defect-notified", "rectified-reexamined"];
+        string[] rules = ["at-risk-recorded", "danger-isolated", "defect-made-safe", "defect-notified", "escape-made-safe", "immediately-dangerous-recorded", "rectified-reexamined"];
         var answers = Enumerable.Range(0, 8_000).Select(number => new Case(RecordGenerator.Make(number).Record, [], []))
-            .SelectMany(one => rules.SelectMany(rule => OpinionTable.All[rule](one).Where(opinion => opinion.Subject.StartsWith("/defects/", StringComparison.Ordinal)).Select(opinion => (rule, opinion.Outcome))))
+            .SelectMany(one => rules.SelectMany(rule => OpinionTable.All[rule](one).Where(opinion => opinion.Subject.StartsWith("/defects/", StringComparison.Ordinal) || opinion.Subject == "/escape").Select(opinion => (rule, opinion.Outcome))))
             .CountBy(answer => answer).ToDictionary();
         output.WriteLine(string.Join(", ", answers));
         (string, Outcome)[] wanted =
         [
+            ("at-risk-recorded", Outcome.Unsafe), ("at-risk-recorded", Outcome.Advisory),
             ("danger-isolated", Outcome.Pass), ("danger-isolated", Outcome.Missing),
+            ("defect-made-safe", Outcome.Pass), ("defect-made-safe", Outcome.Missing),
+            ("escape-made-safe", Outcome.Pass), ("escape-made-safe", Outcome.Advisory), ("escape-made-safe", Outcome.Unsafe),
+            ("immediately-dangerous-recorded", Outcome.Unsafe), ("immediately-dangerous-recorded", Outcome.Advisory),
             ("defect-notified", Outcome.Pass), ("defect-notified", Outcome.Advisory), ("defect-notified", Outcome.Missing),
             ("rectified-reexamined", Outcome.Pass), ("rectified-reexamined", Outcome.Missing), ("rectified-reexamined", Outcome.NotApplicable),
         ];

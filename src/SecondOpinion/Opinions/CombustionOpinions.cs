@@ -55,6 +55,7 @@ internal static class CombustionOpinions
             { O2Percent: > 21.2m } => Missing(Inlet),
             // Clean air less what BS EN 50379-2 lets an analyser err (0.3 % of oxygen, from memory) is still above the limit: no allowance on top.
             { O2Percent: not null, Co2Percent: not null } => Pass(Inlet),
+            null when one.Record.Appliance.FlueType == FlueType.RoomSealedNatural => NotApplicable(),
             { O2Percent: null, Co2Percent: null, NotPracticableReason: not null } => Advisory(Inlet),
             _ => Missing(Inlet),
         };
@@ -93,8 +94,7 @@ internal static class CombustionOpinions
         if (ratio > 0.008m)
         {
             // Put right, and the boiler burns as it should in a later reading at that rate.
-            return one.IsWrittenAsRectified(at, Findings.Topics.Combustion)
-                && IsLaterWithin(one, reading, other => RatioOf(other) <= limit && (other.Rate == FiringRate.Minimum || BurnsRightAtMaximum(one, other)))
+            return one.IsWrittenAsRectified(at, Findings.Topics.Combustion) && IsShownRight(one, reading)
                 ? Advisory(at)
                 : one.AtRiskOrWorse(at);
         }
@@ -102,6 +102,10 @@ internal static class CombustionOpinions
         return Over(one, ratio, limit, 0.004m, IsLaterWithin(one, reading, other => RatioOf(other) <= limit), at)
             .IfSure(RatioUncertainty(one, reading), ratio, null, limit);
     }
+
+    /// <summary>Did a later reading at that rate show that the boiler burns as it should?</summary>
+    public static bool IsShownRight(Case one, CombustionReading reading) =>
+        IsLaterWithin(one, reading, other => RatioOf(other) <= RatioLimit(one) && (other.Rate == FiringRate.Minimum || BurnsRightAtMaximum(one, other)));
 
     private static bool BurnsRightAtMaximum(Case one, CombustionReading reading) => reading.CoPpm <= LimitOf(one, one.Record.MakerLimits?.CoPpmMax, 350)
         && (one.Record.MakerLimits?.Co2PercentMin is not { } least || reading.Co2Percent >= least)
@@ -136,7 +140,10 @@ internal static class CombustionOpinions
             return value <= standard ? Pass(at) : Advisory(at);
         if (one.Record.JobType != JobType.Commissioning || one.Record.MakerLimits?.DecisionReference is not null || isMeasuredAgain)
             return Advisory(at);
-        return one.Record.Appliance.StateOnLeaving is StateOnLeaving.TurnedOff or StateOnLeaving.Disconnected ? Missing(at) : AtRisk(at);
+        if (!one.IsLeftOff())
+            return AtRisk(at);
+        // At risk and off: nobody needs the maker's word before it is used again.
+        return PlacedDefect.Of(one).Any(defect => defect is { IsDangerous: true, IsLeftOff: true } && defect.IsAbout(at, Findings.Topics.Combustion)) ? Advisory(at) : Missing(at);
     }
 
     /// <summary>

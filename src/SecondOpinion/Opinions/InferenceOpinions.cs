@@ -15,7 +15,6 @@ internal static class InferenceOpinions
         ("class-lower-than-expected", Called(c => Each(c, defect => IsLow(c, defect) ? Outcome.Advisory : null))),
         ("low-class-without-action", Called(c => Each(c, defect => IsLow(c, defect) && defect.Is.Action is null or DefectAction.None ? Outcome.Missing : null))),
         ("unsafe-finding-answered", Called(Answered)),
-        ("unsafe-finding-documented", Called(c => Each(c, defect => Observed(c).Any(defect.Answers) && !IsDocumented(defect.Is) ? Outcome.Missing : null))),
         ("unsafe-left-in-use", Called(LeftInUse)),
     ];
 
@@ -23,11 +22,11 @@ internal static class InferenceOpinions
     private static Func<Case, IEnumerable<Opinion>> Called(Func<Case, IEnumerable<Opinion>> judge) =>
         c => If(c.Record.Defects is { Count: > 0 } || c.FirstPass.Any(finding => finding.Outcome is Outcome.Unsafe or Outcome.Advisory), () => judge(c));
 
-    private static IEnumerable<Opinion> Each(Case c, Func<PlacedDefect, Outcome?> judge) =>
-        Reply.Each(c.Record.Defects ?? [], "/defects", (defect, place) => judge(new PlacedDefect($"/defects/{place}", defect)), Outcome.Pass);
-
-    private static IEnumerable<PlacedDefect> Defects(Case c) =>
-        (c.Record.Defects ?? []).Index().Select(place => new PlacedDefect($"/defects/{place.Index}", place.Item));
+    private static IEnumerable<Opinion> Each(Case c, Func<PlacedDefect, Outcome?> judge)
+    {
+        var defects = PlacedDefect.Of(c).ToList();
+        return Reply.Each(c.Record.Defects ?? [], "/defects", (_, place) => judge(defects[place]), Outcome.Pass);
+    }
 
     private static IEnumerable<Finding> Unsafe(Case c) => c.FirstPass.Where(finding => finding.Outcome == Outcome.Unsafe);
 
@@ -49,39 +48,20 @@ internal static class InferenceOpinions
 
     private static IEnumerable<Opinion> Answered(Case c)
     {
-        var open = Unsafe(c).Where(finding => !Defects(c).Any(defect => defect.Answers(finding))).Select(finding => finding.Subject).ToHashSet(StringComparer.Ordinal);
+        var open = Unsafe(c).Where(finding => !PlacedDefect.Of(c).Any(defect => defect.Answers(finding))).Select(finding => finding.Subject).ToHashSet(StringComparer.Ordinal);
         return open.Count > 0 ? open.Select(subject => new Opinion(subject, Outcome.Missing)) : On("", Outcome.Pass);
     }
 
-    private static bool IsDocumented(Defect defect) =>
-        defect is { Class: not null, Action: not null, Labelled: true } && Given(defect.NoticeNumber);
-
-    // Put right settles what is said of the defect itself, not a measurement; a refusal gone through to its end settles what it answers.
+    // What the record shows is as it was left: no word of a defect puts it right. Of a defect itself, put right and shown right is no danger.
     private static IEnumerable<Opinion> LeftInUse(Case c)
     {
-        var standing = Unsafe(c).Where(finding => !Defects(c).Any(defect => defect.Answers(finding)
-            && (IsRefusalGoneThrough(defect.Is, finding) || (finding.Subject == defect.Pointer && defect.Is.Action == DefectAction.Rectified)))).ToList();
-        if (standing.Count == 0 || c.IsLeftOff())
+        var defects = PlacedDefect.Of(c).ToList();
+        var open = Unsafe(c).Where(finding => !defects.Any(defect => defect.Answers(finding)
+            && (defect.IsLeftByRefusal(finding) || defect.IsTakenOutOfUse || (!defect.IsOfThisBoiler && finding.Subject == defect.Pointer)))).ToList();
+        if (open.Count == 0 || c.IsLeftOff())
             return On("", Outcome.Pass);
 
         var answer = On("/appliance/stateOnLeaving", c.Record.Appliance.StateOnLeaving is null ? Outcome.Missing : Outcome.Unsafe);
-        return standing.Any(finding => finding.ExpectedClass == ExpectedClass.ImmediatelyDangerous) ? Immediately(answer) : answer;
-    }
-
-    // Nothing was done, since it was refused. The emergency provider's reference ends that for either class; a signature only where both
-    // the engineer and what was found say At Risk.
-    private static bool IsRefusalGoneThrough(Defect defect, Finding finding) => defect switch
-    {
-        { Permission: not Consent.Refused } or { Action: not (null or DefectAction.None) } or { Class: null or DefectClass.Other } => false,
-        _ when Given(defect.EmergencyReference) => true,
-        _ => defect is { Class: DefectClass.AtRisk, UserSigned: true } && finding.ExpectedClass == ExpectedClass.AtRisk,
-    };
-
-    private sealed record PlacedDefect(string Pointer, Defect Is)
-    {
-        // By what it is about, or a part of it; a defect that names nothing answers by topic; and what is said of itself.
-        public bool Answers(Finding finding) => finding.Subject == Pointer || (Given(Is.Subject)
-            ? (finding.Subject + "/").StartsWith(Is.Subject + "/", StringComparison.Ordinal)
-            : Is.Topic == finding.Topic);
+        return open.Any(finding => finding.ExpectedClass == ExpectedClass.ImmediatelyDangerous) ? Immediately(answer) : answer;
     }
 }

@@ -112,7 +112,8 @@ internal static class JointsOpinions
             return (isChecked, joint.BurnerAlight) switch
             {
                 (true, true) => Pass(at),
-                (false, _) when Tightness.IsProvedTight(one) == false => AtRisk(at),
+                // Whatever the gauge said: no test sees this joint.
+                (false, _) when joint.LeakChecked == false || Tightness.IsProvedTight(one) == false => AtRisk(at),
                 // Nobody can light it, and no gas comes to the joint until somebody may.
                 _ when IsShutOff(one) && joint.Place is not (null or JointPlace.Other) && (isChecked || Tightness.IsProvedTight(one) is not null) => Advisory(at),
                 _ => Missing(at),

@@ -11,6 +11,7 @@ internal static class PlausibilityOpinions
     [
         ("appliance-modified", c => On("/appliance/modified", Modified(c))),
         ("flow-above-return", c => On("/water", c.Record.Water?.FlowTemperatureC - c.Record.Water?.ReturnTemperatureC is { } rise ? Pass(rise >= 0) : Outcome.Missing)),
+        ("concerns-agree", c => Each(c.Record.Defects, "/defects", defect => defect.Concerns is null or DefectConcern.ThisAppliance ? null : Agrees(!IsConcernDenied(c, defect)))),
         ("condensing-agrees", Condensing),
         ("flue-type-agrees", c => At("/appliance/flueType", c.IsOpenFlued() is not null, () =>
             Agrees(c.IsOpenFlued() == true || c.Record.Flue is null or { SpillageTestPassed: null, FlowTestPassed: null }))),
@@ -24,6 +25,12 @@ internal static class PlausibilityOpinions
         ("tightness-test-dated", c => Each(c.Record.TightnessTests, "/tightnessTests", test => test.TestedOn > c.Day() ? Outcome.Missing : Outcome.Pass)),
         ("visit-long-enough", c => If(c.Record.JobType == JobType.AnnualService, "", () => LongEnough(c))),
     ];
+
+    // Duties 9: with a place of this record it is of this boiler; a supply has gas and pipes only; and a boiler left off for a danger had one of its own.
+    private static bool IsConcernDenied(Case c, Defect defect) =>
+        !string.IsNullOrEmpty(defect.Subject)
+        || (defect.Concerns == DefectConcern.Supply && defect.Topic is not (null or Topics.Tightness or Topics.Joints or Topics.GasPressure or Topics.UnsafeSituation))
+        || (c.Record.Appliance.LeftOffBecause == LeftOffReason.Danger && c.Record.Defects!.All(other => other.Concerns is DefectConcern.OtherAppliance or DefectConcern.Supply));
 
     private static Outcome Modified(Case c) => c.Record.Appliance.Modified switch
     {

@@ -9,21 +9,19 @@ internal static class UnsafeSituationOpinions
     public static IEnumerable<(string RuleId, Func<Case, IEnumerable<Opinion>> Say)> All =>
     [
         ("altered-since-last-visit", c => On("/premises/alteredSinceLastVisit", c.Record.Premises?.AlteredSinceLastVisit is { } altered ? Pass(!altered) : Outcome.Missing)),
-        ("at-risk-recorded", Defects(AtRisk)),
-        ("danger-isolated", Defects((_, defect) => IsDangerous(defect) && defect.Action is DefectAction.TurnedOff or DefectAction.Disconnected
-            ? Agrees(defect.IsolatedAt is not (null or IsolationPoint.NotIsolated))
-            : null)),
+        ("at-risk-recorded", Placed(AtRisk)),
+        ("danger-isolated", Placed(defect => defect is { IsDangerous: true, IsOff: true } ? Agrees(defect.IsCutOff) : null)),
         ("defect-classed", Defects((_, defect) => Classed(defect))),
         ("defect-described", Defects((_, defect) => Given(defect.Description) ? Pass(Given(defect.Location)) : Outcome.Missing)),
-        ("defect-labelled", Standing(defect => Pass(defect.Labelled == true))),
-        ("defect-made-safe", Defects((c, defect) => defect.Class == DefectClass.Other ? null : MadeSafe(c, defect))),
+        ("defect-labelled", Standing(defect => Agrees(defect.Labelled == true))),
+        ("defect-made-safe", Placed(defect => defect.Is.Class == DefectClass.Other ? null : MadeSafe(defect))),
         ("defect-notified", Defects(Notified)),
         ("defect-permission", Defects((_, defect) => Permission(defect))),
         ("escape-made-safe", c => Immediately(On("/escape", EscapeMadeSafe(c)))),
-        ("immediately-dangerous-recorded", c => Immediately(Defects((_, defect) => defect.Class switch
+        ("immediately-dangerous-recorded", c => Immediately(Placed(defect => defect.Is.Class switch
         {
             null => Outcome.Missing,
-            DefectClass.ImmediatelyDangerous => Outcome.Unsafe,
+            DefectClass.ImmediatelyDangerous => defect.IsPutRight ? Outcome.Advisory : Outcome.Unsafe,
             DefectClass.AtRisk => Outcome.NotApplicable,
             _ => null,
         })(c))),
@@ -34,11 +32,17 @@ internal static class UnsafeSituationOpinions
         ("report-in-time", Since(2013, 10, 1, Defects(ReportInTime))),
         ("state-on-leaving-recorded", c => On("/appliance/stateOnLeaving", c.Record.Appliance.StateOnLeaving is null ? Outcome.Missing : Outcome.Pass)),
         ("user-told-not-to-use", Standing(Told)),
-        ("warning-notice", Standing(defect => Pass(Given(defect.NoticeNumber)))),
+        ("warning-notice", Standing(defect => Agrees(Given(defect.NoticeNumber)))),
     ];
 
     private static Func<Case, IEnumerable<Opinion>> Defects(Func<Case, Defect, Outcome?> judge) =>
         c => Each(c.Record.Defects, "/defects", defect => judge(c, defect));
+
+    private static Func<Case, IEnumerable<Opinion>> Placed(Func<PlacedDefect, Outcome?> judge) => c =>
+    {
+        var defects = PlacedDefect.Of(c).ToList();
+        return Each(c.Record.Defects, "/defects", (_, place) => judge(defects[place]));
+    };
 
     /// <summary>About each dangerous defect that was not put right.</summary>
     private static Func<Case, IEnumerable<Opinion>> Standing(Func<Defect, Outcome> judge) => Defects((_, defect) => defect switch
@@ -48,30 +52,28 @@ internal static class UnsafeSituationOpinions
         _ => judge(defect),
     });
 
-    private static Outcome? AtRisk(Case c, Defect defect) => defect switch
+    // Put right counts once a later look or measurement shows it; what is not of this boiler does not make this one unsafe.
+    private static Outcome? AtRisk(PlacedDefect defect) => defect.Is.Class switch
     {
-        { Class: null } => Outcome.Missing,
-        { Class: DefectClass.Other } => null,
-        { Class: DefectClass.ImmediatelyDangerous } => Outcome.NotApplicable,
-        { Action: DefectAction.Rectified } => Outcome.Advisory,
-        _ => Outcome.Unsafe,
+        null => Outcome.Missing,
+        DefectClass.Other => null,
+        DefectClass.ImmediatelyDangerous => Outcome.NotApplicable,
+        _ => defect.IsPutRight || !defect.IsOfThisBoiler ? Outcome.Advisory : Outcome.Unsafe,
     };
 
-    // Turned off is enough for At Risk only; after a refusal At Risk needs a signature, Immediately Dangerous the emergency provider.
-    // Written as off while the appliance was left on is nothing done.
-    private static Outcome MadeSafe(Case c, Defect defect)
+    // Turned off is enough for At Risk, and for a leak that is shut off before the boiler; after a refusal At Risk needs a signature,
+    // Immediately Dangerous the emergency provider. Written as off while the appliance was left on is nothing done.
+    private static Outcome MadeSafe(PlacedDefect defect) => defect.Is switch
     {
-        var atRisk = defect.Class == DefectClass.AtRisk;
-        return defect switch
-        {
-            { Class: null } or { Action: null } => Outcome.Missing,
-            { Action: DefectAction.Rectified } => Outcome.Pass,
-            { Action: DefectAction.Disconnected } => c.IsLeftOff() ? Outcome.Pass : Outcome.Missing,
-            { Action: DefectAction.TurnedOff } when atRisk => c.IsLeftOff() ? Outcome.Pass : Outcome.Missing,
-            { Permission: Consent.Refused } when (atRisk ? defect.UserSigned == true : Given(defect.EmergencyReference)) => Outcome.Pass,
-            _ => Outcome.Missing,
-        };
-    }
+        { Class: null } or { Action: null } => Outcome.Missing,
+        { Action: DefectAction.Rectified } => Outcome.Pass,
+        _ when !defect.IsOfThisBoiler && defect.IsMadeKnownElsewhere => Outcome.Pass,
+        { Action: DefectAction.TurnedOff or DefectAction.Disconnected } when defect.IsLeftOff => Outcome.Pass,
+        { Action: DefectAction.Disconnected } => Outcome.Missing,
+        { Action: DefectAction.TurnedOff, Class: DefectClass.AtRisk } => Outcome.Missing,
+        { Permission: Consent.Refused } when (defect.Is.Class == DefectClass.AtRisk ? defect.Is.UserSigned == true : Given(defect.Is.EmergencyReference)) => Outcome.Pass,
+        _ => Outcome.Missing,
+    };
 
     // Regulations 26(9) and 34(3): the responsible person and, if different, the owner; where neither can be had, whoever's gas it is. In let
     // premises they differ, and where nobody wrote whose the premises are they may.
@@ -137,16 +139,23 @@ internal static class UnsafeSituationOpinions
         };
     }
 
-    // What was put right and proved tight needs neither the gas off nor anybody called, unless the source is the conveyor's or supplier's.
+    // What was put right and shown right needs neither the gas off nor anybody called, unless the source is the conveyor's or supplier's.
     private static bool IsEscapeDealtWith(Case c, bool isShown)
     {
         if (isShown || !IsEscapePutRight(c))
-            return c.IsGasShutAndReported();
+            return c.IsGasShutAndReported() && !IsLeakPassedBy(c);
         return c.Record.Defects!.All(defect => defect.Concerns != DefectConcern.Supply) || Given(c.Record.Escape?.Reference);
     }
 
-    private static bool IsEscapePutRight(Case c) => Tightness.IsProvedTight(c) == true && c.Record.Defects?.Any(defect => defect.Action == DefectAction.Rectified
-        && defect.Topic is Topics.Tightness or Topics.Joints or Topics.GasPressure) == true;
+    // A leak that the pipes show goes on above the boiler's valve, and no spur shuts it off.
+    private static bool IsLeakPassedBy(Case c) => Tightness.IsLeftLeaking(c)
+        && c.Record.Escape?.IsolatedAt is not (IsolationPoint.PipeSection or IsolationPoint.EmergencyControl or IsolationPoint.Meter);
+
+    private static bool IsEscapePutRight(Case c)
+    {
+        var escaped = PlacedDefect.Of(c).Where(defect => defect.IsDangerous && defect.IsOfAnEscape).ToList();
+        return escaped.Count > 0 && escaped.TrueForAll(defect => defect.IsPutRight);
+    }
 
     private static Outcome Told(Defect defect) => defect switch
     {

@@ -56,7 +56,7 @@ internal static class WorkOpinions
     private static bool IsResultDenied(Case c) =>
         c.SaysNothingReached() ? HasTraces(c) : c.Record.Combustion?.Readings?.Any(reading => reading.Stage != WorkStage.BeforeWork) == true;
 
-    private static bool HasTraces(Case c) => c.Record is { Combustion.Readings.Count: > 0 } or { PartsFitted.Count: > 0 } or { DisturbedJoints.Count: > 0 } or { TightnessTests.Count: > 0 }
+    public static bool HasTraces(Case c) => c.Record is { Combustion.Readings.Count: > 0 } or { PartsFitted.Count: > 0 } or { DisturbedJoints.Count: > 0 } or { TightnessTests.Count: > 0 }
         || c.Record.GasSupply is { ApplianceInletMbar: not null } or { BurnerMbar: not null } or { Rate: not null };
 
     private static bool IsBrokenOff(Case c) =>

@@ -76,9 +76,9 @@ internal static class KnownValues
         ["/combustion/readings/*/instrument"] = ["FA-1", "FA-2", "PG-1"],
         ["/instruments/*/accuracies/*/quantity"] = ["coPpm", "co2Percent", "o2Percent", "afterPpm", "applianceInletMbar", "dropMbar"],
         ["/coAlarm/standard"] = ["EN 50291-1", "BS EN 50291-1", "EN 50291-2", "none"],
-        ["/defects/*/topic"] = ["combustion", "tightness", "flue", "joints", "gasPressure", "heatInput", "heatExchanger", "water"],
+        ["/defects/*/topic"] = ["combustion", "tightness", "flue", "joints", "gasPressure", "heatInput", "heatExchanger", "water", "electrical", "ambientAir", "ventilation"],
         ["/work/notDone/*/what"] = ["/gasSupply/rate", "/gasSupply/applianceInletMbar", "/combustion/readings", "/heatExchanger/inspected", "/heatExchanger/cleaned", "/flue/visualOk", "/flue/caseSealChecked", "/condensate/trapRefilled", "/safetyDevices", "/safetyDevices/0/tested", "/safetyDevices/-1", "a note"],
         ["/work/withdrawn/*/what"] = ["/combustion/readings/0/coPpm", "/ambientCo/runningPeakPpm"],
-        ["/defects/*/subject"] = ["", "/disturbedJoints/0", "/combustion/readings/0", "/tightnessTests/0", "/safetyDevices/0", "/flue", "/flue/visualOk", "/gasSupply"],
+        ["/defects/*/subject"] = ["", "/disturbedJoints/0", "/combustion/readings/0", "/tightnessTests/0", "/safetyDevices/0", "/flue", "/flue/visualOk", "/gasSupply", "/ambientCo", "/flue/supportsOk", "/escape", "/electrical", "/appliance"],
     };
 }

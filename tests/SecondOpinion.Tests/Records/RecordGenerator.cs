@@ -19,6 +19,8 @@ internal static class RecordGenerator
 
     private static readonly IReadOnlyList<RecordMember> Lists = [.. Sections.Where(member => member.IsList)];
 
+    private static RecordMember DefectList => Lists.Single(list => list.Pattern == "/defects");
+
     /// <summary>The record of a number; what makes a draft impossible is removed, and where that cannot be another is drawn.</summary>
     public static GeneratedRecord Make(int number)
     {
@@ -70,6 +72,9 @@ internal static class RecordGenerator
 
         LayPartAndGap(draft, new Dice(unchecked(65_537 + (number * 13))));
         LayDefect(draft, new Dice(unchecked(90_001 + (number * 17))));
+        var dangers = new Dice(unchecked(77_003 + (number * 19)));
+        if (dangers.Chance(0.4))
+            Dangers.LayUpon(draft, () => Item(DefectList, draft.Day, dangers), dangers);
         var work = new Dice(unchecked(40_487 + (number * 11)));
         if (work.Chance(0.4))
             Bases.LayWorkUpon(draft, work);
@@ -110,7 +115,7 @@ internal static class RecordGenerator
         if (!dice.Chance(0.15))
             return;
 
-        var defect = Item(Lists.Single(list => list.Pattern == "/defects"), draft.Day, dice);
+        var defect = Item(DefectList, draft.Day, dice);
         defect["class"] = dice.OneOf(["atRisk", "immediatelyDangerous"]);
         defect["action"] = dice.OneOf(["rectified", "rectified", "turnedOff", "disconnected"]);
         draft.Apply(Invariant($"/defects/{(draft.At("/defects") as JsonArray)?.Count ?? 0}"), defect);
