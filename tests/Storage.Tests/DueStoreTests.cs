@@ -44,8 +44,8 @@ public sealed class DueStoreTests : IDisposable
 
         Assert.Equal(DueKind.BeforeUse, Assert.Single(await PageAsync()).Kind);
 
-        var later = Scratch.Record().WithFinishedAt(Scratch.Record().FinishedAt.Value.AddDays(3));
-        Assert.True(await evaluations.SaveAsync(Scratch.A, later, Scratch.Posted, Scratch.Evaluation(), Include.Default, default, [left with { By = new DateOnly(2026, 9, 17), IsSettled = true }]));
+        var later = Scratch.Record(recordId: "R-2");
+        Assert.True(await evaluations.SaveAsync(Scratch.A, later, Scratch.Posted, Scratch.Evaluation(1), Include.Default, default, [left with { By = new DateOnly(2026, 9, 17), IsSettled = true }]));
         Assert.Empty(await PageAsync());
         Assert.Equal(0, await store.CountAsync(Scratch.A, new DateOnly(2000, 1, 1), new DateOnly(2030, 1, 1), default));
 
