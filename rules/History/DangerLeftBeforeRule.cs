@@ -17,7 +17,7 @@ public sealed class DangerLeftBeforeRule : VisitRule
 
     protected override Verdict Assess(Visit visit, Look look)
     {
-        var open = LeftBefore(visit).Where(left => !visit.RecordedDefects.Any(recorded => IsOf(left.Danger, recorded.Defect.Subject, recorded.Defect.Topic))).ToList();
+        var open = OpenBefore(visit).ToList();
         if (open.Count == 0)
             return look.Pass($"what became of a danger that was left at an earlier visit is recorded as a defect");
 
@@ -27,6 +27,10 @@ public sealed class DangerLeftBeforeRule : VisitRule
                 : look.Missing($"a danger was left at the visit of {on}, and no defect says what became of it", "/defects"))
             .Warn(Cautions.DangerStands).Advise("Record it as a defect: put right, when and by what later look, or what was done about it now.");
     }
+
+    /// <summary>The dangers that earlier visits left and of which neither a later visit nor this record spoke, with their days.</summary>
+    internal static IEnumerable<(PastDanger Danger, DateOnly On)> OpenBefore(Visit visit) =>
+        LeftBefore(visit).Where(left => !visit.RecordedDefects.Any(recorded => IsOf(left.Danger, recorded.Defect.Subject, recorded.Defect.Topic)));
 
     /// <summary>The dangers that earlier visits left and of which no later visit spoke again, with their days.</summary>
     private static IEnumerable<(PastDanger Danger, DateOnly On)> LeftBefore(Visit visit)

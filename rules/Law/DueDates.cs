@@ -2,6 +2,7 @@ using Calculations;
 using Findings;
 using Kernel;
 using Records;
+using Rules.History;
 using Rules.Interval;
 using Rules.Situation;
 using Visits;
@@ -13,10 +14,10 @@ namespace Rules.Law;
 internal static class DueDates
 {
     /// <summary>The dates; none for an appliance, instrument or engineer without a number.</summary>
-    public static IReadOnlyList<DueDate> Of(Visit visit)
+    public static IReadOnlyList<DueDate> Of(Visit visit, Evaluation? said)
     {
         ArgumentNullException.ThrowIfNull(visit);
-        var ofAppliance = string.IsNullOrWhiteSpace(visit.Appliance.SerialNumber) ? [] : new[] { Service(visit), Check(visit), Alarm(visit), Inhibitor(visit), BeforeUse(visit) }.OfType<DueDate>()
+        var ofAppliance = string.IsNullOrWhiteSpace(visit.Appliance.SerialNumber) ? [] : new[] { Service(visit), Check(visit), Alarm(visit), Inhibitor(visit), BeforeUse(visit, said) }.OfType<DueDate>()
             .Select(due => due with { SerialNumber = visit.Appliance.SerialNumber, Maker = visit.Appliance.Maker, Model = visit.Appliance.Model, PremisesReference = visit.Record.Premises?.Reference });
         return [.. ofAppliance.Concat(Calibrations(visit)).Concat(Categories(visit)).DistinctBy(due => (due.Kind, due.Key))];
     }
@@ -71,16 +72,17 @@ internal static class DueDates
         };
     }
 
-    // A visit that did not get to the boiler changes nothing of how it was left.
-    private static DueDate? BeforeUse(Visit visit)
+    // A visit that did not get to the boiler, or that is silent on what an earlier one left, changes nothing of what waits.
+    private static DueDate? BeforeUse(Visit visit, Evaluation? said)
     {
-        if (visit.HadNoAccess)
+        var leaves = said?.Situation?.Dangers.Any(danger => danger.State != DangerState.PutRight) == true
+            || visit.RecordedDefects.Any(recorded => recorded is { IsDangerous: true, IsOfThisAppliance: true } && !Handling.IsPutRight(recorded, finding: null, visit));
+        if (!leaves && (visit.HadNoAccess || DangerLeftBeforeRule.OpenBefore(visit).Any()))
             return null;
 
-        var dangers = visit.RecordedDefects.Count(recorded => recorded is { IsDangerous: true, IsOfThisAppliance: true } && !Handling.IsPutRight(recorded, finding: null, visit));
-        var basis = (dangers, visit.IsRunningPutOff) switch
+        var basis = (leaves, visit.IsRunningPutOff) switch
         {
-            ( > 0, _) => "a danger was left: it is put right and looked at again before the boiler is used",
+            (true, _) => "a danger was left: it is put right and looked at again before the boiler is used",
             (_, true) => "the boiler was left off: what can only be seen on one that runs is done when it is used again",
             _ => null,
         };

@@ -65,5 +65,5 @@ public sealed class VisitLaw : IVisitLaw
     public string ClosesAs(Visit visit, IReadOnlyList<Duty> duties, OverallOutcome outcome) => Duties.ClosesAs.Of(visit, duties, outcome);
 
     /// <inheritdoc />
-    public IReadOnlyList<DueDate> DueDatesOf(Visit visit) => DueDates.Of(visit);
+    public IReadOnlyList<DueDate> DueDatesOf(Visit visit, Evaluation? said = null) => DueDates.Of(visit, said);
 }

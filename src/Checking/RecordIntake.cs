@@ -42,7 +42,7 @@ public sealed class RecordIntake(
             EvaluatedAt = now,
             NextChange = law.ShowsNextChange ? engine.NextChange(whole, record, said.Beside) : null,
         };
-        return !keep || await evaluations.SaveAsync(tenant, record, posted, evaluation, shown, cancel, engine.Law.DueDatesOf(engine.VisitOf(record, said.Beside)), keyed, keyId)
+        return !keep || await evaluations.SaveAsync(tenant, record, posted, evaluation, shown, cancel, engine.Law.DueDatesOf(engine.VisitOf(record, said.Beside), evaluation), keyed, keyId)
             ? new TakenRecord(evaluation)
             : new TakenRecord(FaultKind.Invalid, [RecordCheck.SupersededInTheMeantime]);
     }

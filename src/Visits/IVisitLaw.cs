@@ -46,8 +46,8 @@ public interface IVisitLaw : IRecordLaw
     /// <summary>As what a visit closes: visit, repair, check, service or installation.</summary>
     string ClosesAs(Visit visit, IReadOnlyList<Duty> duties, OverallOutcome outcome);
 
-    /// <summary>What falls due by a visit.</summary>
-    IReadOnlyList<DueDate> DueDatesOf(Visit visit);
+    /// <summary>What falls due by a visit; by its record alone where what was said of it is not at hand.</summary>
+    IReadOnlyList<DueDate> DueDatesOf(Visit visit, Evaluation? said = null);
 }
 
 /// <summary>A permitted drop as it was looked up.</summary>

@@ -24,10 +24,10 @@ public sealed class AuditVisits(ComplianceEngine engine, TimeProvider clock)
     internal IRecordLaw Law => engine.Law;
 
     /// <summary>What falls due by a record.</summary>
-    internal IReadOnlyList<DueDate> DueOf(ServiceRecord record, Lookup beside) => engine.Law.DueDatesOf(engine.VisitOf(record, beside));
+    internal IReadOnlyList<DueDate> DueOf(ServiceRecord record, Lookup beside, Evaluation? said = null) => engine.Law.DueDatesOf(engine.VisitOf(record, beside), said);
 
     private ArrivingVisit VisitOf(string auditId, JudgedLine judged) =>
-        new(EvaluationIds.Of(auditId, judged.Line.Line), judged.Record!, judged.Line.Evaluation!, judged.Line.SupersededBy is null ? DueOf(judged.Record!, judged.Beside) : [])
+        new(EvaluationIds.Of(auditId, judged.Line.Line), judged.Record!, judged.Line.Evaluation!, judged.Line.SupersededBy is null ? DueOf(judged.Record!, judged.Beside, judged.Line.Evaluation) : [])
         {
             AuditId = auditId,
             Line = judged.Line.Line,
