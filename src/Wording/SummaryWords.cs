@@ -35,7 +35,8 @@ public static class SummaryWords
     /// <summary>The class to be expected, and whether the record deals with the danger.</summary>
     public static string Closing(WorstAppliance record) =>
         (record.ExpectedClass is { } expected ? $"expected class {OutcomeWords.Class(expected)}; " : "")
-        + (record.ClosingAllowed ? "dealt with by the record" : "nothing recorded that ends it");
+        + (record.Danger is { } danger ? $"{OutcomeWords.Of(danger)}; " : "")
+        + (record.Handled ?? record.ClosingAllowed ? "everything that it calls for is recorded" : "not everything that it calls for is recorded");
 
     /// <summary>How many of how many are shown; empty where all are.</summary>
     public static string Cut(int shown, int total) => shown < total ? $"{Say.Count(shown)} of {Say.Count(total)} are shown." : "";

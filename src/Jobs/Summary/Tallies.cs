@@ -92,6 +92,12 @@ public sealed class WorstAppliance
     /// <summary>The gravest class that its unsafe findings would be expected to get; absent where there is none.</summary>
     public ExpectedClass? ExpectedClass { get; init; }
 
+    /// <summary>What became of the worst danger; absent where there is none, as all that follows of it.</summary>
+    public DangerState? Danger { get; init; }
+
+    /// <summary>Does the record show everything done that the dangers call for?</summary>
+    public bool? Handled { get; init; }
+
     /// <summary>How many findings, by outcome.</summary>
     public required FindingCounts Counts { get; init; }
 
@@ -107,6 +113,8 @@ public sealed class WorstAppliance
         SerialNumber = record?.Appliance.SerialNumber,
         ClosingAllowed = evaluation.Closing.Allowed,
         ExpectedClass = evaluation.Findings.Max(finding => finding.Outcome == Outcome.Unsafe ? finding.ExpectedClass : null),
+        Danger = evaluation.Situation?.State,
+        Handled = evaluation.Situation?.Handled,
         Counts = new FindingCounts { Unsafe = evaluation.Counts.Unsafe, Error = evaluation.Counts.Error, Missing = evaluation.Counts.Missing, NotLookedAt = evaluation.Counts.NotLookedAt, Advisory = evaluation.Counts.Advisory },
     };
 }
