@@ -115,7 +115,7 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit vis
         {
             if (rule is not null && blockedBy.Contains(rule.RuleId))
                 unmet.UnionWith(KindsOf(rule).Where(kinds.Contains));
-            if (rule is not null && visit.Dangers.Any(danger => danger.State <= DangerState.NotExcluded && danger.RuleId == rule.RuleId))
+            if (rule is not null && visit.Dangers.Any(danger => !danger.Handled && danger.State <= DangerState.NotExcluded && danger.RuleId == rule.RuleId))
                 unmet.UnionWith(KindsOf(rule));
         }
 

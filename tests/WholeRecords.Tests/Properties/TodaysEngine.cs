@@ -29,6 +29,7 @@ internal sealed class TodaysEngine : IEngine
             Rows = [.. said.Findings.Select(finding => new Row(finding.RuleId, finding.Subject, finding.Outcome))],
             Missing = [.. said.Missing.Select(item => new Asked(item.Pointer, "must")), .. said.NotLookedAt.Select(item => new Asked(item.Pointer, "should"))],
             Duties = [.. said.Duties.Select(duty => new Owed(duty.Kind, WireNames.Of(duty.Weight), WireNames.Of(duty.State)))],
+            Situation = said.Situation is { } situation ? new Situation(WireNames.Of(situation.State), situation.Handled, situation.Open) : null,
             Dangers = dangers.Select(finding => $"{finding.RuleId} {finding.Subject}").ToHashSet(StringComparer.Ordinal),
             IsHeldByADanger = said.Closing.BlockedBy.Any(rule => dangers.Exists(finding => finding.RuleId == rule)),
         };
