@@ -104,3 +104,15 @@ public sealed class ThrowsWhileChainingRule : FactCallRule<TouchedPart>
 
     protected override bool IsCalledBy(TouchedPart what) => throw new InvalidOperationException("made to throw");
 }
+
+[Id("calls-for-what-nobody-named"), Topic(Topics.Paperwork), Why("made up"), Title("calls for a part of which no kind is named"), CommonPractice]
+public sealed class CallsForWhatNobodyNamedRule() : VisitCallRule<Visit>("/jobType")
+{
+    public override IReadOnlyList<Call> Calls { get; } = [new Call<Visit>(Weight.Must, ["nowhere/part"])];
+
+    protected override bool IsCalledBy(Visit visit) => true;
+}
+
+/// <summary>Neither infers nor calls.</summary>
+[Id("of-no-kind"), Topic(Topics.Paperwork), Why("made up"), Title("is of no kind that the engine asks"), CommonPractice]
+public sealed class OfNoKindRule : DutyRule;
