@@ -1,10 +1,11 @@
+using Findings;
 using Kernel;
 using Rules.Duties.Work;
 using Visits;
 
 namespace Rules.Duties;
 
-[Id("alarm-sounded"), Title("a carbon monoxide alarm sounded"), Cites("BS-7967")]
+[Id("alarm-sounded"), Title("a carbon monoxide alarm sounded"), Topic(Topics.CoAlarm), Cites("BS-7967")]
 public sealed class AlarmSoundedRule() : CallRule("/coAlarm/activatedSinceLastVisit")
 {
     public override IReadOnlyList<Call> Calls { get; } =

@@ -1,10 +1,11 @@
+using Findings;
 using Kernel;
 using Records;
 using Rules.Duties.Work;
 
 namespace Rules.Duties;
 
-[Id("combustion-circuit"), Title("work on the combustion circuit"), Cites("GSIUR-1998", "26(9)")]
+[Id("combustion-circuit"), Title("work on the combustion circuit"), Topic(Topics.Combustion), Cites("GSIUR-1998", "26(9)"), Coverage(Coverage.MayOverReport, "where the record does not show how much was opened, all of it was")]
 public sealed class CombustionCircuitRule : WorkCallRule
 {
     public override IReadOnlyList<Call> Calls { get; } =

@@ -1,9 +1,10 @@
+using Findings;
 using Kernel;
 using Visits;
 
 namespace Rules.Duties;
 
-[Id("defect-recorded"), Title("a defect is recorded"), Cites("GSIUR-1998", "26(9)"), Cites("GSIUR-1998", "34(3)")]
+[Id("defect-recorded"), Title("a defect is recorded"), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "26(9)"), Cites("GSIUR-1998", "34(3)")]
 public sealed class DefectRecordedRule() : CallRule("/defects")
 {
     public override IReadOnlyList<Call> Calls { get; } = [Owe.Must(Part.HandleDanger, Part.MadeKnown)];

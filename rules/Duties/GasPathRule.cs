@@ -1,9 +1,10 @@
+using Findings;
 using Kernel;
 using Records;
 
 namespace Rules.Duties;
 
-[Id("gas-path"), Title("work on the gas path"), Cites("GSIUR-1998", "6(6)")]
+[Id("gas-path"), Title("work on the gas path"), Topic(Topics.Joints), Cites("GSIUR-1998", "6(6)")]
 public sealed class GasPathRule : WorkCallRule
 {
     public override IReadOnlyList<Call> Calls { get; } = [Owe.Must(Part.GasJoints, Part.Tightness)];

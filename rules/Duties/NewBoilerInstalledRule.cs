@@ -4,7 +4,7 @@ using Visits;
 
 namespace Rules.Duties;
 
-[Id("new-boiler"), Title("a new boiler"), Cites("GSIUR-1998", "33(1)")]
+[Id("new-boiler"), Title("a new boiler"), Cites("GSIUR-1998", "33(1)"), Coverage(Coverage.MayOverReport, "an installation that does not say whether the boiler is new calls as well")]
 public sealed class NewBoilerInstalledRule() : CallRule("/commissioning/newBoiler")
 {
     public override IReadOnlyList<Call> Calls { get; } =

@@ -1,4 +1,5 @@
 using Findings;
+using Kernel.Catalogues;
 using Records;
 using Records.Members;
 using Visits;

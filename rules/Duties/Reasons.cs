@@ -1,8 +1,10 @@
+using System.Text.Json;
 using Findings;
 using Kernel;
+using Kernel.Catalogues;
 using Records;
-using System.Text.Json;
 using Visits;
+using Wire;
 
 namespace Rules.Duties;
 
@@ -12,11 +14,9 @@ namespace Rules.Duties;
 /// </summary>
 internal static class Reasons
 {
-    private static readonly JsonSerializerOptions Options = new(JsonSerializerDefaults.Web);
-
     private static readonly string[] SeenInside = ["/heatExchanger/topPlateRemoved", "/heatExchanger/deposits", "/heatExchanger/cleaned", "/burner/condition"];
 
-    private static readonly ILookup<NotDoneReason, ReasonRow> Rows = Read().ToLookup(row => row.Because);
+    private static readonly ILookup<string, ReasonRow> Rows = Read().ToLookup(row => row.Because, StringComparer.Ordinal);
 
     /// <summary>The reason that counts, in words; null where none does.</summary>
     public static string? WordsFor(Visit visit, string pointer, IReadOnlyList<ServesAttribute> parts, Silence silence) =>
@@ -30,7 +30,7 @@ internal static class Reasons
         foreach (var given in visit.Record.Work?.NotDone ?? [])
         {
             if (given is { What: { } what, Because: { } because } && Holds(what, pointer)
-                && Rows[because].Any(row => row.Weight >= weight && parts.Any(part => KindOf(part) == row.Duty) && row.Covers(what, visit) && row.IsFor(visit) && ReasonNeeds.AreMet(row, visit)))
+                && Rows[WireNames.Of(because)].Any(row => row.Weight >= weight && parts.Any(part => KindOf(part) == row.Duty) && row.Covers(what, visit) && row.IsFor(visit) && ReasonNeeds.AreMet(row, visit)))
             {
                 return WordsOf(because);
             }
@@ -41,7 +41,7 @@ internal static class Reasons
 
     /// <summary>Does the record say otherwise than this reason for what was not done?</summary>
     public static bool IsContradicted(Visit visit, string what, NotDoneReason because) =>
-        Rows[because].Any(row => row.Covers(what, visit) && ReasonNeeds.IsContradicted(row, visit));
+        Rows[WireNames.Of(because)].Any(row => row.Covers(what, visit) && ReasonNeeds.IsContradicted(row, visit));
 
     /// <summary>
     /// Is a reason for <paramref name="what"/> one for <paramref name="pointer"/>? A reason given for a member is given for what is in it, for the
@@ -70,11 +70,9 @@ internal static class Reasons
         _ => "for another reason",
     };
 
-    private static List<ReasonRow> Read()
+    private static IReadOnlyList<ReasonRow> Read()
     {
         using var text = typeof(Reasons).Assembly.GetManifestResourceStream("reasons.json")!;
-        return JsonSerializer.Deserialize<ReasonTable>(text, Options)!.Rows;
+        return JsonSerializer.Deserialize<ReasonBook>(text, CatalogueJson.Options)!.Rows;
     }
-
-    private sealed record ReasonTable(List<ReasonRow> Rows);
 }

@@ -1,10 +1,11 @@
+using Findings;
 using Kernel;
 using Rules.Duties.Work;
 using Visits;
 
 namespace Rules.Duties;
 
-[Id("test-points-opened"), Title("a pressure was read at a test point"), CommonPractice]
+[Id("test-points-opened"), Title("a pressure was read at a test point"), Topic(Topics.GasPressure), CommonPractice, Coverage(Coverage.MayOverReport, "a pressure that does not say where it was read may have been read at a nipple")]
 public sealed class TestPointsOpenedRule() : CallRule("/gasSupply")
 {
     public override IReadOnlyList<Call> Calls { get; } =

@@ -1,10 +1,11 @@
+using Findings;
 using Kernel;
 using Records;
 using Rules.Duties.Work;
 
 namespace Rules.Duties;
 
-[Id("water-work"), Title("work on the water side"), CommonPractice]
+[Id("water-work"), Title("work on the water side"), Topic(Topics.Water), CommonPractice]
 public sealed class WaterWorkRule : WorkCallRule
 {
     public override IReadOnlyList<Call> Calls { get; } =

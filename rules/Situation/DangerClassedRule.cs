@@ -5,7 +5,7 @@ using Visits;
 
 namespace Rules.Situation;
 
-[Id("danger-classed"), Title("The engineer classed a defect as a danger that nothing else in the record shows")]
+[Id("danger-classed"), Title("The engineer classed a defect as a danger that nothing else in the record shows"), Topic(Topics.UnsafeSituation), Coverage(Coverage.Full, "the record states it")]
 public sealed class DangerClassedRule : SituationRule
 {
     public override void Define()

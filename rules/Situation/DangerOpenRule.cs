@@ -1,10 +1,11 @@
+using Findings;
 using Kernel;
 using NRules.RuleModel;
 using Visits;
 
 namespace Rules.Situation;
 
-[Id("danger-open"), Title("A danger is open until something was done about it that counts")]
+[Id("danger-open"), Title("A danger is open until something was done about it that counts"), Topic(Topics.UnsafeSituation), Coverage(Coverage.Full, "every danger is held against all that was done")]
 public sealed class DangerOpenRule : SituationRule
 {
     public override void Define()

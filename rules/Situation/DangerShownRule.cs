@@ -5,7 +5,7 @@ using Visits;
 
 namespace Rules.Situation;
 
-[Id("danger-shown"), Title("What was measured or seen shows a danger")]
+[Id("danger-shown"), Title("What was measured or seen shows a danger"), Topic(Topics.UnsafeSituation), Coverage(Coverage.Full, "it takes up every danger that a demand finds")]
 public sealed class DangerShownRule : SituationRule
 {
     public override void Define()

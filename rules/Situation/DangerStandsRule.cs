@@ -5,7 +5,7 @@ using Wire;
 
 namespace Rules.Situation;
 
-[Id("danger-stands"), Title("A danger about which nothing was done stands")]
+[Id("danger-stands"), Title("A danger about which nothing was done stands"), Topic(Topics.UnsafeSituation), Coverage(Coverage.Full, "every danger is held against all that was done")]
 public sealed class DangerStandsRule : SituationRule
 {
     public override void Define()

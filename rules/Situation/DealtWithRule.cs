@@ -7,6 +7,7 @@ using Wire;
 namespace Rules.Situation;
 
 /// <summary>A rule that says of a danger what was done about it, and whether that counts.</summary>
+[Topic(Topics.UnsafeSituation), Coverage(Coverage.Full, "the record states what was done")]
 public abstract class DealtWithRule : SituationRule
 {
     /// <summary>What became of the danger.</summary>

@@ -71,7 +71,8 @@ internal sealed class Showing(string ruleId, int place, DutyCause because)
         return byRule != 0 ? byRule : one.Place.CompareTo(other.Place);
     }
 
-    private string RuleId => ruleId;
+    /// <summary>The rule that saw it.</summary>
+    public string RuleId => ruleId;
 
     private int Place => place;
 }

@@ -23,6 +23,9 @@ public sealed class OwedDuties
     /// <summary>Everything that is called for, by the ids of the rules that call.</summary>
     internal IReadOnlyList<Called> Calls => _calls;
 
+    /// <summary>Everything that was inferred.</summary>
+    internal IReadOnlyList<DutyFact> Facts => _facts;
+
     /// <summary>Everything of the record that shows a fact on which a rule may call, by the ids of the rules that saw it and then as they did.</summary>
     internal IReadOnlyList<DutyCause> Shown => _shown;
 

@@ -35,6 +35,12 @@ public sealed class RuleInfo
     /// <summary>Where the rule stands: its class, or its row in an <see cref="IRuleTable"/>.</summary>
     public MemberInfo Member { get; }
 
+    /// <summary>The set in which it stands. A row of a table is a demand.</summary>
+    public SetOfRules Set => Member is not Type type ? SetOfRules.Demands
+        : typeof(DutyRule).IsAssignableFrom(type) ? SetOfRules.Duties
+        : typeof(SituationRule).IsAssignableFrom(type) || typeof(InferenceRule).IsAssignableFrom(type) ? SetOfRules.Situation
+        : SetOfRules.Demands;
+
     /// <summary>The name of its class or row; its cases are called the same.</summary>
     public string Name => Member.Name;
 

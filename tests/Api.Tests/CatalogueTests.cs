@@ -4,6 +4,7 @@ using System.Security.Cryptography;
 using System.Text;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using Kernel;
 using Kernel.Catalogues;
 using Microsoft.Extensions.DependencyInjection;
 using Visits.Judging;
@@ -21,13 +22,46 @@ public sealed class CatalogueTests(ServiceInProcess service) : IClassFixture<Ser
     {
         var list = await All("/v1/rules");
 
-        Assert.Equal(Catalogue.Rules.Select(rule => rule.Info.Id), list.Select(rule => rule["id"].Text()));
+        Assert.Equal(Catalogue.All.Select(rule => rule.Info.Id), list.Select(rule => rule["id"].Text()));
         foreach (var (rule, cases) in Catalogue.Cases)
         {
             var page = await _client.GetJson($"/v1/rules/{rule.Info.Id}");
             Assert.Equal(rule.Info.Title, page["title"].Text());
             Assert.Equal(cases.Select(one => one.Name), page["cases"].Texts("name"));
         }
+    }
+
+    [Fact]
+    public async Task A_rule_of_the_duties_says_what_it_calls_for_and_has_a_page_with_its_cases()
+    {
+        foreach (var (rule, cases) in Catalogue.DutyCases)
+        {
+            var page = await _client.GetJson($"/v1/rules/{rule.Info.Id}");
+            Assert.Equal("duties", page["set"].Text());
+            Assert.Equal(cases.Select(one => one.Name), page["dutyCases"].Texts("name"));
+            Assert.Equal(rule is DutyCallRule, page["calls"] is not null);
+        }
+
+        var circuit = (await _client.GetJson("/v1/rules/combustion-circuit"))["calls"]!.AsArray();
+        Assert.Contains(circuit, call => call!["weight"].Text() == "must" && call["where"]?.Text() == "the boiler has a fan, or may have one" && call["parts"]!.AsArray().Single().Text() == "proveCombustionCircuit/case");
+        Assert.All((await _client.GetJson("/v1/rules/not-running"))["calls"]!.AsArray(), call => Assert.Null(call!["weight"]));
+    }
+
+    [Theory]
+    [InlineData("duties", "annual-service")]
+    [InlineData("demands", "combustion-ratio")]
+    [InlineData("situation", "danger-stands")]
+    [InlineData("situation", "unsafe-left-in-use")]
+    public async Task Rules_are_filtered_by_set(string set, string one)
+    {
+        var rules = await All($"/v1/rules?set={set}&limit=500");
+
+        Assert.All(rules, rule => Assert.Equal(set, rule["set"].Text()));
+        Assert.Contains(one, rules.Select(rule => rule["id"].Text()));
+        var counts = Assert.Single(await All("/v1/rule-sets"))["sets"]!.AsArray();
+        Assert.Equal(["duties", "demands", "situation"], counts.Select(count => count!["set"].Text()));
+        Assert.Equal(rules.Count, counts.Single(count => count!["set"].Text() == set)!["rules"]!.GetValue<int>());
+        Assert.Equal(HttpStatusCode.BadRequest, (await _client.GetAsync("/v1/rules?set=duty")).StatusCode);
     }
 
     [Fact]
@@ -102,7 +136,7 @@ public sealed class CatalogueTests(ServiceInProcess service) : IClassFixture<Ser
             Assert.Equal(evaluation["ruleSet"]![name].Text(), set[name].Text());
         Assert.NotEqual(evaluation["engineVersion"].Text(), set["version"].Text());
         Assert.Equal("2026-11-30", set["countsFrom"].Text());
-        Assert.Equal(Catalogue.Rules.Count, set["rules"]!.GetValue<int>());
+        Assert.Equal(Catalogue.All.Count, set["rules"]!.GetValue<int>());
         Assert.Equal(Catalogue.References.Documents.Select(document => document.Id), (await All("/v1/references")).Select(document => document["id"].Text()));
     }
 
@@ -115,8 +149,9 @@ public sealed class CatalogueTests(ServiceInProcess service) : IClassFixture<Ser
         {
             ["ruleSet"] = new JsonObject(new[] { "id", "version", "countsFrom", "knownFrom", "reviewedOn" }.Select(name => KeyValuePair.Create(name, set[name]?.DeepClone()))),
         };
-        foreach (var list in new[] { "rules", "limits", "references" })
+        foreach (var list in new[] { "rules", "limits", "references", "duties" })
             law[list] = new JsonArray([.. (await All($"/v1/{list}")).Select(item => item.DeepClone())]);
+        law["reasons"] = await _client.GetJson("/v1/reasons");
         foreach (var reference in law["rules"]!.AsArray().SelectMany(rule => rule!["references"]!.AsArray()))
         {
             foreach (var name in reference!.AsObject().Select(member => member.Key).Except(["id", "clause"]).ToList())

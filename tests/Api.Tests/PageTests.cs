@@ -16,6 +16,10 @@ public sealed class PageTests(ServiceInProcess service) : IClassFixture<ServiceI
     [InlineData("/rules")]
     [InlineData("/rules?topic=combustion&words=ratio")]
     [InlineData("/rules/combustion-ratio")]
+    [InlineData("/rules?set=duties")]
+    [InlineData("/rules/combustion-circuit")]
+    [InlineData("/rules/parts-fitted")]
+    [InlineData("/rules/danger-stands")]
     public async Task A_page_takes_scripts_and_styles_only_from_files_of_this_service(string path)
     {
         var answer = await _pages.GetAsync(path);

@@ -34,6 +34,16 @@ public sealed class CatalogueTests
         Assert.Throws<CatalogueException>(() => CatalogueCheck.InstantiateRules([typeof(HiddenRule)]));
 
     [Fact]
+    public void Refuses_a_part_of_a_duty_that_nobody_named() => Refuses("'nowhere/part' is no part of a duty that duties.json names", new CallsForWhatNobodyNamedRule());
+
+    [Fact]
+    public void Refuses_a_rule_of_a_kind_that_the_engine_does_not_ask()
+    {
+        var refusal = Assert.Throws<CatalogueException>(() => CatalogueCheck.InstantiateRules([typeof(OfNoKindRule)]));
+        Assert.Equal("Kernel.Tests.Misbehaving.OfNoKindRule is a rule of no kind that the engine asks", Assert.Single(refusal.Gaps));
+    }
+
+    [Fact]
     public void Every_id_belongs_to_one_rule_and_every_rule_to_one_id()
     {
         var ids = typeof(RuleIds).GetFields().Select(field => (string)field.GetRawConstantValue()!).Order(StringComparer.Ordinal);

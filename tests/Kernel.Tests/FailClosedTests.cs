@@ -1,6 +1,11 @@
 using Findings;
 using Kernel.Catalogues;
+using Kernel.Engine;
 using Kernel.Tests.Misbehaving;
+using NRules;
+using NRules.Fluent;
+using NRules.Fluent.Dsl;
+using NRules.RuleModel;
 using Rules;
 using Visits;
 using Visits.Judging;
@@ -87,6 +92,26 @@ public sealed class FailClosedTests
         Assert.Empty(evaluation.NotLookedAt);
     }
 
+    /// <summary>Where the engine reports a failure of which nobody can say whose it is, it may be that of any rule.</summary>
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void A_failure_of_which_no_rule_is_known_is_one_of_every_rule(bool isInCondition)
+    {
+        Dictionary<IRuleDefinition, Rule> rules = [];
+        foreach (var rule in new Rule[] { isInCondition ? new NobodysCondition() : new NobodysAction(), new ThrowsInInferenceRule() })
+            rules.Add(new RuleDefinitionFactory().Create(rule), rule);
+        IComplianceRule[] standing = [new ThrowsWhileCalledRule(), new ThrowsWhileChainingRule()];
+        var session = new RuleSession(new RuleCompiler().Compile(rules.Keys).CreateSession(), rules, standing, infers: false);
+
+        var failures = session.Run(["a fact"]);
+
+        Assert.Equal(
+            rules.Values.OfType<IComplianceRule>().Concat(standing).Select(rule => rule.Info.Id).Order(StringComparer.Ordinal),
+            failures.Keys.Select(rule => rule.Info.Id).Order(StringComparer.Ordinal));
+        Assert.All(failures.Values, failure => Assert.Equal("made to throw", failure.Message));
+    }
+
     [Fact]
     public void A_session_in_which_a_rule_threw_taints_no_later_record()
     {
@@ -95,6 +120,28 @@ public sealed class FailClosedTests
         _ = engine.Evaluate(Samples.Changed(json => json["combustion"]!["readings"]![0]!["coPpm"] = 900));
         Assert.Equal(Answers.Of(clean), Answers.Of(engine.Evaluate(Samples.Example)));
     }
+
+    private sealed class NobodysCondition : Rule
+    {
+        public override void Define()
+        {
+            string fact = default!;
+            When().Match(() => fact, text => Throw(text));
+            Then().Do(_ => Throw(fact));
+        }
+    }
+
+    private sealed class NobodysAction : Rule
+    {
+        public override void Define()
+        {
+            string fact = default!;
+            When().Match(() => fact);
+            Then().Do(_ => Throw(fact));
+        }
+    }
+
+    private static bool Throw(string text) => text.Length == 0 ? true : throw new InvalidOperationException("made to throw");
 
     private static DutyRule Duty(string id) => id switch
     {

@@ -34,6 +34,6 @@ public sealed class LedgerTests
         Assert.Equal(
             Samples.Catalogue.Rules.Where(rule => rule.Info.IsCommonPractice).Select(rule => rule.Info.Id).Order(StringComparer.Ordinal),
             practice.Clauses.SelectMany(entry => entry.Rules ?? []).Order(StringComparer.Ordinal));
-        Assert.Contains(practice.Clauses, entry => entry.Subject == "gas pressure" && entry.Rules!.Contains(RuleIds.RegulatorSeal));
+        Assert.Contains(practice.Clauses, entry => entry.Subject == "gas pressure" && entry.Rules!.Contains(RuleIds.MeterStandingPressure));
     }
 }

@@ -25,7 +25,7 @@ public sealed partial class CataloguePageTests
         var (added, removed) = (Ids("added"), Ids("removed"));
         Assert.Equal(added.Count, added.Distinct(StringComparer.Ordinal).Count());
         Assert.Empty(removed.Except(added, StringComparer.Ordinal));
-        Assert.Equal(RuleSet.Catalogue.Rules.Select(rule => rule.Info.Id), added.Except(removed, StringComparer.Ordinal).Order(StringComparer.Ordinal));
+        Assert.Equal(RuleSet.Catalogue.All.Select(rule => rule.Info.Id), added.Except(removed, StringComparer.Ordinal).Order(StringComparer.Ordinal));
     }
 
     [Fact]

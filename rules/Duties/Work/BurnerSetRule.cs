@@ -1,3 +1,4 @@
+using Findings;
 using Kernel;
 using Records;
 using Visits;
@@ -5,7 +6,7 @@ using Visits;
 namespace Rules.Duties.Work;
 
 /// <remarks>By what an analyser of the usual accuracy can tell apart: 0.3 % of carbon dioxide (common practice, no source).</remarks>
-[Id("burner-set"), Title("Flue readings that differ before and after the work show that the burner was set")]
+[Id("burner-set"), Title("Flue readings that differ before and after the work show that the burner was set"), Topic(Topics.Combustion), Coverage(Coverage.MayUnderReport, "a setting that moves the readings by less than an analyser tells apart is not seen")]
 public sealed class BurnerSetRule : WorkRule
 {
     private const decimal Distinguishable = 0.3m;

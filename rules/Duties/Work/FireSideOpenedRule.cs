@@ -1,10 +1,11 @@
+using Findings;
 using Kernel;
 using Records;
 using Visits;
 
 namespace Rules.Duties.Work;
 
-[Id("fire-side-opened"), Title("A fire side that was opened, cleaned or gauged was worked on")]
+[Id("fire-side-opened"), Title("A fire side that was opened, cleaned or gauged was worked on"), Topic(Topics.HeatExchanger)]
 public sealed class FireSideOpenedRule : WorkRule
 {
     protected override IEnumerable<(TouchedPart Fact, string Pointer, string Words)> FactsOf(Visit visit)

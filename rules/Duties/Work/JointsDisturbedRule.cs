@@ -1,10 +1,11 @@
+using Findings;
 using Kernel;
 using Records;
 using Visits;
 
 namespace Rules.Duties.Work;
 
-[Id("joints-disturbed"), Title("A joint that was disturbed shows what was worked on")]
+[Id("joints-disturbed"), Title("A joint that was disturbed shows what was worked on"), Topic(Topics.Joints)]
 public sealed class JointsDisturbedRule : WorkRule
 {
     protected override IEnumerable<(TouchedPart Fact, string Pointer, string Words)> FactsOf(Visit visit)

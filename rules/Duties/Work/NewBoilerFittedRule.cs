@@ -4,7 +4,7 @@ using Visits;
 
 namespace Rules.Duties.Work;
 
-[Id("new-boiler-fitted"), Title("With a new boiler everything that it is joined to was worked on")]
+[Id("new-boiler-fitted"), Title("With a new boiler everything that it is joined to was worked on"), Coverage(Coverage.MayOverReport, "an installation that does not say whether the boiler is new counts as one of a new boiler")]
 public sealed class NewBoilerFittedRule : WorkRule
 {
     private static readonly TouchedPart[] Everything =

@@ -4,7 +4,7 @@ using Visits;
 
 namespace Rules.Duties.Work;
 
-[Id("parts-fitted"), Title("A part that was fitted shows what was worked on")]
+[Id("parts-fitted"), Title("A part that was fitted shows what was worked on"), Coverage(Coverage.MayUnderReport, "a part of another kind, or of none that is named, shows nothing")]
 public sealed class PartsFittedRule : WorkRule
 {
     protected override IEnumerable<(TouchedPart Fact, string Pointer, string Words)> FactsOf(Visit visit) =>

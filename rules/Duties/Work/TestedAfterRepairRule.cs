@@ -1,3 +1,4 @@
+using Findings;
 using Kernel;
 using Records;
 using Visits;
@@ -5,7 +6,7 @@ using Visits;
 namespace Rules.Duties.Work;
 
 /// <remarks>Whoever restores gas after an escape tests what they did not open: the test is no sign of work on the gas path there.</remarks>
-[Id("tested-after-repair"), Title("A tightness test after a repair or an installation shows that a gas joint was opened")]
+[Id("tested-after-repair"), Title("A tightness test after a repair or an installation shows that a gas joint was opened"), Topic(Topics.Tightness)]
 public sealed class TestedAfterRepairRule : WorkRule
 {
     protected override IEnumerable<(TouchedPart Fact, string Pointer, string Words)> FactsOf(Visit visit) =>

@@ -1,10 +1,11 @@
+using Findings;
 using Kernel;
 using Records;
 using Visits;
 
 namespace Rules.Duties.Work;
 
-[Id("water-and-condensate-opened"), Title("A trap or a filter that was cleaned was opened")]
+[Id("water-and-condensate-opened"), Title("A trap or a filter that was cleaned was opened"), Topic(Topics.Water)]
 public sealed class WaterAndCondensateOpenedRule : WorkRule
 {
     protected override IEnumerable<(TouchedPart Fact, string Pointer, string Words)> FactsOf(Visit visit)

@@ -5,7 +5,7 @@ using Wire;
 
 namespace Rules.Duties.Work;
 
-[Id("work-stated"), Title("What the engineer says was worked on was worked on")]
+[Id("work-stated"), Title("What the engineer says was worked on was worked on"), Coverage(Coverage.Full, "the record states it")]
 public sealed class WorkStatedRule : WorkRule
 {
     protected override IEnumerable<(TouchedPart Fact, string Pointer, string Words)> FactsOf(Visit visit) =>

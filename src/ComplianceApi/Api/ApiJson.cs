@@ -27,6 +27,8 @@ namespace ComplianceApi.Api;
 [JsonSerializable(typeof(Page<RuleSetSummary>))]
 [JsonSerializable(typeof(Page<LimitDefinition>))]
 [JsonSerializable(typeof(Page<ReferenceDocument>))]
+[JsonSerializable(typeof(Page<DutyKind>))]
+[JsonSerializable(typeof(ReasonBook))]
 [JsonSerializable(typeof(Page<CalculationView>))]
 [JsonSerializable(typeof(CalculationResult))]
 [JsonSerializable(typeof(ApplianceProfile))]

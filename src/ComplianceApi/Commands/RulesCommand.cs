@@ -5,6 +5,8 @@ using ComplianceApi.Api.Requests;
 using ComplianceApi.Api.Rules;
 using ComplianceApi.Commands.Terminal;
 using Findings;
+using Kernel;
+using Wire;
 using Wording;
 
 namespace ComplianceApi.Commands;
@@ -17,9 +19,11 @@ internal static class RulesCommand
         var id = new Argument<string?>("rule") { Description = "Id of a rule, to see it in full. Without: all rules.", Arity = ArgumentArity.ZeroOrOne };
         var topic = new Option<string?>("--topic") { Description = "Only rules of this subject area." };
         topic.AcceptOnlyFromAmong([.. Topics.All]);
+        var set = new Option<string?>("--set") { Description = "Only rules of this set." };
+        set.AcceptOnlyFromAmong([.. Enum.GetValues<SetOfRules>().Select(WireNames.Of)]);
         var format = Common.OneOf("--format", "text: to read; json: as the service serves them.", CheckFormat.Text);
         var overrides = Common.Overrides();
-        var command = new Command("rules", "List the rules in force, or show one with its limits, its sources and its cases.") { id, topic, format, overrides };
+        var command = new Command("rules", "List the rules in force, or show one with its limits, its sources and its cases.") { id, topic, set, format, overrides };
         command.SetAction(parsed =>
         {
             var (output, error) = (parsed.InvocationConfiguration.Output, parsed.InvocationConfiguration.Error);
@@ -30,7 +34,7 @@ internal static class RulesCommand
             var isJson = parsed.Value<CheckFormat>(format) == CheckFormat.Json;
             if (parsed.GetValue(id) is not { } asked)
             {
-                List<RuleView> rules = [.. shelf.All.Where(rule => parsed.GetValue(topic) is not { } only || rule.Topic == only)];
+                List<RuleView> rules = [.. shelf.All.Where(rule => parsed.GetValue(topic) is not { } only || rule.Topic == only).Where(rule => parsed.GetValue(set) is not { } only || WireNames.Of(rule.Set) == only)];
                 if (isJson)
                     output.WriteLine(JsonSerializer.Serialize(new Page<RuleView> { Items = rules, Total = rules.Count }, ApiJson.Wire.PageRuleView));
                 else
@@ -47,7 +51,7 @@ internal static class RulesCommand
             if (isJson)
                 output.WriteLine(JsonSerializer.Serialize(rule, ApiJson.Wire.RuleView));
             else
-                WriteOne(new Sheet(output), rule);
+                WriteOne(new Sheet(output), rule, shelf.Duties);
             return Common.Good;
         });
         return command;
@@ -58,17 +62,18 @@ internal static class RulesCommand
         foreach (var group in rules.GroupBy(rule => rule.Topic, StringComparer.Ordinal))
         {
             sheet.Heading(Say.Topic(group.Key).ToUpperInvariant());
-            sheet.Rows(["rule", "demands"], group.Select(rule => new[] { rule.Id, rule.Title }));
+            sheet.Rows(["rule", "set", "says"], group.Select(rule => new[] { rule.Id, WireNames.Of(rule.Set), rule.Title }));
             sheet.Blank();
         }
 
         sheet.Wrapped("", $"{Say.Of(rules.Count, "rule")}. Give an id to see one in full.");
     }
 
-    private static void WriteOne(Sheet sheet, RuleView rule)
+    private static void WriteOne(Sheet sheet, RuleView rule, IReadOnlyList<DutyKind> duties)
     {
         sheet.Heading(rule.Title);
         Line("Rule", $"{rule.Id} ({Say.Topic(rule.Topic)})");
+        Line("Set", RuleWords.Of(rule.Set));
         Line("Why", rule.Why);
         Line("In force", (rule.InForceFrom, rule.InForceTo) switch
         {
@@ -78,7 +83,11 @@ internal static class RulesCommand
             ({ } from, { } to) => $"from {Say.Day(from)} to {Say.Day(to)}",
         });
         Line("Covers", $"{Say.Value(rule.Coverage)}: {rule.CoverageWhy}");
-        Line("Judges", rule.Expects is { } expects ? $"each of: {Say.Place(expects)}" : "the visit as a whole");
+        Line("Judges", rule.Set == SetOfRules.Duties ? null : rule.Expects is { } expects ? $"each of: {Say.Place(expects)}" : "the visit as a whole");
+        foreach (var call in rule.Calls ?? [])
+            Line("Calls for", RuleWords.Of(call, duties));
+        foreach (var serves in rule.Serves)
+            Line("Serves", RuleWords.Of(serves, duties));
         Line("Applies by", rule.AppliesBy.Count == 0 ? null : string.Join("; ", rule.AppliesBy.Select(Say.Place)));
         foreach (var limit in rule.Limits ?? [])
             Line("Limit", $"{limit.What}: {EvaluationText.LimitOf(limit.AsLimit)}{(limit is { Fuels: null, Jurisdictions: null } ? "" : $" ({OutcomeWords.Where(limit.Fuels, limit.Jurisdictions)})")}");
@@ -90,6 +99,8 @@ internal static class RulesCommand
         sheet.Heading("CASES");
         foreach (var one in rule.Cases ?? [])
             sheet.Wrapped("  - ", one.Name);
+        foreach (var one in rule.DutyCases ?? [])
+            sheet.Wrapped("  - ", $"{Say.Sentence(one.Name)} {RuleWords.Of(one.Expect)}");
         sheet.Blank();
 
         void Line(string head, string? text) => sheet.Wrapped($"  {head,-12}", text);

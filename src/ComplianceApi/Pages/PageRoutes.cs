@@ -5,6 +5,7 @@ using ComplianceApi.Api.Rules;
 using ComplianceApi.Guard;
 using ComplianceApi.Pages.Assets;
 using Findings;
+using Kernel;
 using Microsoft.AspNetCore.Components;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Records.Reading;
@@ -18,6 +19,8 @@ namespace ComplianceApi.Pages;
 internal static class PageRoutes
 {
     private static readonly QueryParameter<string?> Topic = Query.Word("topic", "Only rules of this subject area.", Topics.All);
+
+    private static readonly QueryParameter<SetOfRules?> Set = Query.OneOfOrAny<SetOfRules>("set", "Only rules of this set.");
 
     private static readonly QueryParameter<string?> Words = Query.Opaque("words", "Only rules that say all of these words.");
 
@@ -37,7 +40,7 @@ internal static class PageRoutes
         var pages = app.MapGroup("").ExcludeFromDescription().ForBrowsers().NeedsAnyKey().WithKnownFilters();
         pages.MapPageFiles();
         pages.MapGet("/", (ComplianceEngine engine) => Show<HomePage>(new { engine.Catalogue }));
-        pages.MapGet("/rules", Rules).Takes(Topic, Words);
+        pages.MapGet("/rules", Rules).Takes(Topic, Set, Words);
         pages.MapGet("/rules/{ruleId}", Rule);
 
         var records = pages.MapGroup("").Needs(KeyScope.Read).NeverCached();
@@ -56,10 +59,10 @@ internal static class PageRoutes
         Show<MessagePage>(new { Title = "Nothing is kept here", Lines = new[] { what } }, StatusCodes.Status404NotFound);
 
     private static RazorComponentResult Rules(HttpRequest request, RuleShelf shelf) =>
-        Show<RulesPage>(new { All = shelf.All.ToList(), Topic = Topic.Of(request), Words = Words.Of(request) });
+        Show<RulesPage>(new { All = shelf.All.ToList(), Topic = Topic.Of(request), Set = Set.Of(request), Words = Words.Of(request) });
 
     private static RazorComponentResult Rule(string ruleId, RuleShelf shelf) =>
-        shelf.Find(ruleId) is { } rule ? Show<RulePage>(new { Rule = rule }) : Nothing("There is no such rule.");
+        shelf.Find(ruleId) is { } rule ? Show<RulePage>(new { Rule = rule, shelf.Duties }) : Nothing("There is no such rule.");
 
     private static async Task<RazorComponentResult> Evaluation(string evaluationId, EvaluationStore evaluations, Tenant tenant, CancellationToken cancel)
     {

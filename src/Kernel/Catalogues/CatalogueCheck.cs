@@ -58,7 +58,7 @@ internal static class CatalogueCheck
         if (catalogue.Limits.Definitions.Count == 0)
             yield return "limits.json holds no limit";
 
-        foreach (var twins in catalogue.Rules.GroupBy(rule => rule.Info.Id, StringComparer.Ordinal).Where(group => group.Skip(1).Any()))
+        foreach (var twins in catalogue.All.GroupBy(rule => rule.Info.Id, StringComparer.Ordinal).Where(group => group.Skip(1).Any()))
             yield return $"the id '{twins.Key}' belongs to {string.Join(" and ", twins.Select(rule => rule.Info.Name))}";
 
         foreach (var part in PartsCalledFor(catalogue).Distinct(StringComparer.Ordinal).Where(part => catalogue.KindOf(part) < 0))
@@ -67,7 +67,7 @@ internal static class CatalogueCheck
         foreach (var fault in LimitProof.Faults(catalogue.Limits, catalogue.Model.Fuels, catalogue.JurisdictionCodes))
             yield return fault;
 
-        foreach (var gap in catalogue.Rules.SelectMany(rule => GapsOf(rule, catalogue).Select(gap => $"{rule.Info.Name} {gap}")))
+        foreach (var gap in catalogue.All.SelectMany(rule => GapsOf(rule, catalogue).Select(gap => $"{rule.Info.Name} {gap}")))
             yield return gap;
     }
 
@@ -83,29 +83,35 @@ internal static class CatalogueCheck
             yield return "has no id ([Id])";
         if (info.Title.Length == 0)
             yield return "has no title ([Title])";
+        if (!Topics.All.Contains(info.Topic, StringComparer.Ordinal))
+            yield return $"has no known topic ('{info.Topic}')";
+        if (string.IsNullOrWhiteSpace(info.Coverage?.Why))
+            yield return "does not say how far it covers its demand ([Coverage])";
+        foreach (var citation in info.Citations.Where(citation => catalogue.References.Find(citation.Reference) is null))
+            yield return $"cites '{citation.Reference}', which references.json does not know";
+        if (rule is DutyRule duty ? catalogue.DutyCases[duty].Count == 0 : rule is not SituationRule && catalogue.Cases[rule].Count == 0)
+            yield return $"has no cases ({info.Name}.cases.json)";
+        foreach (var gap in rule is DutyRule or SituationRule ? [] : GapsOfAnAnswer(rule, catalogue))
+            yield return gap;
+    }
+
+    /// <summary>What a rule lacks that answers about a record, besides what is asked of every rule.</summary>
+    private static IEnumerable<string> GapsOfAnAnswer(IComplianceRule rule, RuleCatalogue catalogue)
+    {
+        var info = rule.Info;
         if (info.Why.Length == 0)
             yield return "does not say why it is asked ([Why])";
         foreach (var limit in info.Uses.Where(limit => !catalogue.Limits.Knows(limit)))
             yield return $"uses the limit '{limit}', which limits.json does not have";
-        if (!Topics.All.Contains(info.Topic, StringComparer.Ordinal))
-            yield return $"has no known topic ('{info.Topic}')";
         if (info.Citations.Count == 0 && !info.IsCommonPractice)
             yield return "cites nothing and is not marked [CommonPractice]";
-        if (string.IsNullOrWhiteSpace(info.Coverage?.Why))
-            yield return "does not say how far it covers its demand ([Coverage])";
         if (info.InForceFrom > info.InForceTo)
             yield return "goes out of force before it comes into force";
-
-        foreach (var citation in info.Citations.Where(citation => catalogue.References.Find(citation.Reference) is null))
-            yield return $"cites '{citation.Reference}', which references.json does not know";
         foreach (var pointer in info.AppliesBy.Append(info.Expects).OfType<string>().Where(pointer => !catalogue.Model.Has(pointer)))
             yield return $"names '{pointer}', which no record has";
 
         foreach (var gap in (rule as FirstPassRule)?.Gaps ?? [])
             yield return gap;
-
-        if (catalogue.Cases[rule].Count == 0)
-            yield return $"has no cases ({info.Name}.cases.json)";
     }
 }
 

@@ -14,9 +14,11 @@ namespace Kernel.Catalogues;
 /// The text is one JSON object in UTF-8 without byte order mark, without blanks or line breaks between tokens. Its members:
 /// <list type="bullet">
 /// <item><c>ruleSet</c>: id, version, countsFrom, knownFrom and reviewedOn, as an item of <c>/v1/rule-sets</c> has them.</item>
-/// <item><c>rules</c>: every rule as an item of <c>/v1/rules</c>, of its references only id and clause.</item>
+/// <item><c>rules</c>: every rule of every set as an item of <c>/v1/rules</c>, of its references only id and clause.</item>
 /// <item><c>limits</c>: every limit, shipped or of the deployer, as an item of <c>/v1/limits</c>.</item>
 /// <item><c>references</c>: every law and standard with its clauses, as an item of <c>/v1/references</c>.</item>
+/// <item><c>duties</c>: every kind of duty, as an item of <c>/v1/duties</c>.</item>
+/// <item><c>reasons</c>: which reason counts for what was not done, as <c>/v1/reasons</c>.</item>
 /// </list>
 /// Members, numbers, days and texts are written as in <see cref="CanonicalText"/>. No order means anything here, so the items of every list
 /// are sorted by the text that they are written as, comparing UTF-16 code units.
@@ -24,27 +26,31 @@ namespace Kernel.Catalogues;
 internal static class LawText
 {
     /// <summary>SHA-256 over the text, lower-case hex.</summary>
-    public static string HashOf(RuleSetHeader header, IEnumerable<RuleInfo> rules, LimitBook limits, ReferenceBook references) =>
-        Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Of(header, rules, limits, references))));
+    public static string HashOf(Law law) => Convert.ToHexStringLower(SHA256.HashData(Encoding.UTF8.GetBytes(Of(law))));
 
     /// <summary>The text.</summary>
-    public static string Of(RuleSetHeader header, IEnumerable<RuleInfo> rules, LimitBook limits, ReferenceBook references)
+    public static string Of(Law law)
     {
-        var law = new
+        var calling = law.Calling.ToDictionary(rule => rule.Info);
+        var header = law.Header;
+        var text = new
         {
             ruleSet = new { header.Id, header.Version, header.CountsFrom, header.KnownFrom, header.ReviewedOn },
-            rules = rules.Select(Shown),
-            limits = limits.Definitions.Concat(limits.Overrides),
-            references = references.Documents,
+            rules = law.Rules.Select(rule => Shown(rule, calling.GetValueOrDefault(rule))),
+            limits = law.Limits.Definitions.Concat(law.Limits.Overrides),
+            references = law.References.Documents,
+            duties = law.Duties,
+            reasons = law.Reasons,
         };
-        return Canonical(JsonSerializer.SerializeToNode(law, CatalogueJson.Options)!);
+        return Canonical(JsonSerializer.SerializeToNode(text, CatalogueJson.Options)!);
     }
 
-    private static object Shown(RuleInfo rule) => new
+    private static object Shown(RuleInfo rule, DutyCallRule? calling) => new
     {
         rule.Id,
+        rule.Set,
         rule.Title,
-        rule.Why,
+        Why = rule.Why.Length > 0 ? rule.Why : null,
         rule.Uses,
         rule.Topic,
         CommonPractice = rule.IsCommonPractice,
@@ -54,6 +60,10 @@ internal static class LawText
         InForceTo = rule.InForceTo == DateOnly.MaxValue ? (DateOnly?)null : rule.InForceTo,
         rule.AppliesBy,
         rule.Expects,
+        Serves = rule.Serves.Select(serves => new { serves.Part, serves.AtMost, serves.Of }),
+        rule.AlsoRecordedAt,
+        CalledBy = calling?.Pointer,
+        Calls = calling?.Calls.Select(call => new { call.Weight, call.Parts, call.Pointer, call.Where }),
         References = rule.Citations.Select(citation => new { Id = citation.Reference, citation.Clause }),
     };
 
@@ -75,4 +85,29 @@ internal static class LawText
         Span<byte> utf8 = stackalloc byte[CanonicalText.LongestNumber];
         return Encoding.UTF8.GetString(utf8[..CanonicalText.Write(number, utf8)]);
     }
+}
+
+/// <summary>All that a rule set demands.</summary>
+internal sealed record Law
+{
+    /// <summary>What it says of itself.</summary>
+    public required RuleSetHeader Header { get; init; }
+
+    /// <summary>The rules of every set.</summary>
+    public required IReadOnlyList<RuleInfo> Rules { get; init; }
+
+    /// <summary>Those of them that call for duties.</summary>
+    public required IReadOnlyList<DutyCallRule> Calling { get; init; }
+
+    /// <summary>The limits.</summary>
+    public required LimitBook Limits { get; init; }
+
+    /// <summary>The laws and standards.</summary>
+    public required ReferenceBook References { get; init; }
+
+    /// <summary>The kinds of duty.</summary>
+    public required IReadOnlyList<DutyKind> Duties { get; init; }
+
+    /// <summary>Which reason counts for what was not done.</summary>
+    public required ReasonBook Reasons { get; init; }
 }

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using System.Text.Json.Nodes;
 using Findings;
 
 namespace Kernel.Catalogues;
@@ -28,16 +27,7 @@ public sealed class RuleCase
     public required Expectation Expect { get; init; }
 
     /// <summary>The record of this case as JSON.</summary>
-    public byte[] RecordFrom(ReadOnlySpan<byte> exampleRecord)
-    {
-        var record = JsonNode.Parse(exampleRecord)!;
-        foreach (var pointer in Remove ?? [])
-            Place.At(record, pointer, make: false).Remove();
-        foreach (var (pointer, value) in Set ?? new Dictionary<string, JsonElement>(StringComparer.Ordinal))
-            Place.At(record, pointer, make: true).Set(JsonSerializer.SerializeToNode(value));
-
-        return JsonSerializer.SerializeToUtf8Bytes(record);
-    }
+    public byte[] RecordFrom(ReadOnlySpan<byte> exampleRecord) => ChangedRecord.Of(exampleRecord, Remove, Set);
 }
 
 /// <summary>What a rule must say of a case.</summary>
@@ -71,11 +61,12 @@ public sealed class Expectation
 /// <summary>Finds the cases of a rule.</summary>
 internal static class RuleCases
 {
-    public static IReadOnlyList<RuleCase> Of(RuleInfo rule)
+    /// <typeparam name="T">Their form: <see cref="RuleCase"/>, or <see cref="DutyCase"/> of a rule of the duties.</typeparam>
+    public static IReadOnlyList<T> Of<T>(RuleInfo rule)
     {
         var source = rule.Member.Module.Assembly;
         var name = source.GetManifestResourceNames()
             .SingleOrDefault(resource => resource.EndsWith($"/{rule.Name}.cases.json", StringComparison.Ordinal));
-        return name is null ? [] : source.ReadResource<List<RuleCase>>(name);
+        return name is null ? [] : source.ReadResource<List<T>>(name);
     }
 }

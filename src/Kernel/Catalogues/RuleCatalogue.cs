@@ -27,20 +27,26 @@ public sealed class RuleCatalogue
         Limits = new LimitBook(shipped, Overrides.Read(overrides, shipped, Header.DeployersTables), Header.DeployersTables);
         Jurisdictions = JurisdictionsOf(source);
         ExampleRecord = source.ReadResource("example-record.json");
+        Reasons = source.ReadResource<ReasonBook>("reasons.json");
         Rules = [.. rules.Where(rule => rule is not (DutyRule or SituationRule)).OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
         DutyRules = [.. rules.OfType<DutyRule>().OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
         SituationRules = [.. CatalogueCheck.InstancesOf<SituationRule>(source.GetTypes()).OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
+        All = [.. Rules.Concat(DutyRules).Concat(SituationRules).OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
         _kindsOfCalls = DutyRules.OfType<DutyCallRule>().SelectMany(rule => rule.Calls).ToDictionary(call => call, call => call.Parts.Select(KindOf).Distinct().ToArray());
         References = new ReferenceBook(source.ReadResource<List<ReferenceDocument>>("references.json"), [.. Rules.Select(rule => rule.Info)]);
-        _faces = Rules.Concat(DutyRules).Concat(SituationRules).OrderBy(rule => Topics.All.IndexOf(rule.Info.Topic)).Index()
+        _faces = All.OrderBy(rule => Topics.All.IndexOf(rule.Info.Topic)).Index()
             .ToDictionary(entry => entry.Item, entry => new RuleFace(entry.Item, entry.Index, References, pagesAt is null ? null : pagesAt + entry.Item.Info.Id));
-        Cases = Rules.ToDictionary(rule => rule, rule => RuleCases.Of(rule.Info), EqualityComparer<IComplianceRule>.Default);
+        Cases = Rules.ToDictionary(rule => rule, rule => RuleCases.Of<RuleCase>(rule.Info), EqualityComparer<IComplianceRule>.Default);
+        DutyCases = DutyRules.ToDictionary(rule => rule, rule => RuleCases.Of<DutyCase>(rule.Info), EqualityComparer<DutyRule>.Default);
     }
 
     /// <summary>The records that they judge.</summary>
     public IRecordModel Model { get; }
 
-    /// <summary>The rules, sorted by id.</summary>
+    /// <summary>Every rule of every set, sorted by id.</summary>
+    public IReadOnlyList<IComplianceRule> All { get; }
+
+    /// <summary>The rules that answer about a record, sorted by id: the demands, and of the situation those that conclude.</summary>
     public IReadOnlyList<IComplianceRule> Rules { get; }
 
     /// <summary>The rules of the duties, sorted by kind. Without any, everything that a rule asks for is a must.</summary>
@@ -52,7 +58,13 @@ public sealed class RuleCatalogue
     /// <summary>The kinds of duty, in the order in which they are shown.</summary>
     public IReadOnlyList<DutyKind> DutyKinds { get; }
 
-    /// <summary>The cases of each rule.</summary>
+    /// <summary>Which reason counts for what was not done.</summary>
+    public ReasonBook Reasons { get; }
+
+    /// <summary>The cases of each rule of the duties.</summary>
+    public IReadOnlyDictionary<DutyRule, IReadOnlyList<DutyCase>> DutyCases { get; }
+
+    /// <summary>The cases of each rule that answers.</summary>
     public IReadOnlyDictionary<IComplianceRule, IReadOnlyList<RuleCase>> Cases { get; }
 
     /// <summary>Every limit.</summary>
@@ -75,8 +87,20 @@ public sealed class RuleCatalogue
     {
         Id = Header.Id,
         Version = Header.Version,
-        LawHash = LawText.HashOf(Header, Rules.Select(rule => rule.Info), Limits, References),
-        CodeHash = CodeHash.Of(Rules, Model),
+        LawHash = LawText.HashOf(Law),
+        CodeHash = CodeHash.Of(All, Model),
+    };
+
+    /// <summary>All that it demands.</summary>
+    internal Law Law => new()
+    {
+        Header = Header,
+        Rules = [.. All.Select(rule => rule.Info)],
+        Calling = [.. DutyRules.OfType<DutyCallRule>()],
+        Limits = Limits,
+        References = References,
+        Duties = DutyKinds,
+        Reasons = Reasons,
     };
 
     /// <summary>Reads the catalogue of an assembly.</summary>

@@ -63,12 +63,14 @@ internal sealed class RuleSession
 {
     private readonly ISession _session;
     private readonly Dictionary<IRuleDefinition, Rule> _rules;
+    private readonly IReadOnlyList<IComplianceRule> _asked;
     private readonly bool _infers;
     private readonly Dictionary<IComplianceRule, Exception> _failures = [];
 
     public RuleSession(ISession session, Dictionary<IRuleDefinition, Rule> rules, IReadOnlyList<object> standingFacts, bool infers)
     {
         (_session, _rules, _infers) = (session, rules, infers);
+        _asked = [.. rules.Values.Concat(standingFacts).OfType<IComplianceRule>()];
         session.InsertAll(standingFacts);
 
         // Unhandled, one throwing condition would end the insert and every other rule with it. Handled, the rule would look like one
@@ -97,10 +99,11 @@ internal sealed class RuleSession
         return _failures;
     }
 
-    /// <summary>Of the inference it is a rule of the engine that failed, else a fact.</summary>
+    /// <summary>Of the inference it is a rule of the engine that failed, else a fact. Where neither is known it may be any, and so it is every one.</summary>
     private void Remember(IEnumerable<IRuleDefinition> definitions, IEnumerable<IFact> facts, Exception? exception)
     {
-        foreach (var rule in definitions.Select(definition => _rules[definition]).Concat(facts.Select(fact => fact.Value)).OfType<IComplianceRule>())
+        List<IComplianceRule> failed = [.. definitions.Select(definition => _rules[definition]).Concat(facts.Select(fact => fact.Value)).OfType<IComplianceRule>()];
+        foreach (var rule in failed.Count > 0 ? failed : _asked)
             _failures[rule] = Cause(exception);
     }
 

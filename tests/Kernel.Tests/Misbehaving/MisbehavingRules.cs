@@ -75,7 +75,7 @@ public sealed class ThrowsWhenAskedAgainRule : VisitRule
     protected override Verdict Assess(Visit visit, Look look) => _asked++ == 0 ? look.Advisory($"made to say so") : throw new InvalidOperationException("made to throw");
 }
 
-[Id("throws-while-called"), Topic(Topics.Paperwork), Why("made up"), Title("throws while the visit is asked whether it calls"), CommonPractice]
+[Id("throws-while-called"), Topic(Topics.Paperwork), Why("made up"), Title("throws while the visit is asked whether it calls"), CommonPractice, Coverage(Coverage.Full, "made up")]
 public sealed class ThrowsWhileCalledRule() : VisitCallRule<Visit>("/jobType")
 {
     public override IReadOnlyList<Call> Calls => [];
@@ -83,7 +83,7 @@ public sealed class ThrowsWhileCalledRule() : VisitCallRule<Visit>("/jobType")
     protected override bool IsCalledBy(Visit visit) => throw new InvalidOperationException("made to throw");
 }
 
-[Id("throws-while-calling"), Topic(Topics.Paperwork), Why("made up"), Title("throws while it calls for something"), CommonPractice]
+[Id("throws-while-calling"), Topic(Topics.Paperwork), Why("made up"), Title("throws while it calls for something"), CommonPractice, Coverage(Coverage.Full, "made up")]
 public sealed class ThrowsWhileCallingRule() : VisitCallRule<Visit>("/jobType")
 {
     public override IReadOnlyList<Call> Calls { get; } = [new Call<Visit>(Weight.Must, [Part.Parts]).Only("it throws", _ => throw new InvalidOperationException("made to throw"))];
@@ -91,16 +91,28 @@ public sealed class ThrowsWhileCallingRule() : VisitCallRule<Visit>("/jobType")
     protected override bool IsCalledBy(Visit visit) => true;
 }
 
-[Id("throws-while-inferring"), Topic(Topics.Paperwork), Why("made up"), Title("throws while it infers"), CommonPractice]
+[Id("throws-while-inferring"), Topic(Topics.Paperwork), Why("made up"), Title("throws while it infers"), CommonPractice, Coverage(Coverage.Full, "made up")]
 public sealed class ThrowsWhileInferringRule : DutyFactRule<Visit, TouchedPart>
 {
     protected override IEnumerable<(TouchedPart Fact, string Pointer, string Words)> FactsOf(Visit visit) => throw new InvalidOperationException("made to throw");
 }
 
-[Id("throws-while-chaining"), Topic(Topics.Paperwork), Why("made up"), Title("throws while a fact is asked whether it calls"), CommonPractice]
+[Id("throws-while-chaining"), Topic(Topics.Paperwork), Why("made up"), Title("throws while a fact is asked whether it calls"), CommonPractice, Coverage(Coverage.Full, "made up")]
 public sealed class ThrowsWhileChainingRule : FactCallRule<TouchedPart>
 {
     public override IReadOnlyList<Call> Calls => [];
 
     protected override bool IsCalledBy(TouchedPart what) => throw new InvalidOperationException("made to throw");
 }
+
+[Id("calls-for-what-nobody-named"), Topic(Topics.Paperwork), Why("made up"), Title("calls for a part of which no kind is named"), CommonPractice, Coverage(Coverage.Full, "made up")]
+public sealed class CallsForWhatNobodyNamedRule() : VisitCallRule<Visit>("/jobType")
+{
+    public override IReadOnlyList<Call> Calls { get; } = [new Call<Visit>(Weight.Must, ["nowhere/part"])];
+
+    protected override bool IsCalledBy(Visit visit) => true;
+}
+
+/// <summary>Neither infers nor calls.</summary>
+[Id("of-no-kind"), Topic(Topics.Paperwork), Why("made up"), Title("is of no kind that the engine asks"), CommonPractice, Coverage(Coverage.Full, "made up")]
+public sealed class OfNoKindRule : DutyRule;

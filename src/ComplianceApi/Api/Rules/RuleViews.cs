@@ -10,11 +10,14 @@ public sealed record RuleView
     /// <summary>Speaking id, never reused.</summary>
     public required string Id { get; init; }
 
-    /// <summary>What the rule demands, in words.</summary>
+    /// <summary>The set in which it stands: one of the duties says what a visit owes, a demand what the record must show, one of the situation what follows from all that was found.</summary>
+    public required SetOfRules Set { get; init; }
+
+    /// <summary>What the rule demands, in words; of a rule of the duties that calls, what makes it call.</summary>
     public required string Title { get; init; }
 
-    /// <summary>Why it is asked, in two sentences.</summary>
-    public required string Why { get; init; }
+    /// <summary>Why it is asked, in two sentences. Absent where a rule asks for nothing itself.</summary>
+    public string? Why { get; init; }
 
     /// <summary>Its subject area.</summary>
     public required string Topic { get; init; }
@@ -46,11 +49,65 @@ public sealed record RuleView
     /// <summary>Ids of the limits that it reads, as in the limits of the service; a maker's own is none of them.</summary>
     public required IReadOnlyList<string> Uses { get; init; }
 
+    /// <summary>The parts of duties that its demand serves: what silence weighs of what it asks for hangs on what the visit owes of them. None: what it asks for is asked of every visit.</summary>
+    public required IReadOnlyList<ServedPart> Serves { get; init; }
+
+    /// <summary>Further places at which the danger that it finds may be recorded as a defect.</summary>
+    public required IReadOnlyList<string> AlsoRecordedAt { get; init; }
+
+    /// <summary>Pointer of what of the record makes a rule of the duties call; absent: no one member does, or what was worked on.</summary>
+    public string? CalledBy { get; init; }
+
+    /// <summary>What a rule of the duties calls for. Absent in the other rules.</summary>
+    public IReadOnlyList<CalledFor>? Calls { get; init; }
+
     /// <summary>Every line of those limits, shipped or of the deployer. Absent in lists.</summary>
     public IReadOnlyList<LimitDefinition>? Limits { get; init; }
 
     /// <summary>Its cases: a clean record, changed, and what the rule must then say. The tests run them. Absent in lists.</summary>
     public IReadOnlyList<RuleCase>? Cases { get; init; }
+
+    /// <summary>The same of a rule of the duties: what it must then call for, or infer. Absent in lists.</summary>
+    public IReadOnlyList<DutyCase>? DutyCases { get; init; }
+}
+
+/// <summary>A part of a duty that a demand serves.</summary>
+public sealed class ServedPart
+{
+    /// <summary>The part; what stands before the slash is the kind of duty.</summary>
+    public required string Part { get; init; }
+
+    /// <summary>The most that silence of this demand weighs, however grave the duty.</summary>
+    public required Weight AtMost { get; init; }
+
+    /// <summary>The member of which alone this is said, an asterisk for any element; absent: of all that no other serving names.</summary>
+    public string? Of { get; init; }
+}
+
+/// <summary>What a rule of the duties calls for, of one weight.</summary>
+public sealed class CalledFor
+{
+    /// <summary>What silence about it weighs; absent: it is put off until the boiler is used again.</summary>
+    public Weight? Weight { get; init; }
+
+    /// <summary>The parts of duties; what stands before the slash is the kind.</summary>
+    public required IReadOnlyList<string> Parts { get; init; }
+
+    /// <summary>Pointer of what of the record calls for this; absent: what makes the rule call.</summary>
+    public string? Pointer { get; init; }
+
+    /// <summary>Of which visits only, as the end of a sentence that begins "where"; absent: of all that make the rule call.</summary>
+    public string? Where { get; init; }
+}
+
+/// <summary>How many rules stand in a set.</summary>
+public sealed class SetCount
+{
+    /// <summary>The set.</summary>
+    public required SetOfRules Set { get; init; }
+
+    /// <summary>How many rules.</summary>
+    public required int Rules { get; init; }
 }
 
 /// <summary>A set of rules.</summary>
@@ -65,7 +122,7 @@ public sealed class RuleSetSummary
     /// <summary>The first day on which this version counts in place of the one before.</summary>
     public required DateOnly CountsFrom { get; init; }
 
-    /// <summary>SHA-256 over what the rules demand in words and numbers: rules, limits, overrides, references, version and days, lower-case hex. The same in every build.</summary>
+    /// <summary>SHA-256 over what the rules demand in words and numbers: the rules of every set, limits, overrides, references, duties, reasons, version and days, lower-case hex. The same in every build.</summary>
     public required string LawHash { get; init; }
 
     /// <summary>SHA-256 over the compiled program that judges, lower-case hex. Another build, by another compiler, may have another.</summary>
@@ -77,8 +134,11 @@ public sealed class RuleSetSummary
     /// <summary>The day on which rules, limits and references were last held against the law and the standards; by the law of a day more than twelve months later an answer has a caution.</summary>
     public required DateOnly ReviewedOn { get; init; }
 
-    /// <summary>How many rules it has.</summary>
+    /// <summary>How many rules it has, in all its sets.</summary>
     public required int Rules { get; init; }
+
+    /// <summary>The sets, in the order in which they are asked.</summary>
+    public required IReadOnlyList<SetCount> Sets { get; init; }
 
     /// <summary>How many limits.</summary>
     public required int Limits { get; init; }
