@@ -28,15 +28,16 @@ public sealed class LintTests(NodeTools tools) : IClassFixture<NodeTools>
 
     /// <summary>
     /// A client that was generated from the released document reads no value that it does not know, but for what a record may newly say: that is
-    /// read back as it was posted, and the comparison of documents cannot tell it from an answer of our own. Hence this in place of its rule.
+    /// read back as it was posted, and the comparison of documents cannot tell it from an answer of our own. Hence this in place of its rule. One
+    /// value of an answer is new, and a client that refuses it has to be generated anew: what is due before a boiler is used again.
     /// </summary>
     [Fact]
-    public void Only_enumerations_of_the_record_have_gained_values()
+    public void Only_these_enumerations_have_gained_values()
     {
         var (released, today) = (Enumerations("released/v1.json"), Enumerations("v1.json"));
         Assert.NotEmpty(released);
         Assert.Equal(
-            ["JointPlace: meterUnion, isolationValve, pipework, testNipple"],
+            ["DueKind: beforeUse", "JointPlace: meterUnion, isolationValve, pipework, testNipple"],
             released.Where(one => today.ContainsKey(one.Key)).Select(one => (one.Key, Gained: today[one.Key].Except(one.Value).ToList()))
                 .Where(one => one.Gained.Count > 0).Select(one => $"{one.Key}: {string.Join(", ", one.Gained)}"));
     }
