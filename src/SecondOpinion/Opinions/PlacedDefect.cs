@@ -129,7 +129,11 @@ internal sealed class PlacedDefect(Case c, int place, Defect defect)
     /// <summary>About this place or what holds it; without a subject about the topic.</summary>
     public bool IsAbout(string at, string topic) => Subject is { } about ? Pages.IsWithin(at, about) : IsOfThisBoiler && defect.Topic == topic;
 
-    private bool IsOf(string topic, string section) => defect.Topic == topic || IsAt(section);
+    /// <summary>The same, whatever it concerns.</summary>
+    public bool IsAtOrOf(string at, string topic) => Subject is { } about ? Pages.IsWithin(at, about) : defect.Topic == topic;
+
+    /// <summary>The place tells before the topic does.</summary>
+    private bool IsOf(string topic, string section) => Subject is null ? defect.Topic == topic : IsAt(section);
 
     private bool IsShutUpstream => defect.IsolatedAt is IsolationPoint.PipeSection or IsolationPoint.EmergencyControl or IsolationPoint.Meter;
 
@@ -187,7 +191,7 @@ internal sealed class PlacedDefect(Case c, int place, Defect defect)
     /// <summary>Nobody got to the boiler and nobody says how it was left: what was cut off from outside is off.</summary>
     private bool IsCutOffFromOutside => IsNothingReached && c.Record.Appliance.StateOnLeaving is null;
 
-    private bool IsNothingReached => c.SaysNothingReached() && !WorkOpinions.HasTraces(c);
+    private bool IsNothingReached => WorkOpinions.IsNothingReached(c);
 
     public bool IsTakenOutOfUse => IsLeftOff && IsCutOff;
 
