@@ -113,7 +113,7 @@ internal static class JointsOpinions
             {
                 (true, true) => Pass(at),
                 // Stated as not checked, it is a leak until the gas is shown to be off: disconnected alone does not show it.
-                (false, _) when joint.LeakChecked == false && IsUnion(joint) && IsGasShutOff(one) => Advisory(at),
+                (false, _) when joint is { LeakChecked: false, Place: not (null or JointPlace.Other) } && IsGasShutOff(one) && Tightness.IsProvedTight(one) == true => Advisory(at),
                 // Whatever the gauge said: no test sees this joint.
                 (false, _) when joint.LeakChecked == false || Tightness.IsProvedTight(one) == false => AtRisk(at),
                 // Nobody can light it, and no gas comes to the joint until somebody may.

@@ -29,7 +29,7 @@ internal static class PlausibilityOpinions
     // Duties 9: with a place of this record it is of this boiler; a supply has gas and pipes only; and a boiler left off, or a job stopped, for a danger had one of its own.
     private static bool IsConcernDenied(Case c, Defect defect) =>
         !string.IsNullOrEmpty(defect.Subject)
-        || (defect.Concerns == DefectConcern.Supply && defect.Topic is not (null or Topics.Tightness or Topics.Joints or Topics.GasPressure or Topics.UnsafeSituation))
+        || (defect.Concerns == DefectConcern.Supply && defect.Topic is not (null or Topics.Tightness or Topics.Joints or Topics.GasPressure or Topics.Electrical or Topics.UnsafeSituation))
         || (defect.Concerns == DefectConcern.OtherAppliance && (c.Record.Appliance.LeftOffBecause == LeftOffReason.Danger || c.Record.Work?.Result == WorkResult.StoppedForDanger)
             && !PlacedDefect.Of(c).Any(own => own is { IsDangerous: true, IsOfThisBoiler: true }));
 
