@@ -94,7 +94,7 @@ internal sealed class PlacedDefect(Case c, int place, Defect defect)
         && (defect.Topic is Topics.Tightness or Topics.Joints || IsAt("/escape", "/tightnessTests", "/disturbedJoints", "/pipework")
             || (Subject is null && defect.Mechanism == DefectMechanism.GasLeak));
 
-    private bool IsOfCombustionCircuit => Joint?.Place is JointPlace.TopPlate or JointPlace.BurnerDoor or JointPlace.Fan or JointPlace.Electrode or JointPlace.FlueCollector;
+    private bool IsOfCombustionCircuit => Joint?.CarriesGas != true && Joint?.Place is JointPlace.TopPlate or JointPlace.BurnerDoor or JointPlace.Fan or JointPlace.Electrode or JointPlace.FlueCollector;
 
     /// <summary>Gas or products that come out: what an escape is made of.</summary>
     public bool IsOfAnEscape => IsLeak || defect.Topic == Topics.AmbientAir
@@ -178,7 +178,7 @@ internal sealed class PlacedDefect(Case c, int place, Defect defect)
     /// nothing of another one.
     /// </summary>
     public bool IsLeftOff => IsOff && (c.IsLeftOff() || !IsOfThisBoiler || IsCutOffFromOutside)
-        && (defect.Class == DefectClass.AtRisk || (IsLeak && IsShutUpstream)
+        && (defect.Class == DefectClass.AtRisk || (IsLeak && IsShutUpstream && defect.Action == DefectAction.TurnedOff)
             || (defect.Action == DefectAction.Disconnected && (!IsOfThisBoiler || c.Record.Appliance.StateOnLeaving is null or StateOnLeaving.Disconnected)));
 
     /// <summary>Nobody got to the boiler and nobody says how it was left: what was cut off from outside is off.</summary>
