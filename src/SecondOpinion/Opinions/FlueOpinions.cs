@@ -152,7 +152,7 @@ internal static class FlueOpinions
         && one.Record.Commissioning?.NewBoiler != true
         && !IsFlueWorkedOn(one)
         && clearance is { To: not ClearanceTo.CarportOpening } && clearance.To is { } to && Needed(one, to) is { } needed && clearance.DistanceMm >= 0.75m * needed
-        && !(one.Record.AmbientCo is { RoomBehindOpeningPpm: { } behind } air && behind - (air.BeforePpm ?? 0) > 3);
+        && !(one.Record.AmbientCo is { RoomBehindOpeningPpm: { } behind } air && (behind >= 10 || behind - (air.BeforePpm ?? 0) > 3));
 
     private static bool IsFlueWorkedOn(Case one) => one.Record.Work?.Kind == WorkKind.FlueRelocation || one.Record.Work?.Touched?.Contains(TouchedPart.Flue) == true
         || one.IsFitted(PartKind.FlueComponent);
