@@ -87,8 +87,8 @@ internal static class ShownDangers
         yield return new Shown("/premises/room", said.Class ?? ExpectedClass.AtRisk);
     }
 
-    private static IEnumerable<Shown> Terminals(Visit visit) => OpinionTable.All["terminal-clearance"](visit.One)
-        .Where(opinion => opinion.Outcome == Outcome.Unsafe && !Terminal.IsJudgedByEffect(visit, opinion.Subject))
+    private static IEnumerable<Shown> Terminals(Visit visit) => Terminal.ShortByTable(visit)
+        .Where(opinion => !Terminal.IsJudgedByEffect(visit, opinion.Subject))
         .Select(opinion => new Shown(opinion.Subject, opinion.Class ?? ExpectedClass.AtRisk));
 
     private static IEnumerable<Shown> Leaks(Visit visit) => (visit.Record.TightnessTests ?? []).Index()

@@ -28,8 +28,12 @@ internal static class Terminal
     }
 
     /// <summary>Clearances that are short and judged by effect: never better than advisory.</summary>
-    public static IEnumerable<string> JudgedByEffect(Visit visit) => OpinionTable.All["terminal-clearance"](visit.One)
-        .Where(opinion => opinion.Outcome == Outcome.Unsafe && IsJudgedByEffect(visit, opinion.Subject)).Select(opinion => opinion.Subject);
+    public static IEnumerable<string> JudgedByEffect(Visit visit) => ShortByTable(visit)
+        .Where(opinion => IsJudgedByEffect(visit, opinion.Subject)).Select(opinion => opinion.Subject);
+
+    /// <summary>Too near to an opening by the table of clearances.</summary>
+    public static IEnumerable<Opinion> ShortByTable(Visit visit) => visit.One.IsOpenFlued() != false ? [] : (visit.Record.Flue?.TerminalClearances ?? []).Index()
+        .Select(one => FlueOpinions.ByTable(visit.One, one.Item, $"/flue/terminalClearances/{one.Index}")).Where(opinion => opinion.Outcome == Outcome.Unsafe);
 
     private static bool HasRise(Visit visit) => visit.Record.AmbientCo is { RoomBehindOpeningPpm: { } behind } air && behind - (RoomSweep.Before(air) ?? 0) > RoomSweep.Scatter;
 

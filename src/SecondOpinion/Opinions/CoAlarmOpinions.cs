@@ -14,7 +14,7 @@ internal static class CoAlarmOpinions
         ("co-alarm-england-rented", Since(2022, 10, 1, c => Needed(c, And(c.IsIn(Nations.England), And(c.IsLet(), c.Record.Premises?.RoomIsLivingSpace))))),
         ("co-alarm-place", c => If(c.Record.CoAlarm?.Present, Alarm, () => Within(c.Limit("co-alarm-distance"), c.Record.CoAlarm!.DistanceMm))),
         ("co-alarm-scotland", Since(2022, 2, 1, c => Needed(c, And(c.IsIn(Nations.Scotland), !c.IsWorkplace())))),
-        ("co-alarm-sounded", c => If(c.Record.CoAlarm is { ActivatedSinceLastVisit: true } ? true : c.Record.CoAlarm?.Present, Alarm, () => Sounded(c.Record.CoAlarm!))),
+        ("co-alarm-sounded", c => Immediately(If(c.Record.CoAlarm is { ActivatedSinceLastVisit: true } ? true : c.Record.CoAlarm?.Present, Alarm, () => Sounded(c, c.Record.CoAlarm!)))),
         ("co-alarm-wales-rented", Since(2022, 12, 1, c => Needed(c, And(c.IsIn(Nations.Wales), c.IsLet())))),
         ("co-alarm-works", c => On(Alarm, Works(c))),
     ];
@@ -26,11 +26,12 @@ internal static class CoAlarmOpinions
         var alarm => Yes(alarm?.Present),
     });
 
-    private static Outcome Sounded(CoAlarm alarm) => alarm.ActivatedSinceLastVisit switch
+    // Behind a shut door nobody can look for what set it off: carbon monoxide counts as an escape.
+    private static Outcome Sounded(Case c, CoAlarm alarm) => alarm.ActivatedSinceLastVisit switch
     {
         null => Outcome.Missing,
         false => Outcome.Pass,
-        true => Given(alarm.EmergencyReference) ? Outcome.Advisory : Outcome.Missing,
+        true => Given(alarm.EmergencyReference) ? Outcome.Advisory : WorkOpinions.IsNothingReached(c) ? Outcome.Unsafe : Outcome.Missing,
     };
 
     private static Outcome Works(Case c) => c.Record.CoAlarm switch

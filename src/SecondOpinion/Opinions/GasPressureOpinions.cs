@@ -125,7 +125,10 @@ internal static class GasPressureOpinions
     private static Opinion RegulatorSeal(Case one)
     {
         const string At = "/gasSupply/regulatorSealIntact";
-        return Yes(one.Record.GasSupply?.RegulatorSealIntact, AtRisk(At));
+        // It is the conveyor's or supplier's to seal again (14(5)-(7)): told of it, somebody sees to it.
+        var isMadeKnown = PlacedDefect.Of(one).Any(defect => defect is { Is.Concerns: DefectConcern.Supply, IsOfThisBoiler: false, IsMadeKnownElsewhere: true }
+            && defect.IsAtOrOf(At, Findings.Topics.GasPressure));
+        return Yes(one.Record.GasSupply?.RegulatorSealIntact, isMadeKnown ? Advisory(At) : AtRisk(At));
     }
 
     private static Opinion TestPoints(Case one)

@@ -14,6 +14,7 @@ internal static class HistoryOpinions
     [
         ("co2-drift", c => Drift(c, "/combustion", "co2Percent", OfCleanAir(c, Co2(c, Last(c.Record.Combustion?.Readings))), up: null)),
         ("flue-above-return-drift", c => Drift(c, "/water/returnTemperatureC", "flueAboveReturnK", OfCleanAir(c, AboveReturn(c)), up: true)),
+        ("danger-left-before", DangersLeftBefore),
         ("precharge-drift", c => Drift(c, "/water/vesselPrechargeBar", "vesselPrechargeBar",
             By(c, "vesselPrechargeBar", c.Record.Water?.VesselPrechargeBar, InstrumentKind.PressureGauge), up: false)),
         ("flame-current-drift", c => Drift(c, "/burner/flameCurrentMicroamps", "flameCurrentMicroamps",
@@ -25,6 +26,25 @@ internal static class HistoryOpinions
     public static IReadOnlyList<PastVisit> Past(this Case c) => c.Record.PreviousVisit is null
         ? [.. c.History.Where(visit => Like(visit.Maker, c.Record.Appliance.Maker)).OrderByDescending(visit => visit.FinishedAt)]
         : [];
+
+    // Whatever the record itself states as its previous visit: a danger that was left waits until somebody speaks of it.
+    private static IEnumerable<Opinion> DangersLeftBefore(Case c)
+    {
+        const string Defects = "/defects";
+        if (WorkOpinions.IsNothingReached(c))
+            return On("", Outcome.NotApplicable);
+        var waiting = c.History.SelectMany(visit => (visit.Dangers ?? []).Where(danger => !c.History.Any(later => later.FinishedAt > visit.FinishedAt && Speaks(later, danger)))).ToList();
+        return waiting.Count == 0 ? On("", Outcome.NotApplicable)
+            : On(Defects, Agrees(waiting.TrueForAll(danger => c.Record.Defects?.Any(defect => Speaks(defect, danger)) == true)));
+    }
+
+    private static bool Speaks(PastVisit later, PastDanger danger) => later.Defects?.Any(defect => IsSame(defect.Topic, danger.Topic)) == true
+        || later.Dangers?.Any(own => IsSame(own.Topic, danger.Topic) || own.Subject == danger.Subject) == true;
+
+    private static bool Speaks(Defect defect, PastDanger danger) => IsSame(defect.Topic, danger.Topic)
+        || (Given(defect.Subject) && (Pages.IsWithin(danger.Subject, defect.Subject!) || Pages.IsWithin(defect.Subject!, danger.Subject)));
+
+    private static bool IsSame(string? topic, string? other) => topic is not null && topic == other;
 
     private static Point? OfCleanAir(Case c, Point? point) => CombustionOpinions.ProductsAtInlet(c) ? null : point;
 

@@ -53,6 +53,7 @@ internal static class InferenceOpinions
     }
 
     // What the record shows is as it was left: no word of a defect puts it right. Of a defect itself, put right and shown right is no danger.
+    // The engineer's own class is a floor.
     private static IEnumerable<Opinion> LeftInUse(Case c)
     {
         var defects = PlacedDefect.Of(c).ToList();
@@ -62,6 +63,7 @@ internal static class InferenceOpinions
             return On("", Outcome.Pass);
 
         var answer = On("/appliance/stateOnLeaving", c.Record.Appliance.StateOnLeaving is null ? Outcome.Missing : Outcome.Unsafe);
-        return open.Any(finding => finding.ExpectedClass == ExpectedClass.ImmediatelyDangerous) ? Immediately(answer) : answer;
+        return open.Any(finding => finding.ExpectedClass == ExpectedClass.ImmediatelyDangerous
+            || defects.Any(defect => defect.Is.Class == DefectClass.ImmediatelyDangerous && defect.Answers(finding))) ? Immediately(answer) : answer;
     }
 }

@@ -112,6 +112,8 @@ internal static class JointsOpinions
             return (isChecked, joint.BurnerAlight) switch
             {
                 (true, true) => Pass(at),
+                // Stated as not checked, it is a leak until the gas is shown to be off: disconnected alone does not show it.
+                (false, _) when joint is { LeakChecked: false, Place: not (null or JointPlace.Other) } && IsGasShutOff(one) && Tightness.IsProvedTight(one) == true => Advisory(at),
                 // Whatever the gauge said: no test sees this joint.
                 (false, _) when joint.LeakChecked == false || Tightness.IsProvedTight(one) == false => AtRisk(at),
                 // Nobody can light it, and no gas comes to the joint until somebody may.
@@ -129,10 +131,11 @@ internal static class JointsOpinions
         };
     }
 
-    /// <summary>Disconnected, or left off with its outlets sealed or the gas isolated at its valve or before it.</summary>
-    private static bool IsShutOff(Case one) => one.Record.Appliance.StateOnLeaving == StateOnLeaving.Disconnected
-        || (one.IsLeftOff() && (one.Record.Work?.GaswaysSealed == true || one.Record.Escape?.GasIsolated == true || ShutsGas(one.Record.Escape?.IsolatedAt)
-            || one.Record.Defects?.Any(defect => ShutsGas(defect.IsolatedAt)) == true));
+    private static bool IsShutOff(Case one) => one.Record.Appliance.StateOnLeaving == StateOnLeaving.Disconnected || IsGasShutOff(one);
+
+    /// <summary>Left off with its outlets sealed, or the gas isolated at its valve or before it.</summary>
+    private static bool IsGasShutOff(Case one) => one.IsLeftOff() && (one.Record.Work?.GaswaysSealed == true || one.Record.Escape?.GasIsolated == true
+        || ShutsGas(one.Record.Escape?.IsolatedAt) || one.Record.Defects?.Any(defect => ShutsGas(defect.IsolatedAt)) == true);
 
     private static bool ShutsGas(IsolationPoint? point) =>
         point is IsolationPoint.ApplianceValve or IsolationPoint.PipeSection or IsolationPoint.EmergencyControl or IsolationPoint.Meter;

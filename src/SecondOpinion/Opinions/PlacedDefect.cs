@@ -11,8 +11,6 @@ namespace SecondOpinion.Opinions;
 /// </summary>
 internal sealed class PlacedDefect(Case c, int place, Defect defect)
 {
-    private static readonly string[] OfSupply = ["/gasSupply", "/tightnessTests", "/pipework", "/escape"];
-
     /// <summary>Where a danger may be recorded besides: at what lets the products out that a sweep or a test shows.</summary>
     private static readonly Dictionary<string, string[]> AlsoRecordedAt = new(StringComparer.Ordinal)
     {
@@ -40,18 +38,13 @@ internal sealed class PlacedDefect(Case c, int place, Defect defect)
 
     public bool IsOff => defect.Action is DefectAction.TurnedOff or DefectAction.Disconnected;
 
-    /// <summary>Said so, not said otherwise, or about something of this boiler; meter, regulator and pipes are the supply's own.</summary>
-    public bool IsOfThisBoiler => defect.Concerns switch
-    {
-        DefectConcern.OtherAppliance => Subject is not null,
-        DefectConcern.Supply => Subject is { } at && !OfSupply.Any(section => Pages.IsWithin(at, section)),
-        _ => true,
-    };
+    /// <summary>Said so, not said otherwise, or with a place of this record: duties 9.</summary>
+    public bool IsOfThisBoiler => defect.Concerns is not (DefectConcern.OtherAppliance or DefectConcern.Supply) || Subject is not null;
 
     /// <summary>Of another appliance: labelled, and its user told; of the supply: whoever it belongs to told. Duties 3, danger elsewhere; 34(3).</summary>
     public bool IsMadeKnownElsewhere => defect.Concerns == DefectConcern.Supply
         ? defect.Told?.Any(told => told is ToldParty.Supplier or ToldParty.Transporter or ToldParty.EmergencyService) == true
-        : defect is { Labelled: true, Told.Count: > 0 };
+        : defect is { Labelled: true, UserToldNotToUse: true, Told.Count: > 0 };
 
     /// <summary>By what it names, or by what the finding read, or by where the same danger may be recorded; without a subject by its topic.</summary>
     public bool Answers(Finding finding)
@@ -83,8 +76,8 @@ internal sealed class PlacedDefect(Case c, int place, Defect defect)
     /// <summary>Put right, and a later look or measurement shows it.</summary>
     public bool IsPutRight => defect.Action == DefectAction.Rectified && IsShownRight;
 
-    // Of what is not of this boiler no test is asked: duties 3, danger elsewhere.
-    private bool IsShownRight => IsLeak && (IsOfThisBoiler || c.Record.TightnessTests is { Count: > 0 }) ? IsShownTight : IsLookedAtAgain || IsMeasuredAgain;
+    // No eye sees that a pipe is tight.
+    private bool IsShownRight => IsLeak ? IsShownTight : IsLookedAtAgain || IsMeasuredAgain;
 
     // No tightness test sees a joint beyond the gas valve: it is checked with the burner alight.
     private bool IsShownTight => !Tightness.IsLeftLeaking(c) && (Joint?.Place == JointPlace.GasValveOutlet
@@ -101,7 +94,7 @@ internal sealed class PlacedDefect(Case c, int place, Defect defect)
         && (defect.Topic is Topics.Tightness or Topics.Joints || IsAt("/escape", "/tightnessTests", "/disturbedJoints", "/pipework")
             || (Subject is null && defect.Mechanism == DefectMechanism.GasLeak));
 
-    private bool IsOfCombustionCircuit => Joint?.Place is JointPlace.TopPlate or JointPlace.BurnerDoor or JointPlace.Fan or JointPlace.Electrode or JointPlace.FlueCollector;
+    private bool IsOfCombustionCircuit => Joint?.CarriesGas != true && Joint?.Place is JointPlace.TopPlate or JointPlace.BurnerDoor or JointPlace.Fan or JointPlace.Electrode or JointPlace.FlueCollector;
 
     /// <summary>Gas or products that come out: what an escape is made of.</summary>
     public bool IsOfAnEscape => IsLeak || defect.Topic == Topics.AmbientAir
@@ -129,7 +122,11 @@ internal sealed class PlacedDefect(Case c, int place, Defect defect)
     /// <summary>About this place or what holds it; without a subject about the topic.</summary>
     public bool IsAbout(string at, string topic) => Subject is { } about ? Pages.IsWithin(at, about) : IsOfThisBoiler && defect.Topic == topic;
 
-    private bool IsOf(string topic, string section) => defect.Topic == topic || IsAt(section);
+    /// <summary>The same, whatever it concerns.</summary>
+    public bool IsAtOrOf(string at, string topic) => Subject is { } about ? Pages.IsWithin(at, about) : defect.Topic == topic;
+
+    /// <summary>The place tells before the topic does.</summary>
+    private bool IsOf(string topic, string section) => Subject is null ? defect.Topic == topic : IsAt(section);
 
     private bool IsShutUpstream => defect.IsolatedAt is IsolationPoint.PipeSection or IsolationPoint.EmergencyControl or IsolationPoint.Meter;
 
@@ -181,13 +178,13 @@ internal sealed class PlacedDefect(Case c, int place, Defect defect)
     /// nothing of another one.
     /// </summary>
     public bool IsLeftOff => IsOff && (c.IsLeftOff() || !IsOfThisBoiler || IsCutOffFromOutside)
-        && (defect.Class == DefectClass.AtRisk || (IsLeak && IsShutUpstream)
+        && (defect.Class == DefectClass.AtRisk || (IsLeak && IsShutUpstream && defect.Action == DefectAction.TurnedOff)
             || (defect.Action == DefectAction.Disconnected && (!IsOfThisBoiler || c.Record.Appliance.StateOnLeaving is null or StateOnLeaving.Disconnected)));
 
     /// <summary>Nobody got to the boiler and nobody says how it was left: what was cut off from outside is off.</summary>
     private bool IsCutOffFromOutside => IsNothingReached && c.Record.Appliance.StateOnLeaving is null;
 
-    private bool IsNothingReached => c.SaysNothingReached() && !WorkOpinions.HasTraces(c);
+    private bool IsNothingReached => WorkOpinions.IsNothingReached(c);
 
     public bool IsTakenOutOfUse => IsLeftOff && IsCutOff;
 

@@ -26,11 +26,12 @@ internal static class PlausibilityOpinions
         ("visit-long-enough", c => If(c.Record.JobType == JobType.AnnualService, "", () => LongEnough(c))),
     ];
 
-    // Duties 9: with a place of this record it is of this boiler; a supply has gas and pipes only; and a boiler left off for a danger had one of its own.
+    // Duties 9: with a place of this record it is of this boiler; a supply has gas and pipes only; and a boiler left off, or a job stopped, for a danger had one of its own.
     private static bool IsConcernDenied(Case c, Defect defect) =>
         !string.IsNullOrEmpty(defect.Subject)
-        || (defect.Concerns == DefectConcern.Supply && defect.Topic is not (null or Topics.Tightness or Topics.Joints or Topics.GasPressure or Topics.UnsafeSituation))
-        || (c.Record.Appliance.LeftOffBecause == LeftOffReason.Danger && c.Record.Defects!.All(other => other.Concerns is DefectConcern.OtherAppliance or DefectConcern.Supply));
+        || (defect.Concerns == DefectConcern.Supply && defect.Topic is not (null or Topics.Tightness or Topics.Joints or Topics.GasPressure or Topics.Electrical or Topics.UnsafeSituation))
+        || (defect.Concerns == DefectConcern.OtherAppliance && (c.Record.Appliance.LeftOffBecause == LeftOffReason.Danger || c.Record.Work?.Result == WorkResult.StoppedForDanger)
+            && !PlacedDefect.Of(c).Any(own => own is { IsDangerous: true, IsOfThisBoiler: true }));
 
     private static Outcome Modified(Case c) => c.Record.Appliance.Modified switch
     {

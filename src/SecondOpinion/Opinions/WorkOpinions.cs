@@ -28,7 +28,7 @@ internal static class WorkOpinions
         ("result-agrees-with-state", c => At("/appliance/stateOnLeaving", IsBrokenOff(c), () =>
             Agrees(c.IsLeftOff() || c.Record.Defects?.Any(IsRefusalDealtWith) == true))),
         ("stop-named", c => If(c.Record.Work?.Result == WorkResult.StoppedForDanger, "/defects", () => Agrees(c.Record.Defects?.Count > 0))),
-        ("touched-stated", c => If(c.Record.JobType is JobType.AnnualService or JobType.Repair && !(c.SaysNothingReached() && !HasTraces(c)), "/work/touched", () =>
+        ("touched-stated", c => If(c.Record.JobType is JobType.AnnualService or JobType.Repair && !IsNothingReached(c), "/work/touched", () =>
             Agrees(c.IsAnnualService() ? c.Record.Work is not { Result: null or WorkResult.CarriedOut, Touched: [] } : c.Record.Work?.Touched is not null))),
     ];
 
@@ -56,7 +56,10 @@ internal static class WorkOpinions
     private static bool IsResultDenied(Case c) =>
         c.SaysNothingReached() ? HasTraces(c) : c.Record.Combustion?.Readings?.Any(reading => reading.Stage != WorkStage.BeforeWork) == true;
 
-    public static bool HasTraces(Case c) => c.Record is { Combustion.Readings.Count: > 0 } or { PartsFitted.Count: > 0 } or { DisturbedJoints.Count: > 0 } or { TightnessTests.Count: > 0 }
+    /// <summary>Nobody got to the boiler, and nothing on record is of somebody who did.</summary>
+    public static bool IsNothingReached(Case c) => c.SaysNothingReached() && !HasTraces(c);
+
+    private static bool HasTraces(Case c) => c.Record is { Combustion.Readings.Count: > 0 } or { PartsFitted.Count: > 0 } or { DisturbedJoints.Count: > 0 } or { TightnessTests.Count: > 0 }
         || c.Record.GasSupply is { ApplianceInletMbar: not null } or { BurnerMbar: not null } or { Rate: not null };
 
     private static bool IsBrokenOff(Case c) =>
