@@ -39,9 +39,9 @@ public sealed class OpenFlueRoomRule : VisitRule
         return verdict.Outcome == Outcome.Unsafe && IsExcepted(visit, look) ? Excepted(visit, look) : verdict;
     }
 
-    // Regulation 36(12) lifts 36(11) alone, which is the landlord's; what is put in today is under regulation 30.
+    // Regulation 36(12) lifts 36(11) alone, which is the landlord's; what is put in today is under regulation 30, and no danger is excepted.
     private static bool IsExcepted(Visit visit, Look look) =>
-        visit.Record.JobType != JobType.Commissioning && visit.IsLet != false && look.Note(visit.Record.Premises?.SleptInSinceBeforeRegulations) == true;
+        visit.Record.JobType != JobType.Commissioning && visit.IsLet != false && visit.CoIsRaised() != true && visit.Record.Flue?.SpillageTestPassed != false && look.Note(visit.Record.Premises?.SleptInSinceBeforeRegulations) == true;
 
     private static Verdict Excepted(Visit visit, Look look)
     {

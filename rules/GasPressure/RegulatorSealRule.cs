@@ -31,6 +31,6 @@ public sealed class RegulatorSealRule : VisitRule
 
     // The seal of the meter's regulator is for the gas transporter or the supplier to see to: an engineer's word on it is a defect of the supply.
     private static bool IsMadeKnown(Visit visit) => visit.RecordedDefects.Any(recorded =>
-        recorded.Defect is { Concerns: DefectConcern.Supply, Topic: Topics.GasPressure, Told: { } told }
+        !recorded.IsOfThisAppliance && recorded.Defect is { Concerns: DefectConcern.Supply, Topic: Topics.GasPressure, Told: { } told }
         && (told.Contains(ToldParty.Transporter) || told.Contains(ToldParty.Supplier) || told.Contains(ToldParty.EmergencyService)));
 }

@@ -28,6 +28,10 @@ internal static class Answering
         ? IsIn(subject, own)
         : recorded.Defect.Topic == topic && (recorded.IsOfThisAppliance || IsOfThePipework(topic));
 
+    /// <summary>Does it answer <paramref name="finding"/> at its place, and no other defect does? Of several each owes its own handling.</summary>
+    public static bool IsTheOnlyWordOn(this RecordedDefect recorded, Finding finding, Visit visit) =>
+        recorded.AnswersAtItsPlace(finding) && visit.RecordedDefects.All(other => other.Pointer == recorded.Pointer || !other.Answers(finding));
+
     /// <summary>Is what is found at <paramref name="subject"/> recorded as put right?</summary>
     public static bool IsPutRight(this Visit visit, string subject, string topic) =>
         visit.RecordedDefects.Any(recorded => recorded.Defect.Action == DefectAction.Rectified && recorded.IsRecordedAt(subject, topic));

@@ -29,7 +29,8 @@ internal static class Handling
     /// word on it? Whether that counts is asked of the danger.
     /// </summary>
     public static bool IsMadeADefect(this Visit visit, string subject, string topic) => visit.RecordedDefects.Any(recorded =>
-        recorded.IsDangerous && recorded.IsRecordedAt(subject, topic) && (IsLeftByRefusal(recorded, finding: null, visit) || (recorded.IsTakenOutOfUse && IsLeftOff(recorded, visit))));
+        recorded.IsDangerous && recorded.IsRecordedAt(subject, topic) && (IsLeftByRefusal(recorded, finding: null, visit)
+            || (recorded.IsTakenOutOfUse && IsLeftOff(recorded, visit) && (!IsImmediate(recorded, finding: null) || IsDisconnected(recorded, visit)))));
 
     /// <summary>
     /// Put right and shown right. What was measured or seen and still stands in the record was not put right, whatever the defect says.

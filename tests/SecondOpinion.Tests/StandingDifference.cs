@@ -18,17 +18,17 @@ internal sealed record StandingDifference(string Name, IReadOnlyList<string> Rul
             ["open-flue-room"],
             one => one.Record.Record.Premises?.SleptInSinceBeforeRegulations == true),
         new(
-            "duties 4: immediately dangerous and only turned off is not handled, so that the maker's decision is still asked at an installation",
-            ["flue-co", "combustion-ratio"],
-            one => one.Record.Record.JobType == JobType.Commissioning && DefectsOf(one).Any(defect => defect.Class == DefectClass.ImmediatelyDangerous)),
-        new(
             "duties 4: of a shared flue the others are told, whatever else the defect is",
             ["danger-isolated", "unsafe-left-in-use"],
             one => one.Record.Record.Appliance.SharedFlue == true),
         new(
-            "a defect of another place does not make a broken seal known",
-            ["regulator-seal"],
-            one => DefectsOf(one).Any(defect => defect.Concerns == DefectConcern.Supply && !string.IsNullOrEmpty(defect.Subject)))
+            "duties 4, 6.4: of several defects that speak of one danger each owes its own handling; the second opinion takes the one that is handled for all",
+            ["unsafe-left-in-use"],
+            one => DefectsOf(one).Count(defect => defect.Class is DefectClass.AtRisk or DefectClass.ImmediatelyDangerous) > 1),
+        new(
+            "not settled: of a danger of the supply alone the rule passes what is left in use, and the second opinion does not speak",
+            ["unsafe-left-in-use"],
+            one => DefectsOf(one).Any(defect => defect.Concerns is DefectConcern.Supply or DefectConcern.OtherAppliance))
         { IsSeldom = true },
         new(
             "a union said to carry no gas contradicts itself, also beside a test that proves nothing yet",

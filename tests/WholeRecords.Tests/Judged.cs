@@ -34,8 +34,6 @@ internal sealed record Judged(WholeRecord Whole, string? Outcome, bool? MayClose
             var judged = new List<Judged>();
             foreach (var whole in WholeRecord.All)
                 judged.Add(await OneAsync(whole));
-            if (Environment.GetEnvironmentVariable("DUMP_WHOLE") is { } dump)
-                File.WriteAllLines(dump, judged.Select(one => System.Text.Json.JsonSerializer.Serialize(new { one.Whole.Name, one.Outcome, one.MayClose, one.Said?.Closing.ClosesAs, blocked = one.Said?.Closing.BlockedBy, missing = one.Said?.Missing.Select(item => $"{item.Pointer} < {string.Join(',', item.NeededBy)}"), not = one.Said?.NotLookedAt.Select(item => $"{item.Pointer} < {string.Join(',', item.NeededBy)}"), bad = one.Said?.Findings.Where(f => f.Outcome is Findings.Outcome.Unsafe or Findings.Outcome.Advisory or Findings.Outcome.Error).Select(f => $"{f.Outcome} {f.RuleId} {f.Subject}: {f.Message}"), situation = one.Said?.Situation, duties = one.Said?.Duties.Select(d => $"{d.Kind}:{d.Weight}:{d.State}") })));
             return judged;
 
             async Task<Judged> OneAsync(WholeRecord whole)
