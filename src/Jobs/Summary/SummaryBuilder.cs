@@ -71,7 +71,7 @@ public sealed class SummaryBuilder(DateOnly lookedAtOn)
 
     private void AddDue(AuditLine line, ServiceRecord record, Evaluation evaluation)
     {
-        foreach (var due in evaluation.Due.Where(due => due.By <= lookedAtOn.AddDays(SoonDays)))
+        foreach (var due in evaluation.Due.Where(due => due.BeforeUse != true && due.By <= lookedAtOn.AddDays(SoonDays)))
         {
             var isOverdue = due.By < lookedAtOn;
             Parts.Overdue += isOverdue ? 1 : 0;

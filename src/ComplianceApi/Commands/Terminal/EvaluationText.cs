@@ -28,7 +28,7 @@ internal static class EvaluationText
         {
             Section(sheet, "COMING DUE");
             foreach (var due in evaluation.Due)
-                sheet.Wrapped("  ", $"By {Say.Day(due.By)}: {due.What}");
+                sheet.Wrapped("  ", due.BeforeUse == true ? Say.Sentence(due.What) : $"By {Say.Day(due.By)}: {due.What}");
         }
 
         Section(sheet, "CAUTIONS");
