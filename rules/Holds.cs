@@ -1,4 +1,3 @@
-using Rules.Situation;
 using Visits;
 
 namespace Rules;
@@ -17,9 +16,9 @@ internal static class Holds
     /// <summary>Is the defect of one of the topics, or at that place of the record, above or below it?</summary>
     public static bool IsOf(this RecordedDefect recorded, string place, params IReadOnlyList<string> topics) =>
         topics.Contains(recorded.Defect.Topic, StringComparer.Ordinal)
-        || (recorded.Defect.Subject is { Length: > 0 } subject && (Answering.IsIn(subject, place) || Answering.IsIn(place, subject)));
+        || (recorded.Defect.Subject is { Length: > 0 } subject && (DefectWords.IsIn(subject, place) || DefectWords.IsIn(place, subject)));
 
     /// <summary>A defect of <paramref name="topic"/> is recorded, or one that names <paramref name="section"/> or something in it.</summary>
     public static bool HasDefectOf(this Visit visit, string topic, string section) =>
-        visit.RecordedDefects.Any(recorded => recorded.Defect.Topic == topic || (recorded.Defect.Subject is { Length: > 0 } subject && Answering.IsIn(subject, section)));
+        visit.RecordedDefects.Any(recorded => recorded.Defect.Topic == topic || (recorded.Defect.Subject is { Length: > 0 } subject && DefectWords.IsIn(subject, section)));
 }

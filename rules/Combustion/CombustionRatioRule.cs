@@ -3,7 +3,6 @@ using Findings;
 using Kernel;
 using Records;
 using Rules.AmbientAir;
-using Rules.Situation;
 using Visits;
 using Visits.Computations;
 

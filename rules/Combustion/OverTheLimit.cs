@@ -1,7 +1,6 @@
 using Findings;
 using Kernel;
 using Records;
-using Rules.Situation;
 using Visits;
 
 namespace Rules.Combustion;

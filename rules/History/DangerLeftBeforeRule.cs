@@ -1,6 +1,5 @@
 using Findings;
 using Kernel;
-using Rules.Situation;
 using Visits;
 
 namespace Rules.History;
@@ -53,5 +52,5 @@ public sealed class DangerLeftBeforeRule : VisitRule
         later.Defects?.Any(defect => defect.Topic == danger.Topic) == true || later.Dangers?.Any(other => IsOf(danger, other.Subject, other.Topic)) == true;
 
     private static bool IsOf(PastDanger danger, string? subject, string? topic) => (topic is not null && topic == danger.Topic)
-        || (subject is { Length: > 0 } && (Answering.IsIn(subject, danger.Subject) || Answering.IsIn(danger.Subject, subject)));
+        || (subject is { Length: > 0 } && (DefectWords.IsIn(subject, danger.Subject) || DefectWords.IsIn(danger.Subject, subject)));
 }

@@ -1,6 +1,5 @@
 using Findings;
 using Kernel;
-using Rules.UnsafeSituation;
 using Visits;
 
 namespace Rules.Situation;
@@ -16,7 +15,7 @@ public sealed class DangerClassedRule : SituationRule
         When()
             .Match(() => visit)
             .Match(() => defect, d => d.IsDangerous)
-            .Not<Finding>(f => DangerWords.IsObserved(f), f => defect.IsTheOnlyWordOn(f, visit));
+            .Not<Finding>(f => Answering.IsObserved(f), f => defect.IsTheOnlyWordOn(f, visit));
         Then().Do(context => context.Insert(new FoundDanger(null, new[] { defect })));
     }
 }

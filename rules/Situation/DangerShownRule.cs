@@ -1,6 +1,5 @@
 using Findings;
 using Kernel;
-using Rules.UnsafeSituation;
 using Visits;
 
 namespace Rules.Situation;
@@ -15,7 +14,7 @@ public sealed class DangerShownRule : SituationRule
         Priority(Finds);
         When()
             .Match(() => visit)
-            .Match(() => finding, f => DangerWords.IsObserved(f));
+            .Match(() => finding, f => Answering.IsObserved(f));
         Then().Do(context => context.Insert(new FoundDanger(finding, visit.RecordedDefects.Where(recorded => recorded.Answers(finding)).ToList())));
     }
 }

@@ -7,15 +7,6 @@ namespace Rules.Situation;
 /// <summary>What was done about gas or products that escape.</summary>
 internal static class EscapeWords
 {
-    /// <summary>After an escape the gas was shut off, and the emergency provider's reference is recorded.</summary>
-    public static bool EscapeIsMadeSafe(this Visit visit) => visit.GasIsShutOff() && visit.EscapeIsCalledIn();
-
-    /// <summary>The record says that the gas was shut off, and does not say beside it that nothing was isolated.</summary>
-    public static bool GasIsShutOff(this Visit visit) => visit.Record.Escape is { GasIsolated: true, IsolatedAt: not IsolationPoint.NotIsolated };
-
-    /// <summary>The reference of the emergency provider, or of the supplier of LPG, is recorded.</summary>
-    public static bool EscapeIsCalledIn(this Visit visit) => !string.IsNullOrWhiteSpace(visit.Record.Escape?.Reference);
-
     /// <summary>What escaped was put right and shown right, and no other defect leaves gas or products to escape.</summary>
     public static bool EscapeIsPutRight(this Visit visit)
     {

@@ -21,16 +21,8 @@ internal static class Handling
             return DangerState.PutRight;
         if (IsTakenOutOfUse(recorded, finding, visit))
             return DangerState.TakenOutOfUse;
-        return IsLeftByRefusal(recorded, finding, visit) ? DangerState.LeftByRefusal : DangerState.Standing;
+        return recorded.IsLeftByRefusal(finding, visit) ? DangerState.LeftByRefusal : DangerState.Standing;
     }
-
-    /// <summary>
-    /// Was what is found at <paramref name="subject"/> recorded as a danger, and left off or left by a refusal, so that nobody asks for the maker's
-    /// word on it? Whether that counts is asked of the danger.
-    /// </summary>
-    public static bool IsMadeADefect(this Visit visit, string subject, string topic) => visit.RecordedDefects.Any(recorded =>
-        recorded.IsDangerous && recorded.IsRecordedAt(subject, topic) && (IsLeftByRefusal(recorded, finding: null, visit)
-            || (recorded.IsTakenOutOfUse && IsLeftOff(recorded, visit) && (!IsImmediate(recorded, finding: null) || IsDisconnected(recorded, visit)))));
 
     /// <summary>
     /// Put right and shown right. What was measured or seen and still stands in the record was not put right, whatever the defect says.
@@ -57,22 +49,14 @@ internal static class Handling
         if (!IsIsolatedAndLeftOff(recorded, visit))
             return false;
 
-        return !IsImmediate(recorded, finding) || IsDisconnected(recorded, visit) || (recorded.IsOfGas(visit) && recorded.IsIsolatedUpstream());
+        return !recorded.IsImmediate(finding) || recorded.IsDisconnected(visit) || (recorded.IsOfGas(visit) && recorded.IsIsolatedUpstream());
     }
 
     /// <summary>What is dangerous is cut off, and the boiler was left off.</summary>
-    public static bool IsIsolatedAndLeftOff(RecordedDefect recorded, Visit visit) => recorded.IsTakenOutOfUse && IsLeftOff(recorded, visit) && recorded.IsIsolated(visit);
+    public static bool IsIsolatedAndLeftOff(RecordedDefect recorded, Visit visit) => recorded.IsTakenOutOfUse && recorded.IsLeftOff(visit) && recorded.IsIsolated(visit);
 
     /// <summary>Permission was refused, and nothing was done.</summary>
     public static bool IsRefused(RecordedDefect recorded) => recorded.Defect is { Permission: Consent.Refused, Action: null or DefectAction.None };
-
-    /// <summary>
-    /// Refused, and what the procedure then asks is there. The signature is for At Risk, by the engineer's class and by what was found. An
-    /// installer may not leave what he put in connected unless it can be used safely (GSIUR 26(5), 33(2)), whoever signs.
-    /// </summary>
-    public static bool IsLeftByRefusal(RecordedDefect recorded, Finding? finding, Visit visit) =>
-        recorded.IsRefusalDealtWith && !(visit.Record.JobType == JobType.Commissioning && !visit.HadNoAccess)
-        && (!IsImmediate(recorded, finding) || !string.IsNullOrWhiteSpace(recorded.Defect.EmergencyReference));
 
     /// <summary>
     /// Not of this boiler, and made known: of another appliance to the responsible person, with the label offered; of the supply to whoever
@@ -111,16 +95,16 @@ internal static class Handling
     /// <summary>Is it gas that escapes, or may?</summary>
     public static bool IsOfGas(this RecordedDefect recorded, Visit visit)
     {
-        if (recorded.Defect.Subject is { Length: > 0 } place && visit.DisturbedJoints?.FirstOrDefault(joint => Answering.IsIn(place, joint.Pointer)) is { Value: { } joint })
+        if (recorded.Defect.Subject is { Length: > 0 } place && visit.DisturbedJoints?.FirstOrDefault(joint => DefectWords.IsIn(place, joint.Pointer)) is { Value: { } joint })
             return joint.CarriesGasOrMay();
 
         return recorded.Defect.Topic is Topics.Tightness or Topics.Joints
-            || (recorded.Defect.Subject is { Length: > 0 } other ? GasSections.Any(section => Answering.IsIn(other, section)) : recorded.Defect.Mechanism == DefectMechanism.GasLeak);
+            || (recorded.Defect.Subject is { Length: > 0 } other ? GasSections.Any(section => DefectWords.IsIn(other, section)) : recorded.Defect.Mechanism == DefectMechanism.GasLeak);
     }
 
     // A place that is named outweighs a topic.
     private static bool IsAt(this RecordedDefect recorded, string section, string topic) =>
-        recorded.Defect.Subject is { Length: > 0 } place ? Answering.IsIn(place, section) : recorded.Defect.Topic == topic;
+        recorded.Defect.Subject is { Length: > 0 } place ? DefectWords.IsIn(place, section) : recorded.Defect.Topic == topic;
 
     private static bool IsIsolatedUpstream(this RecordedDefect recorded) =>
         recorded.Defect.IsolatedAt is IsolationPoint.PipeSection or IsolationPoint.EmergencyControl or IsolationPoint.Meter;
@@ -128,7 +112,7 @@ internal static class Handling
     // What a tightness test shows, or the pipework, may leak anywhere: only a later tight test shows that the valve of the boiler cut it off.
     private static bool IsAboveTheApplianceValve(RecordedDefect recorded, Visit visit)
     {
-        if (visit.DisturbedJoints?.FirstOrDefault(joint => Answering.IsIn(recorded.Defect.Subject ?? "", joint.Pointer)) is { Value: { } joint })
+        if (visit.DisturbedJoints?.FirstOrDefault(joint => DefectWords.IsIn(recorded.Defect.Subject ?? "", joint.Pointer)) is { Value: { } joint })
             return joint.Place is null or JointPlace.Other || joint.IsAboveTheApplianceValve();
 
         return TightnessProof.LeakStands(visit) || (recorded.Defect.Subject is not { } place || !place.StartsWith("/appliance", StringComparison.Ordinal))
@@ -144,18 +128,6 @@ internal static class Handling
     // A flue of several homes goes on carrying the products of the others.
     private static bool IsToldToTheOthers(Defect defect) =>
         defect.Told is { } told && (told.Contains(ToldParty.BuildingManager) || told.Contains(ToldParty.OtherOccupiers));
-
-    private static bool IsImmediate(RecordedDefect recorded, Finding? finding) =>
-        recorded.Defect.Class == DefectClass.ImmediatelyDangerous || finding?.ExpectedClass == ExpectedClass.ImmediatelyDangerous;
-
-    // A boiler that was left turned off was not disconnected, whatever the defect says.
-    private static bool IsDisconnected(RecordedDefect recorded, Visit visit) => recorded.Defect.Action == DefectAction.Disconnected
-        && (!recorded.IsOfThisAppliance || visit.Appliance.StateOnLeaving != StateOnLeaving.TurnedOff);
-
-    /// <summary>Was what is dangerous left off?</summary>
-    // Of a boiler that nobody got to, nobody can say how it was left; what was cut off outside it is out of use all the same.
-    public static bool IsLeftOff(RecordedDefect recorded, Visit visit) =>
-        visit.IsLeftOutOfUse || !recorded.IsOfThisAppliance || (visit.HadNoAccess && visit.Appliance.StateOnLeaving is null);
 
     private static bool IsWithinTheVisit(Defect defect, Visit visit) =>
         defect.ReexaminedAt is { } again && again.Value <= visit.Record.FinishedAt.Value && !(again.Value < visit.Record.StartedAt?.Value) && !(again.Value < defect.FoundAt?.Value);

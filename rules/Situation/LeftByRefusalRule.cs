@@ -11,5 +11,5 @@ public sealed class LeftByRefusalRule : DealtWithRule
 
     protected override bool WasDone(RecordedDefect recorded, Finding? finding, Visit visit) => Handling.IsRefused(recorded);
 
-    protected override bool Counts(RecordedDefect recorded, Finding? finding, Visit visit) => Handling.IsLeftByRefusal(recorded, finding, visit);
+    protected override bool Counts(RecordedDefect recorded, Finding? finding, Visit visit) => recorded.IsLeftByRefusal(finding, visit);
 }

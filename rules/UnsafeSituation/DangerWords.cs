@@ -8,16 +8,12 @@ namespace Rules.UnsafeSituation;
 /// <summary>What the inference rules ask of findings and defects, as plain calls: the engine compares conditions and overlooks parts of richer ones.</summary>
 internal static class DangerWords
 {
-    /// <summary>Unsafe by what was measured or seen, not by a class on record.</summary>
-    public static bool IsObserved(Finding finding) =>
-        finding.Outcome == Outcome.Unsafe && !finding.Subject.StartsWith("/defects/", StringComparison.Ordinal);
-
     /// <summary>Found, and no recorded defect is the engineer's word on it.</summary>
     public static bool IsUnanswered(FoundDanger danger) => danger is { Finding: not null, AnsweredBy.Count: 0 };
 
     /// <summary>The defect answers an unsafe finding and is recorded lower than would be expected of it.</summary>
     public static bool IsRecordedLower(RecordedDefect defect, Finding finding) =>
-        IsObserved(finding) && defect.Answers(finding) && (finding.ExpectedClass, defect.Defect.Class) is
+        Answering.IsObserved(finding) && defect.Answers(finding) && (finding.ExpectedClass, defect.Defect.Class) is
             (ExpectedClass.ImmediatelyDangerous, DefectClass.AtRisk or DefectClass.Other) or (ExpectedClass.AtRisk, DefectClass.Other);
 
     /// <summary>Nothing is recorded as done about it.</summary>

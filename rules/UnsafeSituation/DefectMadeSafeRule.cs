@@ -42,7 +42,7 @@ public sealed class DefectMadeSafeRule : DangerousDefectRule
     {
         var isContradicted = classed == DefectClass.ImmediatelyDangerous && action == DefectAction.Disconnected && recorded.IsOfThisAppliance
             && visit.Record.Appliance.StateOnLeaving == StateOnLeaving.TurnedOff;
-        if (action == DefectAction.Rectified || (Handling.IsLeftOff(recorded, visit) && !isContradicted))
+        if (action == DefectAction.Rectified || (recorded.IsLeftOff(visit) && !isContradicted))
             return look.Pass($"a defect classed as {classed} was answered: {action}");
 
         return (look.Lacks(visit.Record.Appliance.StateOnLeaving, out var state)

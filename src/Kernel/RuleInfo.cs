@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Reflection;
 using System.Runtime.CompilerServices;
-using Findings;
 
 namespace Kernel;
 
@@ -91,13 +90,6 @@ public sealed class RuleInfo
 
     /// <summary>Reads the attributes of <paramref name="member"/>, a class or a row; absent ones stay empty and are refused by the catalogue.</summary>
     public static RuleInfo Of(MemberInfo member) => Known.GetValue(member, static member => new RuleInfo(member));
-
-    /// <summary>What the rule says of itself that gave <paramref name="finding"/>; null where it was read back from a store.</summary>
-    public static RuleInfo? Behind(Finding finding)
-    {
-        ArgumentNullException.ThrowIfNull(finding);
-        return (finding.Rule as Catalogues.RuleFace)?.Rule.Info;
-    }
 
     /// <summary>Is the rule in force on <paramref name="day"/>?</summary>
     public bool IsInForce(DateOnly day) => InForceFrom <= day && day <= InForceTo;

@@ -12,7 +12,7 @@ public sealed class DangerTimelineTests(ServiceInProcess service) : IClassFixtur
     private const string TurnedOff = """
         { "description": "flue bracket gone, a joint hangs", "location": "loft", "topic": "flue", "subject": "/flue/supportsOk", "class": "atRisk", "cause": "installation",
           "mechanism": "productsNotRemoved", "action": "turnedOff", "isolatedAt": "applianceValve", "told": ["responsiblePerson", "owner"], "permission": "given",
-          "userToldNotToUse": true, "labelled": true, "noticeNumber": "N-1", "copyLeft": true, "userSigned": true, "notifiedOn": "2026-09-14",
+          "userToldNotToUse": true, "labelled": true, "noticeNumber": "N-1", "copyLeft": true, "userSigned": true, "notifiedOn": "2026-08-10",
           "reportable": { "decision": "no", "reason": "hung wrongly by whoever put it in, and seen before it parted" } }
         """;
 
@@ -21,11 +21,11 @@ public sealed class DangerTimelineTests(ServiceInProcess service) : IClassFixtur
     [Fact]
     public async Task A_danger_waits_until_it_is_put_right_and_seen_again()
     {
-        var found = await Post("a", "2026-09-14", node => node["flue"]!["supportsOk"] = false);
+        var found = await Post("a", "2026-08-10", node => node["flue"]!["supportsOk"] = false);
         Demand(found, "unsafe", closes: false, "standing", handled: false);
-        Assert.Equal("2026-09-14", await WaitsFrom());
+        Assert.Equal("2026-08-10", await WaitsFrom());
 
-        var off = await Post("b", "2026-09-14", node =>
+        var off = await Post("b", "2026-08-10", node =>
         {
             node["flue"]!["supportsOk"] = false;
             node["defects"] = new JsonArray(JsonNode.Parse(TurnedOff));
@@ -36,26 +36,26 @@ public sealed class DangerTimelineTests(ServiceInProcess service) : IClassFixtur
         Assert.Equal("visit", off["closing"]!["closesAs"].Text());
         Assert.Contains(off["due"]!.AsArray(), due => due!["beforeUse"]?.GetValue<bool>() == true && due["ruleId"].Text() == "flue-supports");
 
-        var nobodyIn = await Post("c", "2026-09-16", NobodyIn);
+        var nobodyIn = await Post("c", "2026-08-12", NobodyIn);
         Assert.True(nobodyIn["closing"]!["allowed"]!.GetValue<bool>());
-        Assert.Equal("2026-09-14", await WaitsFrom());
+        Assert.Equal("2026-08-10", await WaitsFrom());
 
-        var passedOver = await Post("d", "2026-09-18", _ => { });
+        var passedOver = await Post("d", "2026-08-14", _ => { });
         Assert.Equal(["danger-left-before"], passedOver["closing"]!["blockedBy"]!.AsArray().Select(one => one.Text()));
         Assert.Equal(["/defects"], passedOver["missing"]!.AsArray().Select(one => one!["pointer"].Text()));
-        Assert.Equal("2026-09-14", await WaitsFrom());
+        Assert.Equal("2026-08-10", await WaitsFrom());
 
-        var putRight = await Post("e", "2026-09-21", node =>
+        var putRight = await Post("e", "2026-08-17", node =>
         {
             var defect = JsonNode.Parse(TurnedOff)!;
-            (defect["action"], defect["isolatedAt"], defect["reexaminedAt"]) = ("rectified", null, "2026-09-21T10:15:00+01:00");
+            (defect["action"], defect["isolatedAt"], defect["reexaminedAt"]) = ("rectified", null, "2026-08-17T10:15:00+01:00");
             node["defects"] = new JsonArray(defect);
         });
         Demand(putRight, "advisory", closes: true, "putRight", handled: true);
         Assert.Equal("service", putRight["closing"]!["closesAs"].Text());
         Assert.Null(await WaitsFrom());
 
-        var later = await Post("f", "2026-10-21", _ => { });
+        var later = await Post("f", "2026-09-14", _ => { });
         Assert.Null(later["situation"]);
         Assert.DoesNotContain(later["missing"]!.AsArray(), one => one!["pointer"].Text() == "/defects");
     }
@@ -81,7 +81,7 @@ public sealed class DangerTimelineTests(ServiceInProcess service) : IClassFixtur
 
     private async Task<JsonNode> Post(string id, string day, Action<JsonNode> change) => await (await _client.PostRecord(service.ExampleRecord.With(node =>
     {
-        var moved = JsonNode.Parse(node.ToJsonString().Replace("2026-09-14T", $"{day}T", StringComparison.Ordinal))!.AsObject();
+        var moved = JsonNode.Parse(node.ToJsonString().Replace("2026-09-14", day, StringComparison.Ordinal))!.AsObject();
         node.AsObject().Clear();
         foreach (var (name, value) in moved)
             node[name] = value?.DeepClone();

@@ -148,6 +148,13 @@ public sealed class RuleCatalogue
         ? (T)Activator.CreateInstance(only)!
         : throw new CatalogueException([$"the rules' assembly must have exactly one {typeof(T).Name}"]);
 
+    /// <summary>What the rule says of itself that gave <paramref name="finding"/>; null where it was read back from a store.</summary>
+    public static RuleInfo? RuleBehind(Finding finding)
+    {
+        ArgumentNullException.ThrowIfNull(finding);
+        return (finding.Rule as RuleFace)?.Rule.Info;
+    }
+
     /// <summary>The codes of <see cref="Jurisdictions"/>.</summary>
     public IReadOnlyList<string> JurisdictionCodes => field ??= [.. Jurisdictions.Select(place => place.Code)];
 
