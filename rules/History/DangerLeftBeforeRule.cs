@@ -1,6 +1,8 @@
 using Findings;
 using Kernel;
+using Records;
 using Visits;
+using Wire;
 
 namespace Rules.History;
 
@@ -29,7 +31,7 @@ public sealed class DangerLeftBeforeRule : VisitRule
 
     /// <summary>The dangers that earlier visits left and of which neither a later visit nor this record spoke, with their days.</summary>
     internal static IEnumerable<(PastDanger Danger, DateOnly On)> OpenBefore(Visit visit) =>
-        LeftBefore(visit).Where(left => !visit.RecordedDefects.Any(recorded => IsOf(left.Danger, recorded.Defect.Subject, recorded.Defect.Topic)));
+        LeftBefore(visit).Where(left => !visit.RecordedDefects.Any(recorded => SaysWhatBecameOfIt(recorded) && IsOf(left.Danger, recorded.Defect.Subject, recorded.Defect.Topic)));
 
     /// <summary>The dangers that earlier visits left and of which no later visit spoke again, with their days.</summary>
     private static IEnumerable<(PastDanger Danger, DateOnly On)> LeftBefore(Visit visit)
@@ -47,9 +49,13 @@ public sealed class DangerLeftBeforeRule : VisitRule
         }
     }
 
+    // A minor defect of the same topic is no word on a danger. How far what was done counts, other rules ask.
+    private static bool SaysWhatBecameOfIt(RecordedDefect recorded) =>
+        recorded.IsDangerous || recorded.Defect is { Action: DefectAction.Rectified, ReexaminedAt: not null };
+
     // One that left it as well says so itself, as a danger of its own.
     private static bool SpokeOf(PastVisit later, PastDanger danger) =>
-        later.Defects?.Any(defect => defect.Topic == danger.Topic) == true || later.Dangers?.Any(other => IsOf(danger, other.Subject, other.Topic)) == true;
+        later.Defects?.Any(defect => defect.Action == WireNames.Of(DefectAction.Rectified) && IsOf(danger, subject: null, defect.Topic)) == true || later.Dangers?.Any(other => IsOf(danger, other.Subject, other.Topic)) == true;
 
     private static bool IsOf(PastDanger danger, string? subject, string? topic) => (topic is not null && topic == danger.Topic)
         || (subject is { Length: > 0 } && (DefectWords.IsIn(subject, danger.Subject) || DefectWords.IsIn(danger.Subject, subject)));

@@ -75,7 +75,7 @@ internal static class DueDates
     // A visit that did not get to the boiler, or that is silent on what an earlier one left, changes nothing of what waits.
     private static DueDate? BeforeUse(Visit visit, Evaluation? said)
     {
-        var leaves = said?.Situation?.Dangers.Any(danger => danger.State != DangerState.PutRight) == true
+        var leaves = said?.Situation?.Dangers.Any(danger => danger.IsLeftOnTheAppliance) == true
             || visit.RecordedDefects.Any(recorded => recorded is { IsDangerous: true, IsOfThisAppliance: true } && !Handling.IsPutRight(recorded, finding: null, visit));
         if (!leaves && (visit.HadNoAccess || DangerLeftBeforeRule.OpenBefore(visit).Any()))
             return null;

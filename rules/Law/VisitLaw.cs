@@ -58,7 +58,7 @@ public sealed class VisitLaw : IVisitLaw
     public bool IsDealtWith(Visit visit, Finding finding)
     {
         ArgumentNullException.ThrowIfNull(visit);
-        return visit.RecordedDefects.Any(recorded => recorded.Answers(finding) && Handling.StateOf(recorded, finding, visit) != DangerState.Standing);
+        return visit.RecordedDefects.Any(recorded => recorded.Answers(finding) && Handling.IsDealtWith(recorded, finding, visit));
     }
 
     /// <inheritdoc />

@@ -1,7 +1,6 @@
 using Findings;
 using Kernel;
 using Visits;
-using Wire;
 
 namespace Rules.Situation;
 
@@ -25,6 +24,6 @@ public sealed class DangerStandsRule : SituationRule
         // A gas joint that nobody proved may be tight: nobody can say.
         var state = danger.RuleId == RuleIds.DisturbedGasJointProved ? DangerState.NotExcluded : DangerState.Standing;
         var by = danger.AnsweredBy is [var first, ..] ? first : null;
-        visit.Dangers.Add(new Danger { RuleId = danger.RuleId, Subject = danger.Subject, State = state, Defect = by?.Pointer, IsolatedAt = WireNames.Of(by?.Defect.IsolatedAt), Handled = false });
+        visit.Dangers.Add(danger.As(state, handled: false, by));
     }
 }

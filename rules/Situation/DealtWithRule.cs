@@ -2,7 +2,6 @@ using Findings;
 using Kernel;
 using NRules.RuleModel;
 using Visits;
-using Wire;
 
 namespace Rules.Situation;
 
@@ -38,7 +37,7 @@ public abstract class DealtWithRule : SituationRule
         var done = danger.AnsweredBy.Where(recorded => WasDone(recorded, danger.Finding, visit)).ToList();
         var counting = done.Find(recorded => Counts(recorded, danger.Finding, visit));
         var by = counting ?? done[0];
-        visit.Dangers.Add(new Danger { RuleId = danger.RuleId, Subject = danger.Subject, State = State, Defect = by.Pointer, IsolatedAt = WireNames.Of(by.Defect.IsolatedAt), Handled = counting is not null });
+        visit.Dangers.Add(danger.As(State, counting is not null, by));
         context.Insert(new DealtWith(danger, counting is not null));
     }
 }

@@ -1,6 +1,7 @@
 using Findings;
 using Records;
 using Visits;
+using Wire;
 
 namespace Rules.Situation;
 
@@ -23,6 +24,21 @@ public sealed class FoundDanger(Finding? finding, IReadOnlyList<RecordedDefect> 
 
     /// <summary>The class that would be expected of it, or that the engineer gave; the graver of the two.</summary>
     public ExpectedClass ExpectedClass => IsImmediatelyDangerous || Finding?.ExpectedClass == ExpectedClass.ImmediatelyDangerous ? ExpectedClass.ImmediatelyDangerous : ExpectedClass.AtRisk;
+
+    /// <summary>The danger as an answer shows it.</summary>
+    /// <param name="state">What became of it.</param>
+    /// <param name="handled">Does what was done count?</param>
+    /// <param name="by">The defect that says so; null where none answers it.</param>
+    public Danger As(DangerState state, bool handled, RecordedDefect? by) => new()
+    {
+        RuleId = RuleId,
+        Subject = Subject,
+        State = state,
+        Handled = handled,
+        Defect = by?.Pointer,
+        IsolatedAt = WireNames.Of(by?.Defect.IsolatedAt),
+        Concerns = IsOfThisAppliance ? null : WireNames.Of(by?.Defect.Concerns),
+    };
 
     /// <summary>Is it a danger of this boiler?</summary>
     public bool IsOfThisAppliance => Finding is not null || AnsweredBy[0].IsOfThisAppliance;

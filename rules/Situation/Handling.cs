@@ -24,11 +24,15 @@ internal static class Handling
         return recorded.IsLeftByRefusal(finding, visit) ? DangerState.LeftByRefusal : DangerState.Standing;
     }
 
+    /// <summary>Was something done about the danger that counts?</summary>
+    public static bool IsDealtWith(RecordedDefect recorded, Finding? finding, Visit visit) =>
+        StateOf(recorded, finding, visit) != DangerState.Standing || IsMadeKnownElsewhere(recorded, finding);
+
     /// <summary>
     /// Put right and shown right. What was measured or seen and still stands in the record was not put right, whatever the defect says.
     /// </summary>
     public static bool IsPutRight(RecordedDefect recorded, Finding? finding, Visit visit) =>
-        recorded.Defect.Action == DefectAction.Rectified && (finding is null || finding.Subject == recorded.Pointer) && IsShownRight(recorded, visit);
+        recorded.Defect.Action == DefectAction.Rectified && IsOfTheDefectItself(recorded, finding) && IsShownRight(recorded, visit);
 
     /// <summary>
     /// Was it looked at again? A leak by a tightness test after the work, a flue reading by a later one; anything else at a time of the visit,
@@ -49,6 +53,10 @@ internal static class Handling
         if (!IsIsolatedAndLeftOff(recorded, visit))
             return false;
 
+        // What is measured on this installation is not cut off at another appliance by a word.
+        if (!recorded.IsOfThisAppliance && !IsOfTheDefectItself(recorded, finding) && !recorded.IsIsolatedUpstream())
+            return false;
+
         return !recorded.IsImmediate(finding) || recorded.IsDisconnected(visit) || (recorded.IsOfGas(visit) && recorded.IsIsolatedUpstream());
     }
 
@@ -62,9 +70,9 @@ internal static class Handling
     /// Not of this boiler, and made known: of another appliance to the responsible person, with the label offered; of the supply to whoever
     /// answers for it. More is not for the engineer who found it.
     /// </summary>
-    public static bool IsMadeKnownElsewhere(RecordedDefect recorded) => recorded.Defect switch
+    public static bool IsMadeKnownElsewhere(RecordedDefect recorded, Finding? finding = null) => recorded.Defect switch
     {
-        _ when recorded.IsOfThisAppliance => false,
+        _ when recorded.IsOfThisAppliance || !IsOfTheDefectItself(recorded, finding) => false,
         { Concerns: DefectConcern.OtherAppliance } defect => defect.UserToldNotToUse == true && defect.Labelled == true && defect.Told is { Count: > 0 },
         { Concerns: DefectConcern.Supply } defect => defect.Told?.Any(told => told is ToldParty.Transporter or ToldParty.Supplier or ToldParty.EmergencyService) == true,
         _ => false,
@@ -101,6 +109,9 @@ internal static class Handling
         return recorded.Defect.Topic is Topics.Tightness or Topics.Joints
             || (recorded.Defect.Subject is { Length: > 0 } other ? GasSections.Any(section => DefectWords.IsIn(other, section)) : recorded.Defect.Mechanism == DefectMechanism.GasLeak);
     }
+
+    // The engineer's word alone, and nothing that was measured or seen.
+    private static bool IsOfTheDefectItself(RecordedDefect recorded, Finding? finding) => finding is null || finding.Subject == recorded.Pointer;
 
     // A place that is named outweighs a topic.
     private static bool IsAt(this RecordedDefect recorded, string section, string topic) =>

@@ -10,7 +10,7 @@ public sealed class MadeKnownElsewhereRule : DealtWithRule
     protected override DangerState State => DangerState.Standing;
 
     protected override bool WasDone(RecordedDefect recorded, Finding? finding, Visit visit) =>
-        Handling.IsMadeKnownElsewhere(recorded) && Handling.StateOf(recorded, finding, visit) == DangerState.Standing;
+        Handling.IsMadeKnownElsewhere(recorded, finding) && Handling.StateOf(recorded, finding, visit) == DangerState.Standing;
 
     protected override bool Counts(RecordedDefect recorded, Finding? finding, Visit visit) => true;
 }

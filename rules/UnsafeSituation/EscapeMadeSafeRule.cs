@@ -85,6 +85,12 @@ public sealed class EscapeMadeSafeRule : VisitRule
                 .Advise("State the escape in the record.");
         }
 
+        if (look.Lacks(visit.Record.Escape?.IsolatedAt, out _) | look.Note(visit.Record.Escape?.Told) is not { Count: > 0 })
+        {
+            return look.Missing($"after an escape the gas was shut off and the emergency provider called, and the record does not say where, or who was told",
+                visit.Record.Escape?.Told is { Count: > 0 } ? [] : ["/escape/told"]).Warn(Cautions.EscapingGas);
+        }
+
         return visit.RecordedDefects.Count > 0
             ? look.Pass($"after an escape the gas was shut off and the emergency provider's reference is recorded")
             : look.Advisory($"after an escape the gas was shut off and the emergency provider called; nothing is recorded of what was found and put right")

@@ -42,6 +42,13 @@ public sealed class Danger
 
     /// <summary>Where it was isolated, as the defect names it.</summary>
     public string? IsolatedAt { get; init; }
+
+    /// <summary>Of what it is, where not of this boiler, as the defect names it; absent: of this boiler.</summary>
+    public string? Concerns { get; init; }
+
+    /// <summary>Does it stay with this boiler until it is put right?</summary>
+    [JsonIgnore]
+    public bool IsLeftOnTheAppliance => Concerns is null && State != DangerState.PutRight;
 }
 
 /// <summary>What became of a danger, the worst first.</summary>

@@ -92,6 +92,19 @@ public sealed class FailClosedTests
         Assert.Empty(evaluation.NotLookedAt);
     }
 
+    [Fact]
+    public void A_rule_of_the_situation_that_throws_closes_nothing()
+    {
+        var rules = Samples.Catalogue.Rules.Concat<IComplianceRule>(Samples.Catalogue.DutyRules).ToList();
+        var engine = ComplianceEngine.Start(RuleCatalogue.Of(RecordModel.Instance, typeof(RuleIds).Assembly, [.. rules, new ThrowsInSituationRule()]));
+
+        var evaluation = engine.Evaluate(Samples.Changed(json => json["combustion"]!["readings"]![0]!["coPpm"] = 900));
+
+        Assert.Contains(evaluation.Findings, finding => finding.RuleId == "throws-in-situation" && finding.Outcome == Outcome.Error);
+        Assert.Contains("throws-in-situation", evaluation.Closing.BlockedBy);
+        Assert.False(evaluation.Closing.Allowed);
+    }
+
     /// <summary>Where the engine reports a failure of which nobody can say whose it is, it may be that of any rule.</summary>
     [Theory]
     [InlineData(true)]

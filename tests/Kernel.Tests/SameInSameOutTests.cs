@@ -1,4 +1,5 @@
 using System.Globalization;
+using Findings;
 using Visits.Judging;
 
 namespace Kernel.Tests;
@@ -44,6 +45,24 @@ public sealed class SameInSameOutTests
     public void Two_judgements_that_differ_have_two_hashes() => Assert.NotEqual(
         Samples.Engine.Evaluate(Samples.Example).ResultHash,
         Samples.Engine.Evaluate(Samples.Changed(json => json["disturbedJoints"]![0]!["renewed"] = false)).ResultHash);
+
+    /// <summary>What the visit calls for and what became of a danger are part of the judgement.</summary>
+    [Fact]
+    public void Duties_situation_and_what_waits_are_in_the_hash()
+    {
+        var said = Samples.Engine.Evaluate(Samples.Changed(json => json["combustion"]!["readings"]![0]!["coPpm"] = 900));
+        var situation = said.Situation!;
+        Evaluation[] others =
+        [
+            said with { Duties = [.. said.Duties.Skip(1)] },
+            said with { Situation = null },
+            said with { Situation = new Situation { Dangers = situation.Dangers, State = DangerState.PutRight, Handled = situation.Handled, Open = situation.Open, Appliance = situation.Appliance } },
+            said with { Due = [] },
+            said with { Closing = new Closing { Allowed = said.Closing.Allowed, BlockedBy = said.Closing.BlockedBy, ClosesAs = "check" } },
+        ];
+        Assert.Equal(said.ResultHash, Kernel.Engine.Hashes.OfResult(said));
+        Assert.All(others, other => Assert.NotEqual(said.ResultHash, Kernel.Engine.Hashes.OfResult(other)));
+    }
 
     private static List<IComplianceRule> Shuffled(int seed)
     {

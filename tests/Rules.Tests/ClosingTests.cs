@@ -108,7 +108,7 @@ public sealed class ClosingTests
         Assert.Contains(RuleIds.EscapeMadeSafe, evaluation.Closing.BlockedBy);
         Assert.Equal(["/escape/gasIsolated", "/escape/reference"], evaluation.Missing.Where(item => item.NeededBy.Contains(RuleIds.EscapeMadeSafe)).Select(item => item.Pointer).Order(StringComparer.Ordinal));
 
-        var reported = Evaluate($$"""{ {{set.Replace("applianceValve", "emergencyControl", StringComparison.Ordinal).Replace("\"turnedOff\"", "\"disconnected\"", StringComparison.Ordinal)}}, "/work/gaswaysSealed": true, "/escape": { "reported": true, "gasIsolated": true, "isolatedAt": "emergencyControl", "reference": "E-1" } }""");
+        var reported = Evaluate($$"""{ {{set.Replace("applianceValve", "emergencyControl", StringComparison.Ordinal).Replace("\"turnedOff\"", "\"disconnected\"", StringComparison.Ordinal)}}, "/work/gaswaysSealed": true, "/escape": { "reported": true, "gasIsolated": true, "isolatedAt": "emergencyControl", "told": ["responsiblePerson"], "reference": "E-1" } }""");
         Assert.Equal(OverallOutcome.Unsafe, reported.Outcome);
         Assert.Empty(reported.Closing.BlockedBy);
     }
@@ -162,7 +162,7 @@ public sealed class ClosingTests
 
     [Fact]
     public void An_escape_that_was_shut_off_and_reported_with_nothing_recorded_of_it_is_no_plain_pass() => Assert.Equal(
-        OverallOutcome.Advisory, Evaluate("""{ "/escape": { "reported": true, "gasIsolated": true, "reference": "E1" }, "/work/relit": true }""").Outcome);
+        OverallOutcome.Advisory, Evaluate("""{ "/escape": { "reported": true, "gasIsolated": true, "isolatedAt": "meter", "told": ["responsiblePerson"], "reference": "E1" }, "/work/relit": true }""").Outcome);
 
     /// <summary>The test of the example twice, the first with other figures.</summary>
     private static string Again(string first)

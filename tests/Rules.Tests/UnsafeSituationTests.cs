@@ -33,6 +33,25 @@ public sealed class UnsafeSituationTests
         Assert.Contains(RuleIds.CategoryCoversAppliance, evaluation.Closing.BlockedBy);
     }
 
+    /// <summary>Section 3 of the page of duties, danger on what was not worked on: made known, and not this boiler's to hold or to carry on.</summary>
+    [Theory]
+    [InlineData("atRisk", OverallOutcome.Advisory)]
+    [InlineData("immediatelyDangerous", OverallOutcome.Unsafe)]
+    public void A_danger_of_another_appliance_that_was_made_known_holds_nothing_and_is_not_carried_on(string classed, OverallOutcome outcome)
+    {
+        var evaluation = Evaluate($$"""{ "/defects/-": { "class": "{{classed}}", "action": "none", "concerns": "otherAppliance", {{Documented}} } }""");
+
+        Assert.Equal((outcome, true), (evaluation.Outcome, evaluation.Closing.Allowed));
+        Assert.Equal((true, "otherAppliance"), (evaluation.Situation!.Handled, Assert.Single(evaluation.Situation.Dangers).Concerns));
+        Assert.DoesNotContain(evaluation.Due, due => due.BeforeUse == true);
+
+        var leaking = Evaluate($$"""
+            { "/tightnessTests/0/gasSmell": true, "/appliance/stateOnLeaving": "turnedOff", "/escape": { "reported": true, "gasIsolated": true, "isolatedAt": "emergencyControl", "told": ["responsiblePerson"], "reference": "E-1" },
+              "/defects/-": { "class": "{{classed}}", "action": "turnedOff", "concerns": "otherAppliance", "isolatedAt": "otherAppliances", {{Documented.Replace("\"topic\": \"flue\"", "\"topic\": \"tightness\"", StringComparison.Ordinal)}} } }
+            """);
+        Assert.Contains(RuleIds.TightnessResult, leaking.Closing.BlockedBy);
+    }
+
     [Theory]
     [InlineData("rectified", LookedAtAgain, "inUse", "", OverallOutcome.Advisory)]
     [InlineData("rectified", "", "inUse", $"{RuleIds.ImmediatelyDangerousRecorded} {RuleIds.RectifiedReexamined} {RuleIds.UnsafeLeftInUse}")]

@@ -30,7 +30,7 @@ public sealed class RuleCatalogue
         Reasons = source.ReadResource<ReasonBook>("reasons.json");
         Rules = [.. rules.Where(rule => rule is not (DutyRule or SituationRule)).OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
         DutyRules = [.. rules.OfType<DutyRule>().OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
-        SituationRules = [.. CatalogueCheck.InstancesOf<SituationRule>(source.GetTypes()).OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
+        SituationRules = [.. CatalogueCheck.InstancesOf<SituationRule>(source.GetTypes()).Concat(rules.OfType<SituationRule>()).DistinctBy(rule => rule.GetType()).OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
         All = [.. Rules.Concat(DutyRules).Concat(SituationRules).OrderBy(rule => rule.Info.Id, StringComparer.Ordinal)];
         _kindsOfCalls = DutyRules.OfType<DutyCallRule>().SelectMany(rule => rule.Calls).ToDictionary(call => call, call => call.Parts.Select(KindOf).Distinct().ToArray());
         References = new ReferenceBook(source.ReadResource<List<ReferenceDocument>>("references.json"), [.. Rules.Select(rule => rule.Info)]);
@@ -52,7 +52,7 @@ public sealed class RuleCatalogue
     /// <summary>The rules of the duties, sorted by kind. Without any, everything that a rule asks for is a must.</summary>
     public IReadOnlyList<DutyRule> DutyRules { get; }
 
-    /// <summary>The rules that infer what the rules of the situation match, sorted by id: always all of the assembly, whichever rules are judged by.</summary>
+    /// <summary>The rules that infer what the rules of the situation match, sorted by id: all of the assembly, whichever rules are judged by, and those given besides.</summary>
     public IReadOnlyList<SituationRule> SituationRules { get; }
 
     /// <summary>The kinds of duty, in the order in which they are shown.</summary>

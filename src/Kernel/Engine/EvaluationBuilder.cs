@@ -94,8 +94,8 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit vis
     /// <summary>What waits until it is used again: dangers that were left, and duties of which something was put off.</summary>
     private IEnumerable<(string What, string RuleId)> BeforeUse(IReadOnlyList<Duty> duties)
     {
-        foreach (var ruleId in visit.Dangers.Where(danger => danger.State != DangerState.PutRight).Select(danger => danger.RuleId).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal))
-            yield return ("before it is used again, the danger is put right and looked at again", ruleId);
+        foreach (var ruleId in visit.Dangers.Where(danger => danger.IsLeftOnTheAppliance).Select(danger => danger.RuleId).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal))
+            yield return ("before it is used again: the danger is put right and looked at again", ruleId);
         if (visit.Owed.Calls.Where(called => called.Call.Weight is null).Select(called => called.Rule.Info.Id).FirstOrDefault() is { } putOffBy)
         {
             foreach (var duty in duties.Where(duty => duty.State == DutyState.Deferred))

@@ -57,7 +57,7 @@ public static class VisitFacts
 
     private static List<PastDanger>? LeftBy(ServiceRecord record, Evaluation evaluation)
     {
-        var left = (evaluation.Situation?.Dangers ?? []).Where(danger => danger.State != DangerState.PutRight).Select(danger => FactsOf(danger, record, evaluation)).Distinct().ToList();
+        var left = (evaluation.Situation?.Dangers ?? []).Where(danger => danger.IsLeftOnTheAppliance).Select(danger => FactsOf(danger, record, evaluation)).Distinct().ToList();
         return left.Count > 0 ? left : null;
     }
 

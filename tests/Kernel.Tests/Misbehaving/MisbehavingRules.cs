@@ -116,3 +116,17 @@ public sealed class CallsForWhatNobodyNamedRule() : VisitCallRule<Visit>("/jobTy
 /// <summary>Neither infers nor calls.</summary>
 [Id("of-no-kind"), Topic(Topics.Paperwork), Why("made up"), Title("is of no kind that the engine asks"), CommonPractice, Coverage(Coverage.Full, "made up")]
 public sealed class OfNoKindRule : DutyRule;
+
+[Id("throws-in-situation"), Topic(Topics.UnsafeSituation), Why("made up"), Title("throws while dangers are inferred"), CommonPractice, Coverage(Coverage.Full, "made up")]
+public sealed class ThrowsInSituationRule : SituationRule
+{
+    public override void Define()
+    {
+        Visit visit = default!;
+        Priority(Judges);
+        When().Match(() => visit);
+        Then().Do(_ => Throw());
+    }
+
+    private static void Throw() => throw new InvalidOperationException("made to throw");
+}

@@ -103,7 +103,7 @@ internal static class EvaluationText
         foreach (var danger in situation.Dangers)
         {
             var where = danger.IsolatedAt is { } at ? $", isolated at: {Say.Value(at)}" : "";
-            sheet.Wrapped("  - ", $"{Say.Upper(Say.Place(danger.Subject))} ({danger.RuleId}): {OutcomeWords.Of(danger.State)}{where}; what it calls for is {(danger.Handled ? "recorded as done" : "not all recorded as done")}.");
+            sheet.Wrapped("  - ", $"{Say.Upper(Say.Place(danger.Subject))} ({danger.RuleId}): {OutcomeWords.Of(danger.State)}{where}; what it calls for is {(danger.Handled ? "all recorded" : "not all recorded")}.");
         }
     }
 
