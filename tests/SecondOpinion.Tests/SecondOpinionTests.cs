@@ -119,6 +119,22 @@ public sealed class SecondOpinionTests(JudgedRecords judged, ITestOutputHelper o
         }
     }
 
+    /// <summary>Dangers that earlier visits left are spoken of in many records and passed over in many, also where the record states its previous visit.</summary>
+    [Fact]
+    public void A_danger_that_was_left_before_gets_each_of_its_answers_in_many_records()
+    {
+        var answers = Enumerable.Range(0, 8_000).Select(RecordGenerator.Make).Where(made => made.History.Any(visit => visit.Dangers is not null))
+            .SelectMany(made => OpinionTable.All["danger-left-before"](new Case(made.Record, made.History, []))
+                .Select(opinion => (opinion.Outcome, IsStated: made.Record.PreviousVisit is not null)))
+            .CountBy(answer => answer).ToDictionary();
+        output.WriteLine(string.Join(", ", answers));
+        Assert.All(
+            from outcome in new[] { Outcome.Pass, Outcome.Missing, Outcome.NotApplicable }
+            from isStated in new[] { true, false }
+            select (outcome, isStated),
+            answer => Assert.True(answers.GetValueOrDefault(answer) >= 20, $"{answer}: {answers.GetValueOrDefault(answer)}"));
+    }
+
     /// <summary>Each of these answers turns on several members of one defect, and is compared in enough records.</summary>
     [Fact]
     public void What_was_done_about_a_defect_gets_each_of_its_answers_in_many_records()
@@ -133,7 +149,7 @@ public sealed class SecondOpinionTests(JudgedRecords judged, ITestOutputHelper o
             ("at-risk-recorded", Outcome.Unsafe), ("at-risk-recorded", Outcome.Advisory),
             ("danger-isolated", Outcome.Pass), ("danger-isolated", Outcome.Missing),
             ("defect-made-safe", Outcome.Pass), ("defect-made-safe", Outcome.Missing),
-            ("escape-made-safe", Outcome.Pass), ("escape-made-safe", Outcome.Advisory), ("escape-made-safe", Outcome.Unsafe),
+            ("escape-made-safe", Outcome.Pass), ("escape-made-safe", Outcome.Advisory), ("escape-made-safe", Outcome.Unsafe), ("escape-made-safe", Outcome.Missing),
             ("immediately-dangerous-recorded", Outcome.Unsafe), ("immediately-dangerous-recorded", Outcome.Advisory),
             ("defect-notified", Outcome.Pass), ("defect-notified", Outcome.Advisory), ("defect-notified", Outcome.Missing),
             ("rectified-reexamined", Outcome.Pass), ("rectified-reexamined", Outcome.Missing), ("rectified-reexamined", Outcome.NotApplicable),

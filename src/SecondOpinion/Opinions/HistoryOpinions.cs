@@ -38,11 +38,15 @@ internal static class HistoryOpinions
             : On(Defects, Agrees(waiting.TrueForAll(danger => c.Record.Defects?.Any(defect => Speaks(defect, danger)) == true)));
     }
 
-    private static bool Speaks(PastVisit later, PastDanger danger) => later.Defects?.Any(defect => IsSame(defect.Topic, danger.Topic)) == true
+    private static bool Speaks(PastVisit later, PastDanger danger) => later.Defects?.Any(defect => defect.Action == "rectified" && IsSame(defect.Topic, danger.Topic)) == true
         || later.Dangers?.Any(own => IsSame(own.Topic, danger.Topic) || own.Subject == danger.Subject) == true;
 
-    private static bool Speaks(Defect defect, PastDanger danger) => IsSame(defect.Topic, danger.Topic)
-        || (Given(defect.Subject) && (Pages.IsWithin(danger.Subject, defect.Subject!) || Pages.IsWithin(defect.Subject!, danger.Subject)));
+    private static bool Speaks(Defect defect, PastDanger danger) => IsGrave(defect) && (IsSame(defect.Topic, danger.Topic)
+        || (Given(defect.Subject) && (Pages.IsWithin(danger.Subject, defect.Subject!) || Pages.IsWithin(defect.Subject!, danger.Subject))));
+
+    // A scratch beside it says nothing of the danger: one that is still there is classed as such, and of one that is gone somebody looked again.
+    private static bool IsGrave(Defect defect) => defect.Class is DefectClass.AtRisk or DefectClass.ImmediatelyDangerous
+        || defect is { Action: DefectAction.Rectified, ReexaminedAt: not null };
 
     private static bool IsSame(string? topic, string? other) => topic is not null && topic == other;
 

@@ -58,7 +58,7 @@ internal static class InferenceOpinions
     {
         var defects = PlacedDefect.Of(c).ToList();
         var open = Unsafe(c).Where(finding => !defects.Any(defect => defect.Answers(finding)
-            && (defect.IsLeftByRefusal(finding) || defect.IsTakenOutOfUse || (!defect.IsOfThisBoiler && finding.Subject == defect.Pointer)))).ToList();
+            && (defect.IsLeftByRefusal(finding) || defect.TakesOutOfUse(finding) || (!defect.IsOfThisBoiler && finding.Subject == defect.Pointer)))).ToList();
         if (open.Count == 0 || c.IsLeftOff())
             return On("", Outcome.Pass);
 

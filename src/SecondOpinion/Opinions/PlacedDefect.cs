@@ -188,6 +188,9 @@ internal sealed class PlacedDefect(Case c, int place, Defect defect)
 
     public bool IsTakenOutOfUse => IsLeftOff && IsCutOff;
 
+    /// <summary>The same, of this danger: a leak that the pipes of the installation show goes on beside another appliance that was shut off.</summary>
+    public bool TakesOutOfUse(Finding finding) => IsTakenOutOfUse && (IsOfThisBoiler || IsShutUpstream || !Pages.IsWithin(finding.Subject, "/tightnessTests"));
+
     /// <summary>
     /// Nothing was done since it was refused, and what is then owed was done: the emergency provider's reference, or a signature where both the
     /// engineer and what was found say at risk. Whoever installs may not leave a danger connected, whoever signs: 26(5), 33(2).

@@ -129,30 +129,32 @@ internal static class UnsafeSituationOpinions
     {
         var air = c.Record.AmbientCo;
         var isShown = Tightness.IsLeftLeaking(c) || (air?.AfterPpm ?? air?.RunningPeakPpm ?? air?.BeforePpm) > 30;
+        var isPutRight = !isShown && IsEscapePutRight(c);
         return c.Record.Escape?.Reported switch
         {
             null when !isShown => Outcome.Missing,
             false when !isShown => Outcome.Pass,
-            _ when !IsEscapeDealtWith(c, isShown) => Outcome.Unsafe,
+            _ when !isPutRight && !(c.IsGasShutAndReported() && !IsLeakPassedBy(c)) => Outcome.Unsafe,
+            _ when isPutRight && !IsConveyorCalled(c) => Outcome.Unsafe,
+            _ when !isPutRight && c.Record.Escape is { IsolatedAt: null } or { Told: null or [] } => Outcome.Missing,
             true => Pass(c.Record.Defects is { Count: > 0 }),
             _ => Outcome.Advisory,
         };
     }
 
     // What was put right and shown right needs neither the gas off nor anybody called, unless the source is the conveyor's or supplier's.
-    private static bool IsEscapeDealtWith(Case c, bool isShown)
-    {
-        if (isShown || !IsEscapePutRight(c))
-            return c.IsGasShutAndReported() && !IsLeakPassedBy(c);
-        return c.Record.Defects!.All(defect => defect.Concerns != DefectConcern.Supply) || Given(c.Record.Escape?.Reference);
-    }
+    private static bool IsConveyorCalled(Case c) =>
+        c.Record.Defects!.All(defect => defect.Concerns != DefectConcern.Supply) || Given(c.Record.Escape?.Reference);
 
     // A leak that the pipes show goes on above the boiler's valve, and no spur shuts it off.
     private static bool IsLeakPassedBy(Case c) => Tightness.IsLeftLeaking(c)
         && c.Record.Escape?.IsolatedAt is not (IsolationPoint.PipeSection or IsolationPoint.EmergencyControl or IsolationPoint.Meter);
 
+    // Gas is let in again only into pipes that a test shows tight, whatever escaped: duties 3, escape, gas restored.
     private static bool IsEscapePutRight(Case c)
     {
+        if (Tightness.IsProvedTight(c) != true)
+            return false;
         var escaped = PlacedDefect.Of(c).Where(defect => defect.IsDangerous && defect.IsOfAnEscape).ToList();
         return escaped.Count > 0 && escaped.TrueForAll(defect => defect.IsPutRight);
     }

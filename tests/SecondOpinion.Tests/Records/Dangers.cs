@@ -16,6 +16,13 @@ internal static class Dangers
 
     private static readonly string[] Told = ["responsiblePerson", "owner", "landlordOrAgent", "otherOccupiers", "buildingManager", "transporter"];
 
+    /// <summary>A danger by its topic and one of its places.</summary>
+    public static (string Topic, string Place) Any(Dice dice)
+    {
+        var danger = dice.OneOf(All);
+        return (danger["topic"]!.GetValue<string>(), dice.OneOf(danger["at"]!.AsArray().Select(at => at!.GetValue<string>()).ToList()));
+    }
+
     /// <summary>Lays some dangers upon a draft.</summary>
     /// <param name="draft">The draft.</param>
     /// <param name="defect">Makes a defect by chance.</param>
@@ -44,6 +51,7 @@ internal static class Dangers
         SetOften(0.7, "/escape/gasIsolated", [true, true, false]);
         SetOften(0.7, "/escape/isolatedAt", [.. Isolated]);
         SetOften(0.7, "/escape/reference", ["E-7", ""]);
+        SetOften(0.7, "/escape/told", [new JsonArray("responsiblePerson", "emergencyService"), new JsonArray("responsiblePerson"), new JsonArray()]);
 
         void SetOften(double probability, string pointer, IReadOnlyList<JsonNode> values)
         {

@@ -11,7 +11,9 @@ internal static class Histories
     public static IReadOnlyList<PastVisit> Make(int number, ServiceRecord record)
     {
         var dice = new Dice(unchecked(77_777 + (number * 13)));
-        if (record.PreviousVisit is not null)
+        // Dice of their own leave the other draws be. Of a visit that states the one before itself the stored ones matter by their dangers only.
+        var dangers = new Dice(unchecked(33_331 + (number * 23)));
+        if (record.PreviousVisit is not null && !dangers.Chance(0.3))
             return [];
 
         var visits = new List<PastVisit>();
@@ -26,7 +28,7 @@ internal static class Histories
 
         if (dice.Chance(0.1))
             visits.Add(Visit(record, dice, record.FinishedAt.Value.AddDays(-dice.OneOf([30, 500])), 1) with { Maker = "Another" });
-        return visits;
+        return [.. visits.Select(visit => visit with { Dangers = dangers.Chance(0.25) ? [.. Left(record, dangers)] : null })];
     }
 
     private static PastVisit Visit(ServiceRecord record, Dice dice, DateTimeOffset finished, decimal steps)
@@ -69,6 +71,29 @@ internal static class Histories
                 Uncertainty = dice.Chance(0.5) ? step / 2 : null,
                 Instrument = dice.Chance(0.9) ? serial : "other",
                 LoadPercent = name == "flueAboveReturnK" ? dice.OneOf([100, 95, 60]) : null,
+            };
+        }
+    }
+
+    /// <summary>One or two dangers that were left: mostly of what a defect of this record is about, else any.</summary>
+    private static IEnumerable<PastDanger> Left(ServiceRecord record, Dice dice)
+    {
+        for (var left = dice.OneOf<int>([1, 1, 2]); left > 0; left--)
+        {
+            var (topic, place) = Dangers.Any(dice);
+            if (record.Defects is { Count: > 0 } defects && dice.Chance(0.75))
+            {
+                var defect = dice.OneOf(defects);
+                topic = defect.Topic ?? topic;
+                place = dice.Chance(0.6) && !string.IsNullOrEmpty(defect.Subject) ? defect.Subject : place;
+            }
+
+            yield return new PastDanger
+            {
+                RuleId = "flue-supports",
+                Topic = dice.Chance(0.9) ? topic : null,
+                Subject = place,
+                State = dice.OneOf([DangerState.Standing, DangerState.NotExcluded, DangerState.LeftByRefusal, DangerState.TakenOutOfUse]),
             };
         }
     }
