@@ -140,7 +140,7 @@ public sealed class SecondOpinionTests(JudgedRecords judged, ITestOutputHelper o
     public void What_was_done_about_a_defect_gets_each_of_its_answers_in_many_records()
     {
         string[] rules = ["at-risk-recorded", "danger-isolated", "defect-made-safe", "defect-notified", "escape-made-safe", "immediately-dangerous-recorded", "rectified-reexamined"];
-        var answers = Enumerable.Range(0, 8_000).Select(number => new Case(RecordGenerator.Make(number).Record, [], []))
+        var answers = Enumerable.Range(0, 12_000).Select(number => new Case(RecordGenerator.Make(number).Record, [], []))
             .SelectMany(one => rules.SelectMany(rule => OpinionTable.All[rule](one).Where(opinion => opinion.Subject.StartsWith("/defects/", StringComparison.Ordinal) || opinion.Subject == "/escape").Select(opinion => (rule, opinion.Outcome))))
             .CountBy(answer => answer).ToDictionary();
         output.WriteLine(string.Join(", ", answers));

@@ -27,26 +27,30 @@ internal static class HistoryOpinions
         ? [.. c.History.Where(visit => Like(visit.Maker, c.Record.Appliance.Maker)).OrderByDescending(visit => visit.FinishedAt)]
         : [];
 
-    // Whatever the record itself states as its previous visit: a danger that was left waits until somebody speaks of it.
+    // Whatever the record itself states as its previous visit: a danger that was left waits until somebody speaks of it. It goes with the boiler:
+    // one of another maker is another; where either maker is not named it may be the same.
     private static IEnumerable<Opinion> DangersLeftBefore(Case c)
     {
         const string Defects = "/defects";
         if (WorkOpinions.IsNothingReached(c))
             return On("", Outcome.NotApplicable);
-        var waiting = c.History.SelectMany(visit => (visit.Dangers ?? []).Where(danger => !c.History.Any(later => later.FinishedAt > visit.FinishedAt && Speaks(later, danger)))).ToList();
+        var visits = c.History.Where(visit => !Given(visit.Maker) || !Given(c.Record.Appliance.Maker) || Like(visit.Maker, c.Record.Appliance.Maker)).ToList();
+        var waiting = visits.SelectMany(visit => (visit.Dangers ?? []).Where(danger => !visits.Exists(later => later.FinishedAt > visit.FinishedAt && Speaks(later, danger)))).ToList();
         return waiting.Count == 0 ? On("", Outcome.NotApplicable)
             : On(Defects, Agrees(waiting.TrueForAll(danger => c.Record.Defects?.Any(defect => Speaks(defect, danger)) == true)));
     }
 
     private static bool Speaks(PastVisit later, PastDanger danger) => later.Defects?.Any(defect => defect.Action == "rectified" && IsSame(defect.Topic, danger.Topic)) == true
-        || later.Dangers?.Any(own => IsSame(own.Topic, danger.Topic) || own.Subject == danger.Subject) == true;
+        || later.Dangers?.Any(own => IsSame(own.Topic, danger.Topic) || IsOneInTheOther(own.Subject, danger.Subject)) == true;
 
     private static bool Speaks(Defect defect, PastDanger danger) => IsGrave(defect) && (IsSame(defect.Topic, danger.Topic)
-        || (Given(defect.Subject) && (Pages.IsWithin(danger.Subject, defect.Subject!) || Pages.IsWithin(defect.Subject!, danger.Subject))));
+        || (Given(defect.Subject) && (IsOneInTheOther(defect.Subject!, danger.Subject)));
 
     // A scratch beside it says nothing of the danger: one that is still there is classed as such, and of one that is gone somebody looked again.
     private static bool IsGrave(Defect defect) => defect.Class is DefectClass.AtRisk or DefectClass.ImmediatelyDangerous
         || defect is { Action: DefectAction.Rectified, ReexaminedAt: not null };
+
+    private static bool IsOneInTheOther(string place, string other) => Pages.IsWithin(place, other) || Pages.IsWithin(other, place);
 
     private static bool IsSame(string? topic, string? other) => topic is not null && topic == other;
 

@@ -51,7 +51,7 @@ internal static class Dangers
         SetOften(0.7, "/escape/gasIsolated", [true, true, false]);
         SetOften(0.7, "/escape/isolatedAt", [.. Isolated]);
         SetOften(0.7, "/escape/reference", ["E-7", ""]);
-        SetOften(0.7, "/escape/told", [new JsonArray("responsiblePerson", "emergencyService"), new JsonArray("responsiblePerson"), new JsonArray()]);
+        SetOften(0.9, "/escape/told", [new JsonArray("responsiblePerson", "emergencyService"), new JsonArray("responsiblePerson"), new JsonArray("responsiblePerson"), new JsonArray()]);
 
         void SetOften(double probability, string pointer, IReadOnlyList<JsonNode> values)
         {
