@@ -37,7 +37,7 @@ public sealed class DangerLeftBeforeRule : VisitRule
     private static IEnumerable<(PastDanger Danger, DateOnly On)> LeftBefore(Visit visit)
     {
         List<PastVisit> later = [];
-        foreach (var past in visit.LookedUp.Where(past => past.FinishedAt < visit.Record.FinishedAt.Value))
+        foreach (var past in visit.MaybeOfThisAppliance.Where(past => past.FinishedAt < visit.Record.FinishedAt.Value))
         {
             foreach (var danger in past.Dangers ?? [])
             {

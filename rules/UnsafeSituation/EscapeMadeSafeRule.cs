@@ -79,16 +79,16 @@ public sealed class EscapeMadeSafeRule : VisitRule
 
     private static Verdict MadeSafe(Visit visit, Look look, bool isReported)
     {
-        if (!isReported)
-        {
-            return look.Advisory($"the record shows an escape that it does not state; the gas was shut off and the emergency provider's reference is recorded")
-                .Advise("State the escape in the record.");
-        }
-
         if (look.Lacks(visit.Record.Escape?.IsolatedAt, out _) | look.Note(visit.Record.Escape?.Told) is not { Count: > 0 })
         {
             return look.Missing($"after an escape the gas was shut off and the emergency provider called, and the record does not say where, or who was told",
                 visit.Record.Escape?.Told is { Count: > 0 } ? [] : ["/escape/told"]).Warn(Cautions.EscapingGas);
+        }
+
+        if (!isReported)
+        {
+            return look.Advisory($"the record shows an escape that it does not state; the gas was shut off and the emergency provider's reference is recorded")
+                .Advise("State the escape in the record.");
         }
 
         return visit.RecordedDefects.Count > 0

@@ -15,8 +15,13 @@ public sealed partial class Visit
         ? LookedUp
         : VisitFacts.OfPrevious(Record) is { } stated ? [stated] : [];
 
-    /// <summary>The visits to this appliance that were looked up, the latest first, whatever the record states of the one before.</summary>
-    public IReadOnlyList<PastVisit> LookedUp => field ??= [.. (Lookup.History ?? []).Where(IsOfThisMaker).DistinctBy(visit => visit.FinishedAt).OrderByDescending(visit => visit.FinishedAt)];
+    /// <summary>
+    /// The visits that were looked up and may be to this appliance, the latest first, whatever the record states of the one before: a maker that
+    /// is not named, here or there, tells no other appliance. What was left dangerous is asked of all of them; readings are compared with <see cref="Earlier"/> alone.
+    /// </summary>
+    public IReadOnlyList<PastVisit> MaybeOfThisAppliance => field ??= [.. (Lookup.History ?? []).Where(IsMaybeOfThisMaker).OrderByDescending(visit => visit.FinishedAt)];
+
+    private IReadOnlyList<PastVisit> LookedUp => field ??= [.. (Lookup.History ?? []).Where(IsOfThisMaker).DistinctBy(visit => visit.FinishedAt).OrderByDescending(visit => visit.FinishedAt)];
 
     /// <summary>The latest visit at which another maker was recorded with the same serial number.</summary>
     public PastVisit? OfAnotherMaker => Record.PreviousVisit is null
@@ -25,6 +30,9 @@ public sealed partial class Visit
 
     /// <summary>What is kept of this visit.</summary>
     public PastVisit Facts => field ??= VisitFacts.Of(Record);
+
+    private bool IsMaybeOfThisMaker(PastVisit visit) =>
+        string.IsNullOrWhiteSpace(visit.Maker) || string.IsNullOrWhiteSpace(Appliance.Maker) || IsOfThisMaker(visit);
 
     private bool IsOfThisMaker(PastVisit visit) =>
         string.Equals((visit.Maker ?? "").Trim(), (Appliance.Maker ?? "").Trim(), StringComparison.OrdinalIgnoreCase);

@@ -1,4 +1,3 @@
-using Findings;
 using Records;
 
 namespace SecondOpinion.Tests;
@@ -31,15 +30,6 @@ internal sealed record StandingDifference(string Name, IReadOnlyList<string> Rul
             ["unsafe-left-in-use"],
             one => DefectsOf(one).Any(defect => defect.Concerns is DefectConcern.Supply or DefectConcern.OtherAppliance))
         { IsSeldom = true },
-        new(
-            "duties 3: an escape that is shown and not stated owes where it was isolated and who was told like one that is stated",
-            ["escape-made-safe"],
-            one => one.Record.Record.Escape is { Reported: not true } and ({ IsolatedAt: null } or { Told: null or [] })
-                && one.Rule is [{ Outcome: Outcome.Advisory }] && one.SecondOpinion is [{ Outcome: Outcome.Missing }]),
-        new(
-            "duties 3: a record that does not name its maker may be of the boiler that a danger was left on; the rule takes it for another",
-            ["danger-left-before"],
-            one => string.IsNullOrWhiteSpace(one.Record.Record.Appliance.Maker) && one.Record.History.Any(visit => visit.Dangers is not null)),
         new(
             "a union said to carry no gas contradicts itself, also beside a test that proves nothing yet",
             ["disturbed-gas-joint-proved"],
