@@ -177,6 +177,8 @@ public static class RuleIds
     public const string PrechargeDrift = "precharge-drift";
     public const string FlameCurrentDrift = "flame-current-drift";
     public const string DangerLeftBefore = "danger-left-before";
+    public const string DangerTakenBack = "danger-taken-back";
+    public const string ValueTakenBack = "value-taken-back";
     public const string DefectNotedBefore = "defect-noted-before";
     public const string SameReadings = "same-readings-as-before";
     public const string ApplianceChanged = "appliance-changed";

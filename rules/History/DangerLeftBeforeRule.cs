@@ -39,7 +39,7 @@ public sealed class DangerLeftBeforeRule : VisitRule
         List<PastVisit> later = [];
         foreach (var past in visit.MaybeOfThisAppliance.Where(past => past.FinishedAt < visit.Record.FinishedAt.Value))
         {
-            foreach (var danger in past.Dangers ?? [])
+            foreach (var danger in (past.Dangers ?? []).Where(danger => danger.IsLeft))
             {
                 if (!later.Exists(one => SpokeOf(one, danger)))
                     yield return (danger, past.Date);
@@ -50,7 +50,7 @@ public sealed class DangerLeftBeforeRule : VisitRule
     }
 
     // A minor defect of the same topic is no word on a danger. How far what was done counts, other rules ask.
-    private static bool SaysWhatBecameOfIt(RecordedDefect recorded) =>
+    internal static bool SaysWhatBecameOfIt(RecordedDefect recorded) =>
         recorded.IsDangerous || recorded.Defect is { Action: DefectAction.Rectified, ReexaminedAt: not null };
 
     // One that left it as well says so itself, as a danger of its own.

@@ -1,6 +1,5 @@
 using System.Data.Common;
 using System.Text.Json;
-using Findings;
 using Kernel;
 using Records;
 using Records.Faults;
@@ -43,15 +42,15 @@ public sealed class LineJudge(
         ArgumentNullException.ThrowIfNull(lines);
         var reads = lines.Select(Read).ToList();
         var records = reads.Select(read => read.Record).OfType<ServiceRecord>().ToList();
-        IReadOnlyList<IReadOnlyList<PastVisit>> found = records.Exists(VisitKey.IsAskedFor)
+        IReadOnlyList<VisitsBefore> found = records.Exists(VisitKey.IsAskedFor)
             ? await histories.FindAsync(tenant, records, startedAt, cancel)
-            : [.. records.Select(_ => Array.Empty<PastVisit>())];
-        using var earlier = found.GetEnumerator();
+            : [.. records.Select(_ => VisitsBefore.None)];
+        using var before = found.GetEnumerator();
         var judged = new List<JudgedLine>(lines.Count);
         foreach (var (line, read) in lines.Zip(reads))
         {
-            if (read is { Record: { } record } && earlier.MoveNext())
-                judged.Add(await JudgeAsync(line, record, earlier.Current, cancel));
+            if (read is { Record: { } record } && before.MoveNext())
+                judged.Add(await JudgeAsync(line, record, before.Current, cancel));
             else
                 judged.Add(Rejected(line, read.Problem ?? LineProblem.Internal("The record was read, and nothing was looked up for it; nothing can be concluded about it.")));
         }
@@ -59,11 +58,11 @@ public sealed class LineJudge(
         return judged;
     }
 
-    private async Task<JudgedLine> JudgeAsync(RecordLine line, ServiceRecord record, IReadOnlyList<PastVisit> earlier, CancellationToken cancel)
+    private async Task<JudgedLine> JudgeAsync(RecordLine line, ServiceRecord record, VisitsBefore before, CancellationToken cancel)
     {
         try
         {
-            var said = await Check.CheckAsync(record, earlier, cancel, lookedAtOn: LookedAtOn);
+            var said = await Check.CheckAsync(record, before, cancel, lookedAtOn: LookedAtOn);
             return said.Evaluation is { } evaluation
                 ? new JudgedLine(new AuditLine { Line = line.Number, RecordId = record.RecordId, Evaluation = evaluation }, record, line.Utf8) { Beside = said.Beside }
                 : Rejected(line, LineProblem.Of(FaultKind.Invalid, said.Faults));

@@ -1,4 +1,3 @@
-using Findings;
 using Records;
 using Storage;
 using Visits;
@@ -11,17 +10,24 @@ public static class LookedUp
     /// <summary>The lookup.</summary>
     /// <param name="record">The record.</param>
     /// <param name="profile">The profile that it names; null: none.</param>
-    /// <param name="earlier">Earlier visits with its serial number, those of its own maker first, the latest first.</param>
-    public static Lookup Beside(ServiceRecord record, ApplianceProfile? profile, IReadOnlyList<PastVisit> earlier)
+    /// <param name="before">What was said of earlier visits with its serial number, and of this visit by other records.</param>
+    public static Lookup Beside(ServiceRecord record, ApplianceProfile? profile, VisitsBefore before)
     {
         ArgumentNullException.ThrowIfNull(record);
-        ArgumentNullException.ThrowIfNull(earlier);
-        return profile is null && earlier.Count == 0
+        ArgumentNullException.ThrowIfNull(before);
+        var saidBefore = before.SaidBefore;
+
+        // Readings are compared with the visit that the record states itself: the stored ones then matter by what they left alone.
+        var earlier = record.PreviousVisit is null || before.Earlier.Any(visit => visit.Dangers?.Any(danger => danger.IsLeft) == true) ? before.Earlier : [];
+        return profile is null && earlier.Count == 0 && saidBefore.Count == 0
             ? Lookup.None
             : new Lookup
             {
-                PreviousEvaluationId = earlier.FirstOrDefault(visit => VisitKey.OfMaker(visit.Maker) == VisitKey.OfMaker(record.Appliance.Maker))?.EvaluationId,
+                PreviousEvaluationId = record.PreviousVisit is null
+                    ? earlier.FirstOrDefault(visit => VisitKey.OfMaker(visit.Maker) == VisitKey.OfMaker(record.Appliance.Maker))?.EvaluationId
+                    : null,
                 History = earlier.Count > 0 ? earlier : null,
+                SaidBefore = saidBefore.Count > 0 ? saidBefore : null,
                 ProfileId = profile?.ProfileId,
                 ProfileVersion = profile?.Version,
                 ProfileLimits = profile?.Limits,

@@ -41,12 +41,12 @@ public sealed class RecordCheck(ComplianceEngine engine, ProfileStore profiles, 
 
     /// <summary>What the record shows, or everything for which it is refused.</summary>
     /// <param name="record">A record that could be read.</param>
-    /// <param name="earlier">Earlier visits to its appliance.</param>
+    /// <param name="before">What was said of the visits to its appliance before.</param>
     /// <param name="cancel">Gives up.</param>
     /// <param name="asOf">Whose law; default the record's own.</param>
     /// <param name="lookedAtOn">From which day deadlines are seen; default <paramref name="asOf"/>.</param>
     public async Task<CheckedRecord> CheckAsync(
-        ServiceRecord record, IReadOnlyList<PastVisit> earlier, CancellationToken cancel, DateOnly? asOf = null, DateOnly? lookedAtOn = null)
+        ServiceRecord record, VisitsBefore before, CancellationToken cancel, DateOnly? asOf = null, DateOnly? lookedAtOn = null)
     {
         ArgumentNullException.ThrowIfNull(record);
         var faults = new List<Fault>();
@@ -63,7 +63,7 @@ public sealed class RecordCheck(ComplianceEngine engine, ProfileStore profiles, 
         if (faults.Count > 0)
             return new CheckedRecord(faults);
 
-        var beside = LookedUp.Beside(record, profile, earlier);
+        var beside = LookedUp.Beside(record, profile, before);
         var evaluation = engine.Evaluate(record, beside, asOf, lookedAtOn, Detail);
         faults.AddRange(superseding?.Faults(evaluation) ?? []);
         return faults.Count > 0

@@ -31,8 +31,8 @@ public sealed class RecordIntake(
 
         var record = read.Record;
         var now = clock.GetUtcNow();
-        var earlier = await histories.FindAsync(tenant, [record], now, cancel);
-        var said = await new RecordCheck(engine, profiles, evaluations, tenant, now) { MustHaveHappened = keep, Detail = keep || shown == Include.All ? Detail.Everything : Detail.Problems }.CheckAsync(record, earlier[0], cancel, law.AsOf);
+        var before = await histories.FindAsync(tenant, [record], now, cancel);
+        var said = await new RecordCheck(engine, profiles, evaluations, tenant, now) { MustHaveHappened = keep, Detail = keep || shown == Include.All ? Detail.Everything : Detail.Problems }.CheckAsync(record, before[0], cancel, law.AsOf);
         if (said.Evaluation is not { } whole)
             return new TakenRecord(FaultKind.Invalid, said.Faults);
 

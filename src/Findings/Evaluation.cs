@@ -111,8 +111,11 @@ public sealed record EvaluationContext
     /// <summary>The stored evaluation that served as the previous visit.</summary>
     public string? PreviousEvaluationId { get; init; }
 
-    /// <summary>What was known of earlier visits with this serial number, the latest first; absent: nothing, or the record states its previous visit itself.</summary>
+    /// <summary>What was known of earlier visits with this serial number, the latest first; absent: nothing.</summary>
     public IReadOnlyList<PastVisit>? History { get; init; }
+
+    /// <summary>Answers that were given to this very visit before and named a danger, the latest first; absent: none.</summary>
+    public IReadOnlyList<EarlierAnswer>? SaidBefore { get; init; }
 
     /// <summary>The stored maker's profile that supplied limits.</summary>
     public string? ProfileId { get; init; }

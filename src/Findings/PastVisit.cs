@@ -9,6 +9,9 @@ public sealed record PastVisit
     /// <summary>The stored evaluation of that visit.</summary>
     public string? EvaluationId { get; init; }
 
+    /// <summary>When it began; absent: not recorded.</summary>
+    public DateTimeOffset? StartedAt { get; init; }
+
     /// <summary>When it ended, at its own offset.</summary>
     public required DateTimeOffset FinishedAt { get; init; }
 
@@ -39,7 +42,7 @@ public sealed record PastVisit
     /// <summary>The defects noted; absent: none.</summary>
     public IReadOnlyList<PastDefect>? Defects { get; init; }
 
-    /// <summary>The dangers that were left, whatever was done about them short of putting them right; absent: none.</summary>
+    /// <summary>The dangers of this appliance with what became of them; absent: none.</summary>
     public IReadOnlyList<PastDanger>? Dangers { get; init; }
 
     /// <summary>The date written in <see cref="FinishedAt"/>.</summary>
@@ -96,4 +99,8 @@ public sealed record PastDanger
 
     /// <summary>What had become of it.</summary>
     public required DangerState State { get; init; }
+
+    /// <summary>Was it left, whatever was done about it short of putting it right?</summary>
+    [System.Text.Json.Serialization.JsonIgnore]
+    public bool IsLeft => State != DangerState.PutRight;
 }

@@ -11,10 +11,13 @@ public static class VisitKey
     /// <summary>A serial number as it is stored; empty where there is none.</summary>
     public static string OfSerial(string? serialNumber) => string.IsNullOrWhiteSpace(serialNumber) ? "" : serialNumber;
 
-    /// <summary>Is history to be looked up for this record? What a record says of its previous visit itself goes before the store.</summary>
+    /// <summary>
+    /// Is history to be looked up for this record? Readings are compared with the previous visit that a record states itself; what was left
+    /// dangerous is asked of the store whatever it states.
+    /// </summary>
     public static bool IsAskedFor(ServiceRecord record)
     {
         ArgumentNullException.ThrowIfNull(record);
-        return record.PreviousVisit is null && !string.IsNullOrWhiteSpace(record.Appliance.SerialNumber);
+        return !string.IsNullOrWhiteSpace(record.Appliance.SerialNumber);
     }
 }

@@ -12,8 +12,11 @@ public sealed class Lookup
     /// <summary>The stored evaluation that serves as the previous visit.</summary>
     public string? PreviousEvaluationId { get; init; }
 
-    /// <summary>Stored visits with the same serial number, the latest first; null: none, or not looked up because the record states its previous visit itself.</summary>
+    /// <summary>Stored visits with the same serial number, the latest first; null: none.</summary>
     public IReadOnlyList<PastVisit>? History { get; init; }
+
+    /// <summary>Answers to other records of the same visit that named a danger, the latest first; null: none.</summary>
+    public IReadOnlyList<EarlierAnswer>? SaidBefore { get; init; }
 
     /// <summary>The stored maker's profile.</summary>
     public string? ProfileId { get; init; }
@@ -34,6 +37,7 @@ public sealed class Lookup
         {
             PreviousEvaluationId = context.PreviousEvaluationId,
             History = context.History,
+            SaidBefore = context.SaidBefore,
             ProfileId = context.ProfileId,
             ProfileVersion = context.ProfileVersion,
             ProfileLimits = profileLimits,
@@ -45,6 +49,7 @@ public sealed class Lookup
     {
         PreviousEvaluationId = PreviousEvaluationId,
         History = History,
+        SaidBefore = SaidBefore,
         ProfileId = ProfileId,
         ProfileVersion = ProfileVersion,
     };

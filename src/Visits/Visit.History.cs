@@ -23,6 +23,9 @@ public sealed partial class Visit
 
     private IReadOnlyList<PastVisit> LookedUp => field ??= [.. (Lookup.History ?? []).Where(IsOfThisMaker).DistinctBy(visit => visit.FinishedAt).OrderByDescending(visit => visit.FinishedAt)];
 
+    /// <summary>Answers to other records of this very visit that named a danger, the latest first.</summary>
+    public IReadOnlyList<EarlierAnswer> SaidBefore => Lookup.SaidBefore ?? [];
+
     /// <summary>The latest visit at which another maker was recorded with the same serial number.</summary>
     public PastVisit? OfAnotherMaker => Record.PreviousVisit is null
         ? Lookup.History?.FirstOrDefault(visit => !string.IsNullOrWhiteSpace(visit.Maker) && !IsOfThisMaker(visit))

@@ -69,7 +69,7 @@ public sealed partial class Visit : JudgedVisit
     public override EvaluationContext Context => Lookup.ToContext();
 
     /// <inheritdoc />
-    public override IReadOnlyList<object> InferenceFacts => RecordedDefects;
+    public override IReadOnlyList<object> InferenceFacts => SaidBefore.Count == 0 ? RecordedDefects : [.. RecordedDefects, .. SaidBefore];
 
     /// <summary>Does an instrument of the record state an accuracy? Without one nothing has an uncertainty.</summary>
     internal bool StatesAccuracy { get; }

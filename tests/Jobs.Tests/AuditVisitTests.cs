@@ -26,7 +26,7 @@ public sealed class AuditVisitTests
         bench.Clock.Now = Later;
         var id = $"{auditId}.000000001";
 
-        var earlier = Assert.Single((await new HistoryStore(bench.Store, Scratch.Rules.Law).FindAsync(Scratch.A, [Of("S-1", "next", "2027-09-01")], Later, default))[0]);
+        var earlier = Assert.Single((await new HistoryStore(bench.Store, Scratch.Rules.Law).FindAsync(Scratch.A, [Of("S-1", "next", "2027-09-01")], Later, default))[0].Earlier);
         Assert.Equal((id, "naturalGas"), (earlier.EvaluationId, earlier.Fuel));
         Assert.Contains(earlier.Values, value => value is { Name: MeasuredNames.CoPpm, Value: 400 });
 
@@ -57,7 +57,7 @@ public sealed class AuditVisitTests
         Assert.NotNull(await new EvaluationStore(bench.Store, Scratch.Rules.Law).FindAsync(Scratch.A, id, default));
         Assert.Null(await new EvaluationStore(bench.Store, Scratch.Rules.Law).FindAsync(Scratch.B, id, default));
         Assert.Null(await new EvaluationStore(bench.Store, Scratch.Rules.Law).FindRecordAsync(Scratch.B, id, default));
-        Assert.Empty((await new HistoryStore(bench.Store, Scratch.Rules.Law).FindAsync(Scratch.B, [Of("S-1", "next", "2027-09-01")], Later, default))[0]);
+        Assert.Empty((await new HistoryStore(bench.Store, Scratch.Rules.Law).FindAsync(Scratch.B, [Of("S-1", "next", "2027-09-01")], Later, default))[0].Earlier);
         Assert.Equal(0, await new DueStore(bench.Store).CountAsync(Scratch.B, new(2026, 1, 1), new(2040, 1, 1), default));
     }
 

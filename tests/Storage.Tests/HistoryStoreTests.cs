@@ -78,18 +78,43 @@ public sealed class HistoryStoreTests : IDisposable
 
         var found = await store.Find([Record("x", "2030-05-05T10:00:00Z"), Record("y", "2003-05-05T10:00:00Z"), Record("z", "2030-05-05T10:00:00Z", serial: "none")]);
 
-        Assert.Equal(Enumerable.Range(2008, 12).Reverse(), found[0].Select(visit => visit.Date.Year));
-        Assert.Equal([2002, 2001, 2000], found[1].Select(visit => visit.Date.Year));
-        Assert.Empty(found[2]);
+        Assert.Equal(Enumerable.Range(2008, 12).Reverse(), found[0].Earlier.Select(visit => visit.Date.Year));
+        Assert.Equal([2002, 2001, 2000], found[1].Earlier.Select(visit => visit.Date.Year));
+        Assert.Empty(found[2].Earlier);
     }
 
     [Fact]
-    public async Task A_record_that_states_its_previous_visit_is_given_none()
+    public async Task A_record_that_states_its_previous_visit_is_given_the_stored_ones_too_for_what_they_left()
     {
         var store = new Shelf(_scratch.Open());
         await store.Save("a", "2024-09-10T10:00:00Z");
         var record = Record("x", "2026-09-14T09:00:00Z", previous: new PreviousVisit { DeemedOn = new DateOnly(2025, 9, 1) });
 
-        Assert.Empty(await store.EarlierThan(record));
+        Assert.Single(await store.EarlierThan(record));
+    }
+
+    [Theory]
+    [InlineData("sqlite")]
+    [PostgreSql]
+    public async Task What_was_said_of_the_same_visit_by_another_record_is_no_earlier_visit_and_is_not_forgotten(string kind)
+    {
+        var store = new Shelf(_scratch.Open(kind));
+        var a = await store.Save("a", "2026-09-14T10:25:00Z", withLooseFlueSince: new DateTimeOffset(2026, 9, 14, 9, 30, 0, TimeSpan.Zero));
+        await store.Save("quiet", "2026-09-14T08:00:00Z");
+
+        // The same record again, whether it says that the visit ended then, before or later; another record of the same hours; neither of another day, maker or appliance.
+        string[][] said =
+        [
+            await SaidBefore(Record("a", "2026-09-14T10:25:00Z")), await SaidBefore(Record("a", "2026-09-14T10:20:00Z")), await SaidBefore(Record("a", "2026-09-14T11:00:00Z")),
+            await SaidBefore(Record("b", "2026-09-14T10:25:00Z")), await SaidBefore(Record("b", "2026-09-14T10:00:00Z")),
+            await SaidBefore(Record("b", "2026-09-14T09:00:00Z")), await SaidBefore(Record("a", "2026-09-15T10:25:00Z")), await SaidBefore(Record("a", "2026-09-14T10:25:00Z", maker: "Another")),
+            await SaidBefore(Record("a", "2026-09-14T10:25:00Z", serial: "QB-2")), await SaidBefore(Record("a", "2026-09-14T10:25:00Z", supersedes: a)),
+        ];
+        string[] flue = ["flue-supports"];
+        Assert.Equal([flue, flue, flue, flue, flue, [], [], [], [], []], said);
+        Assert.DoesNotContain(a, await store.EarlierThan(Record("a", "2026-09-14T11:00:00Z")));
+
+        async Task<string[]> SaidBefore(ServiceRecord record) =>
+            [.. (await store.Find([record]))[0].SaidBefore.SelectMany(answer => answer.Dangers).Select(danger => danger.RuleId)];
     }
 }

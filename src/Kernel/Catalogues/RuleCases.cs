@@ -20,8 +20,11 @@ public sealed class RuleCase
     /// <summary>Members to remove, by JSON Pointer, before anything is set.</summary>
     public IReadOnlyList<string>? Remove { get; init; }
 
-    /// <summary>Earlier visits that are looked up beside the record, the latest first; the record must then not state its previous visit.</summary>
+    /// <summary>Earlier visits that are looked up beside the record, the latest first.</summary>
     public IReadOnlyList<PastVisit>? History { get; init; }
+
+    /// <summary>Earlier answers to the same visit that named a danger, the latest first.</summary>
+    public IReadOnlyList<EarlierAnswer>? SaidBefore { get; init; }
 
     /// <summary>What the rule must say.</summary>
     public required Expectation Expect { get; init; }

@@ -35,7 +35,7 @@ internal static class HistoryOpinions
         if (WorkOpinions.IsNothingReached(c))
             return On("", Outcome.NotApplicable);
         var visits = c.History.Where(visit => !Given(visit.Maker) || !Given(c.Record.Appliance.Maker) || Like(visit.Maker, c.Record.Appliance.Maker)).ToList();
-        var waiting = visits.SelectMany(visit => (visit.Dangers ?? []).Where(danger => !visits.Exists(later => later.FinishedAt > visit.FinishedAt && Speaks(later, danger)))).ToList();
+        var waiting = visits.SelectMany(visit => (visit.Dangers ?? []).Where(danger => danger.IsLeft && !visits.Exists(later => later.FinishedAt > visit.FinishedAt && Speaks(later, danger)))).ToList();
         return waiting.Count == 0 ? On("", Outcome.NotApplicable)
             : On(Defects, Agrees(waiting.TrueForAll(danger => c.Record.Defects?.Any(defect => Speaks(defect, danger)) == true)));
     }

@@ -20,7 +20,7 @@ public static class VisitFacts
         ArgumentNullException.ThrowIfNull(evaluation);
         ArgumentNullException.ThrowIfNull(law);
         var countedOn = evaluation.Figures.FirstOrDefault(figure => figure.Name == DateComputations.LandlordCountedOn.Name)?.Date ?? record.FinishedAt.Date;
-        return Of(record) with { EvaluationId = evaluation.EvaluationId, CheckCountedOn = law.IsLandlordsCheck(record) ? countedOn : null, Dangers = LeftBy(record, evaluation) };
+        return Of(record) with { EvaluationId = evaluation.EvaluationId, CheckCountedOn = law.IsLandlordsCheck(record) ? countedOn : null, Dangers = DangersOf(record, evaluation) };
     }
 
     /// <summary>What a record says of itself, without what only its evaluation settles.</summary>
@@ -29,6 +29,7 @@ public static class VisitFacts
         ArgumentNullException.ThrowIfNull(record);
         return new PastVisit
         {
+            StartedAt = record.StartedAt?.Value,
             FinishedAt = record.FinishedAt.Value,
             JobType = WireNames.Of(record.JobType),
             Maker = record.Appliance.Maker,
@@ -55,10 +56,10 @@ public static class VisitFacts
             : null;
     }
 
-    private static List<PastDanger>? LeftBy(ServiceRecord record, Evaluation evaluation)
+    private static List<PastDanger>? DangersOf(ServiceRecord record, Evaluation evaluation)
     {
-        var left = (evaluation.Situation?.Dangers ?? []).Where(danger => danger.IsLeftOnTheAppliance).Select(danger => FactsOf(danger, record, evaluation)).Distinct().ToList();
-        return left.Count > 0 ? left : null;
+        var dangers = (evaluation.Situation?.Dangers ?? []).Where(danger => danger.Concerns is null).Select(danger => FactsOf(danger, record, evaluation)).Distinct().ToList();
+        return dangers.Count > 0 ? dangers : null;
     }
 
     // A defect says where the danger is in words that the next record can repeat; its own place in the list it cannot.
@@ -69,7 +70,8 @@ public static class VisitFacts
         return new PastDanger
         {
             RuleId = danger.RuleId,
-            Topic = defect?.Topic ?? evaluation.Findings.FirstOrDefault(finding => finding.RuleId == danger.RuleId && finding.Subject == danger.Subject)?.Topic,
+            Topic = defect?.Topic ?? evaluation.Findings.FirstOrDefault(finding => finding.RuleId == danger.RuleId && finding.Subject == danger.Subject)?.Topic
+                ?? evaluation.Context.SaidBefore?.SelectMany(answer => answer.Dangers).FirstOrDefault(told => told.RuleId == danger.RuleId && told.Subject == danger.Subject)?.Topic,
             Subject = defect?.Subject is { Length: > 0 } subject ? subject : danger.Subject,
             State = danger.State,
         };

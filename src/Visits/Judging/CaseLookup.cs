@@ -9,6 +9,6 @@ public static class CaseLookup
     public static Lookup Beside(this RuleCase one)
     {
         ArgumentNullException.ThrowIfNull(one);
-        return new Lookup { History = one.History };
+        return new Lookup { History = one.History, SaidBefore = one.SaidBefore };
     }
 }

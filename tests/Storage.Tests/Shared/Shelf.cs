@@ -14,29 +14,32 @@ internal sealed class Shelf(Database database)
     private readonly HistoryStore _histories = new(database, Scratch.Rules.Law);
 
     public async Task<string> Save(
-        string recordId, string finishedAt, string? supersedes = null, DateTimeOffset? saidAt = null, string? maker = "Quillback", Tenant? tenant = null)
+        string recordId, string finishedAt, string? supersedes = null, DateTimeOffset? saidAt = null, string? maker = "Quillback", Tenant? tenant = null, DateTimeOffset? withLooseFlueSince = null)
     {
-        var record = Record(recordId, finishedAt, supersedes, maker);
+        var record = Record(recordId, finishedAt, supersedes, maker, withLooseFlueSince: withLooseFlueSince);
         var evaluation = Scratch.Rules.Evaluate(record) with { EvaluationId = Guid.CreateVersion7().ToString(), EvaluatedAt = saidAt ?? Now };
         Assert.True(await _evaluations.SaveAsync(tenant ?? Scratch.A, record, Scratch.Posted, evaluation, Include.Default, default));
         return evaluation.EvaluationId;
     }
 
-    public Task<IReadOnlyList<IReadOnlyList<PastVisit>>> Find(IReadOnlyList<ServiceRecord> records, DateTimeOffset? knownAt = null) =>
+    public Task<IReadOnlyList<VisitsBefore>> Find(IReadOnlyList<ServiceRecord> records, DateTimeOffset? knownAt = null) =>
         _histories.FindAsync(Scratch.A, records, knownAt ?? Now, default);
 
     public async Task<IEnumerable<string?>> EarlierThan(ServiceRecord record, DateTimeOffset? knownAt = null) =>
-        (await Find([record], knownAt))[0].Select(visit => visit.EvaluationId);
+        (await Find([record], knownAt))[0].Earlier.Select(visit => visit.EvaluationId);
 
     public static ServiceRecord Record(
-        string recordId, string finishedAt, string? supersedes = null, string? maker = "Quillback", string serial = "QB-1", PreviousVisit? previous = null) => new()
+        string recordId, string finishedAt, string? supersedes = null, string? maker = "Quillback", string serial = "QB-1", PreviousVisit? previous = null,
+        DateTimeOffset? withLooseFlueSince = null) => new()
         {
             RecordId = recordId,
             Supersedes = supersedes,
             JobType = JobType.AnnualService,
             Jurisdiction = "GB-ENG",
+            StartedAt = withLooseFlueSince is { } since ? Timestamp.Parse(since.ToString("O")) : null,
             FinishedAt = Timestamp.Parse(finishedAt),
             Appliance = new Appliance { Fuel = Fuel.NaturalGas, Maker = maker, SerialNumber = serial },
+            Flue = withLooseFlueSince is null ? null : new Flue { SupportsOk = false },
             PreviousVisit = previous,
         };
 }

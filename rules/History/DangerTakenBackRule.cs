@@ -1,0 +1,82 @@
+using Findings;
+using Kernel;
+using NRules.Fluent.Dsl;
+using NRules.RuleModel;
+using Rules.Combustion;
+using Rules.Situation;
+using Visits;
+
+namespace Rules.History;
+
+[Id(RuleIds.DangerTakenBack), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "26(9)"), Cites("GSIUR-1998", "34"), CommonPractice]
+[Title("A danger that an earlier answer to this visit named is still told, or the record says why its value was taken back")]
+[Why("An answer that names a danger also shows which value to leave out. If a record could simply be sent again without it, the danger would be gone from the paper and not from the house.")]
+[Serves(Part.HandleDanger)]
+[Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.CoPpm)]
+[Coverage(Coverage.MayUnderReport, "an answer to a draft that was not stored is not known, and a value made better step by step before any answer is not seen")]
+public sealed class DangerTakenBackRule : InferenceRule
+{
+    private const string Withdrawn = "/work/withdrawn";
+
+    public override void Define()
+    {
+        Visit visit = default!;
+        IEnumerable<FoundDanger> found = default!;
+
+        When()
+            .Match(() => visit, v => v.SaidBefore.Count > 0)
+            .Query(() => found, q => q
+                .Match<FoundDanger>()
+                .Collect())
+            .Having(() => TakenBack(visit, found).Any());
+
+        Then()
+            .Do(context => Say(context, visit, found));
+    }
+
+    private void Say(IContext context, Visit visit, IEnumerable<FoundDanger> found)
+    {
+        var gone = TakenBack(visit, found).ToList();
+        foreach (var danger in gone)
+            visit.Dangers.Add(new Danger { RuleId = danger.RuleId, Subject = danger.Subject, State = DangerState.NotExcluded, Handled = false });
+
+        var rules = string.Join(", ", gone.Select(danger => danger.RuleId).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal));
+        Conclude(context, visit, Withdrawn, Visit.LookAt(Withdrawn)
+            .Missing($"an earlier answer to this visit named a danger ({rules}); this record shows it no longer and does not say why", Withdrawn)
+            .Warn(Cautions.DangerStands)
+            .Advise("Record the danger as a defect with what was done about it or, where the value was wrong, name it under work.withdrawn with the reason."));
+    }
+
+    /// <summary>The dangers that an earlier answer named and that this record neither shows, nor speaks of, nor takes back with a reason.</summary>
+    private static IEnumerable<PastDanger> TakenBack(Visit visit, IEnumerable<FoundDanger> found)
+    {
+        foreach (var answer in visit.SaidBefore)
+        {
+            foreach (var told in answer.Dangers)
+            {
+                if (!IsShown(told, answer, found) && !visit.RecordedDefects.Any(recorded => SpeaksOf(recorded, told)) && !IsNamedAsTakenBack(visit, told) && !IsMeasuredLater(visit, told, answer))
+                    yield return told;
+            }
+        }
+    }
+
+    // A list may have grown at its front since then, so that as many as were told may stand at other places of it.
+    private static bool IsShown(PastDanger told, EarlierAnswer answer, IEnumerable<FoundDanger> found)
+    {
+        var same = found.Where(danger => danger.RuleId == told.RuleId).ToList();
+        return same.Exists(danger => AreOnePlace(danger.Subject, told.Subject)) || (same.Count > 0 && same.Count >= answer.Dangers.Count(other => other.RuleId == told.RuleId));
+    }
+
+    // Of two dangers of one topic a defect that names a place speaks of that one only.
+    private static bool SpeaksOf(RecordedDefect recorded, PastDanger told) => DangerLeftBeforeRule.SaysWhatBecameOfIt(recorded)
+        && (recorded.Defect.Subject is { Length: > 0 } place ? AreOnePlace(place, told.Subject) : told.Topic is not null && recorded.Defect.Topic == told.Topic);
+
+    private static bool IsNamedAsTakenBack(Visit visit, PastDanger told) =>
+        visit.Record.Work?.Withdrawn?.Any(taken => taken is { What: { Length: > 0 } what, Because: not null } && AreOnePlace(what, told.Subject)) == true;
+
+    // A reading taken again once that record was finished, in the place of the bad one: no value was taken back, the visit went on.
+    private static bool IsMeasuredLater(Visit visit, PastDanger told, EarlierAnswer answer) => visit.Readings?.Any(reading =>
+        reading.Pointer == told.Subject && reading.Value.TakenAt?.Value > answer.FinishedAt && visit.IsGood(reading.Value)) == true;
+
+    private static bool AreOnePlace(string one, string other) => (one.Length > 0 && DefectWords.IsIn(other, one)) || (other.Length > 0 && DefectWords.IsIn(one, other));
+}
