@@ -49,9 +49,10 @@ public sealed class DangerLeftBeforeRule : VisitRule
         }
     }
 
-    // A minor defect of the same topic is no word on a danger. How far what was done counts, other rules ask.
-    internal static bool SaysWhatBecameOfIt(RecordedDefect recorded) =>
-        recorded.IsDangerous || recorded.Defect is { Action: DefectAction.Rectified, ReexaminedAt: not null };
+    // A minor defect of the same topic is no word on a danger, nor is one of another appliance: what is left goes with this boiler, or with the
+    // supply that leads to it. How far what was done counts, other rules ask.
+    internal static bool SaysWhatBecameOfIt(RecordedDefect recorded) => (recorded.IsOfThisAppliance || recorded.Defect.Concerns == DefectConcern.Supply)
+        && (recorded.IsDangerous || recorded.Defect is { Action: DefectAction.Rectified, ReexaminedAt: not null });
 
     // One that left it as well says so itself, as a danger of its own.
     private static bool SpokeOf(PastVisit later, PastDanger danger) =>

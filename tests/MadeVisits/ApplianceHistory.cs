@@ -22,7 +22,7 @@ public static class ApplianceHistory
             var came = world with { Engineer = dice.Chance(0.7) ? world.Engineer : WorldMaker.EngineerOf(dice), Instruments = WorldMaker.InstrumentsOf(dice, day) };
             var dangers = left.Count > 0 ? left : dice.Chance(0.5) ? WorldMaker.Dangers(world.Boiler, dice) : [];
             var visit = VisitGenerator.On(number, day, came, Aged(sound, year), dangers, dice);
-            visits.Add(visit);
+            visits.Add(visit with { Earlier = [.. visits] });
             left = [.. visit.Truthful.Truth.Dangers.Where(danger => danger.State != DangerState.PutRight).Select(danger => Danger.Of(danger.Kind))];
             // A year, give or take a month: how the trade comes (common practice, no source).
             day = day.AddDays(335 + dice.UpTo(60));

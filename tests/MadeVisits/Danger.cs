@@ -46,6 +46,9 @@ internal sealed record Danger(
     Func<Boiler, bool> Fits,
     Func<Condition, Dice, Condition> Makes)
 {
+    /// <summary>Whether a later measurement shows by itself that it was put right: a test by its stage, a reading by its time. Then nothing else is owed of the second look.</summary>
+    public bool IsMeasuredAgain => SeenBy is Aspect.Combustion or Aspect.Tightness;
+
     public static IReadOnlyList<Danger> All { get; } =
     [
         new(DangerKind.BurnsBadly, "atRisk", "combustion", "/combustion/readings/0", "incompleteCombustion", Aspect.Combustion, "applianceValve", "Burns badly at maximum rate", 22,

@@ -11,14 +11,15 @@ internal sealed class Lies(int seed, RecordWriter writer, Condition sound, Truth
     {
         if (truth.Examined.Count == 0)
             yield break;
+        var seen = dealt.Where(one => one.Truth.IsSeen).Select(one => one.Danger.Kind).ToHashSet();
         // The danger is in the values, and nothing was done.
         var shown = writer.Write(_asFound, _asFound, truth.Written, []);
         foreach (var (lie, record) in Anyway(shown))
-            yield return Lied(lie, record);
+            yield return Lied(lie, record, (lie is Lie.CopiedFromLastYear or Lie.NoAccess) ? [] : seen);
         if (dealt.FirstOrDefault(one => one.Truth.IsSeen) is not { } target)
             yield break;
         foreach (var (lie, record) in About(target, shown))
-            yield return Lied(lie, record);
+            yield return Lied(lie, record, (lie is Lie.LeftOut or Lie.Reason or Lie.WithdrawnSilently or Lie.WithdrawnAsMistyped) ? [.. seen.Where(kind => kind != target.Danger.Kind)] : seen);
     }
 
     private IEnumerable<(Lie Lie, JsonObject Record)> Anyway(JsonObject shown)
@@ -51,9 +52,10 @@ internal sealed class Lies(int seed, RecordWriter writer, Condition sound, Truth
         yield return (Lie.OfAnotherAppliance, Copy(shown).Put("/defects", new JsonArray(elsewhere)));
     }
 
-    private Written Lied(Lie lie, JsonObject record) => new(record, truth with
+    private Written Lied(Lie lie, JsonObject record, HashSet<DangerKind> shown) => new(record, truth with
     {
         Lie = lie,
+        Shown = shown,
         Dangers = [.. truth.Dangers.Select(danger => danger with { State = DangerState.Standing, IsHandled = false })],
         Written = lie == Lie.CopiedFromLastYear ? writer.Everything : truth.Written,
     });

@@ -60,7 +60,14 @@ public enum Lie
 /// <param name="IsSeen">Whether the engineer found it.</param>
 /// <param name="State">What became of it.</param>
 /// <param name="IsHandled">Whether everything that it owed was done and written down.</param>
-public sealed record TrueDanger(DangerKind Kind, bool IsSeen, DangerState State, bool IsHandled);
+public sealed record TrueDanger(DangerKind Kind, bool IsSeen, DangerState State, bool IsHandled)
+{
+    /// <summary>Topic of its defect.</summary>
+    public string Topic => Danger.Of(Kind).Topic;
+
+    /// <summary>Where a record shows it.</summary>
+    public string Subject => Danger.Of(Kind).Subject;
+}
 
 /// <summary>What is so, whatever the record says.</summary>
 public sealed record Truth
@@ -73,6 +80,9 @@ public sealed record Truth
     /// <summary>What of it is in the record.</summary>
     public required IReadOnlySet<Aspect> Written { get; init; }
 
+    /// <summary>The dangers that a value or a defect of the record shows.</summary>
+    public required IReadOnlySet<DangerKind> Shown { get; init; }
+
     /// <summary>Null for a truthful record.</summary>
     public Lie? Lie { get; init; }
 
@@ -81,6 +91,9 @@ public sealed record Truth
 
     /// <summary>Whether a danger is there that nobody dealt with: no job may be closed on it by an engine that could know.</summary>
     public bool HasUnhandledDanger => Dangers.Any(danger => !danger.IsHandled);
+
+    /// <summary>Whether one of those can be seen in the record: on it no engine may close.</summary>
+    public bool ShowsUnhandledDanger => Dangers.Any(danger => !danger.IsHandled && Shown.Contains(danger.Kind));
 }
 
 /// <summary>A record with what is true of it.</summary>
@@ -95,4 +108,11 @@ public sealed record Written(JsonObject Record, Truth Truth);
 /// <param name="AsLeft">The true condition as left.</param>
 /// <param name="Truthful">The record that this engineer would write if nothing but the truth came into it.</param>
 /// <param name="Untruthful">The records by which he might get rid of the job.</param>
-public sealed record MadeVisit(int Seed, World World, string Job, string Result, Condition AsFound, Condition AsLeft, Written Truthful, IReadOnlyList<Written> Untruthful);
+public sealed record MadeVisit(int Seed, World World, string Job, string Result, Condition AsFound, Condition AsLeft, Written Truthful, IReadOnlyList<Written> Untruthful)
+{
+    /// <summary>The visits to this boiler before, the earliest first.</summary>
+    public IReadOnlyList<MadeVisit> Earlier { get; init; } = [];
+
+    /// <summary>The truthful record, and then the others.</summary>
+    public IEnumerable<Written> Records => Untruthful.Prepend(Truthful);
+}

@@ -35,7 +35,7 @@ public static class VisitGenerator
 
         var written = world.Engineer.Habit == Habit.Forgetful ? examined.Where(_ => !dice.Chance(0.12)).ToHashSet() : [.. examined];
         written.UnionWith(dealt.Where(one => one.Truth.IsSeen).Select(one => one.Danger.SeenBy));
-        var truth = new Truth { Dangers = [.. dealt.Select(one => one.Truth)], Examined = examined, Written = written };
+        var truth = new Truth { Dangers = [.. dealt.Select(one => one.Truth)], Examined = examined, Written = written, Shown = dealt.Where(one => one.Truth.IsSeen).Select(one => one.Danger.Kind).ToHashSet() };
         var writer = new RecordWriter(seed, day, world, job, result, part);
         var truthful = new Written(writer.Write(asFound, asLeft, written, dealt), truth);
         return new MadeVisit(seed, world, job, result, asFound, asLeft, truthful, [.. new Lies(seed, writer, sound, truth, dealt).All()]);
@@ -76,7 +76,8 @@ public static class VisitGenerator
             (DangerState.Standing, world.Engineer.Habit == Habit.Thorough ? 0 : 8));
         var isWhole = state != DangerState.Standing && (world.Engineer.Habit == Habit.Thorough || dice.Chance(0.7));
         var leftOut = isWhole || state == DangerState.Standing ? null : Omission(danger, state, dice);
-        return new Dealt(danger, new TrueDanger(danger.Kind, true, state, isWhole), leftOut);
+        var isHandled = isWhole || (leftOut == "reexaminedAt" && danger.IsMeasuredAgain);
+        return new Dealt(danger, new TrueDanger(danger.Kind, true, state, isHandled), leftOut);
     }
 
     private static string Omission(Danger danger, DangerState state, Dice dice) => state switch
@@ -90,5 +91,5 @@ public static class VisitGenerator
 /// <summary>A danger with what was done about it.</summary>
 /// <param name="Danger">Which.</param>
 /// <param name="Truth">What is so.</param>
-/// <param name="LeftOut">The member of which the duty was left out; null where none was.</param>
+/// <param name="LeftOut">The member that was left out; null where none was.</param>
 internal sealed record Dealt(Danger Danger, TrueDanger Truth, string? LeftOut);

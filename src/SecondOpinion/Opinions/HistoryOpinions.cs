@@ -43,12 +43,15 @@ internal static class HistoryOpinions
     private static bool Speaks(PastVisit later, PastDanger danger) => later.Defects?.Any(defect => defect.Action == "rectified" && IsSame(defect.Topic, danger.Topic)) == true
         || later.Dangers?.Any(own => IsSame(own.Topic, danger.Topic) || (Given(own.Subject) && IsOneInTheOther(own.Subject, danger.Subject))) == true;
 
-    private static bool Speaks(Defect defect, PastDanger danger) => IsGrave(defect) && (IsSame(defect.Topic, danger.Topic)
+    private static bool Speaks(Defect defect, PastDanger danger) => IsGrave(defect) && !IsOfAnotherAppliance(defect) && (IsSame(defect.Topic, danger.Topic)
         || (Given(defect.Subject) && IsOneInTheOther(defect.Subject!, danger.Subject)));
 
     // A scratch beside it says nothing of the danger: one that is still there is classed as such, and of one that is gone somebody looked again.
     private static bool IsGrave(Defect defect) => defect.Class is DefectClass.AtRisk or DefectClass.ImmediatelyDangerous
         || defect is { Action: DefectAction.Rectified, ReexaminedAt: not null };
+
+    // The cooker's hose says nothing of the boiler. A defect that names a place of the record is the boiler's, whatever it says.
+    private static bool IsOfAnotherAppliance(Defect defect) => defect.Concerns == DefectConcern.OtherAppliance && !Given(defect.Subject);
 
     private static bool IsOneInTheOther(string place, string other) => Pages.IsWithin(place, other) || Pages.IsWithin(other, place);
 

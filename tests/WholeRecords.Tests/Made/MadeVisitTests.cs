@@ -80,6 +80,20 @@ public sealed class MadeVisitTests(ITestOutputHelper output)
         }
     }
 
+    /// <summary>What was measured again shows by itself that the danger is gone: a test by its stage, a reading by its time (duties 4). It owes no time of a second look.</summary>
+    [Fact]
+    public void A_danger_that_was_measured_again_is_handled_without_the_time_of_a_second_look()
+    {
+        var measured = Enumerable.Range(0, 6000).Select(VisitGenerator.Make)
+            .SelectMany(visit => visit.Truthful.Truth.Dangers.Where(danger => danger.IsSeen).SelectMany(danger => DefectsOf(visit, danger).Select(defect => (danger, defect, visit.Seed))))
+            .Where(one => (string?)one.defect["action"] == "rectified" && one.defect["reexaminedAt"] is null && IsMeasured((string)one.defect["subject"]!)).ToList();
+        Assert.NotEmpty(measured);
+        Assert.All(measured, one => Assert.True(one.danger.IsHandled, $"visit {one.Seed}"));
+
+        static IEnumerable<JsonNode> DefectsOf(MadeVisit visit, TrueDanger danger) => visit.Truthful.Record.At("/defects")!.AsArray().OfType<JsonNode>().Where(defect => (string?)defect["subject"] == danger.Subject);
+        static bool IsMeasured(string subject) => subject.StartsWith("/tightnessTests", StringComparison.Ordinal) || subject.StartsWith("/combustion/readings", StringComparison.Ordinal);
+    }
+
     /// <summary>Ranges in which an ordinary boiler lies (common practice, no source); of a sound one the ratio is below 0.004.</summary>
     [Fact]
     public void Values_are_those_of_boilers()

@@ -1,6 +1,7 @@
 using Findings;
 using Records;
 using Visits;
+using WholeRecords.Tests.Made;
 
 namespace WholeRecords.Tests.Properties;
 
@@ -10,10 +11,12 @@ public sealed class BrokenEngineTests
     private static readonly TodaysEngine Today = new();
 
     /// <summary>Dangerous, honest, let, commissioned, with and without parts: enough for every claim.</summary>
-    private static readonly IReadOnlyList<WholeRecord> Some =
+    private static readonly IReadOnlyList<Start> Some =
     [
+        // One with visits before it.
+        MadeStarts.Of(10).First(start => start.Lookup.History is { Count: > 1 }),
         .. WholeRecord.All.Where(whole => whole.Name is "annualService/opened-premix-combi-everything-written-down" or "annualService/ratio-over-the-ceiling-left-on"
-            or "annualService/ratio-over-the-ceiling-turned-off-and-labelled" or "annualService/a-service-that-touched-nothing" or "repair/pump-renewed" or "landlordCheck/record-not-signed"),
+            or "annualService/ratio-over-the-ceiling-turned-off-and-labelled" or "annualService/a-service-that-touched-nothing" or "repair/pump-renewed" or "landlordCheck/record-not-signed").Select(Start.Of),
     ];
 
     private static readonly IReadOnlyList<IProperty> Few = PropertyRun.AllProperties(new(EveryPlace: false, Pairs: 5, OneIn: 1));
@@ -63,11 +66,14 @@ public sealed class BrokenEngineTests
         ["4a"] = (_, _, said) => said with { IsHeldByADanger = true },
         ["4b"] = (_, _, said) => Closed(said),
         ["4c"] = (_, _, said) => Closed(said) with { Situation = new Situation("standing", false, ["handleDanger"]) },
+        ["4d"] = (_, lookup, said) => lookup.History is null ? said : Closed(said),
+        ["4e"] = (_, lookup, said) => lookup.History is [{ Dangers: not null }, ..] ? Closed(said) : said,
         ["5a"] = (_, _, said) => said with { Duties = [new Owed("identify", "must", null)] },
         ["5b"] = (_, _, said) => said with { Duties = [], Missing = [] },
         ["6a"] = (record, _, said) => record.Instruments is [{ Kind: InstrumentKind.FlueGasAnalyser }, ..] ? Closed(said) : said,
         ["6b"] = (_, lookup, said) => lookup.ProfileId is null ? said : Closed(said),
         ["6c"] = (record, _, said) => record.GasSupply?.Rate?.VolumeFt3 is null ? said : Closed(said),
+        ["6d"] = (_, lookup, said) => lookup.History is [var first, .., var last] && first.FinishedAt < last.FinishedAt ? Closed(said) : said,
         ["7a"] = (record, _, said) => record.Work?.Result == WorkResult.GasOff ? Closed(said) with { ClosesAs = "service" } : said,
         ["7b"] = (record, _, said) => record.Work?.Touched is { Count: 0 } ? Closed(said) with { ClosesAs = "visit" } : said,
         ["7c"] = (record, _, said) => record.Premises?.Use == PremisesUse.OwnerOccupied && record.Water?.SystemType == WaterSystemType.OpenVented ? said with { Outcome = OverallOutcome.Incomplete } : said,

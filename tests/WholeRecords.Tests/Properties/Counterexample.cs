@@ -10,9 +10,9 @@ namespace WholeRecords.Tests.Properties;
 internal sealed record Counterexample(Claim Claim, string Kind, string Record, string Changes, int Steps, string Said)
 {
     public static Counterexample Of(Claim claim, string kind, Base one, Variant variant, Answer after) =>
-        new(claim, $"{variant.Kind}: {kind}", one.Whole.Name, variant.Words, variant.Changes.Count, $"{Order.Of(one.Said)} -> {Order.Of(after)}");
+        new(claim, $"{variant.Kind}: {kind}", one.Name, variant.Words, variant.Changes.Count, $"{Order.Of(one.Said)} -> {Order.Of(after)}");
 
-    public static Counterexample OfItself(Claim claim, string kind, Base one) => new(claim, kind, one.Whole.Name, "", 0, Order.Of(one.Said));
+    public static Counterexample OfItself(Claim claim, string kind, Base one) => new(claim, kind, one.Name, "", 0, Order.Of(one.Said));
 
     /// <summary>The shortest first, and then always the same.</summary>
     public static IComparer<Counterexample> ByLength { get; } = Comparer<Counterexample>.Create((one, other) =>

@@ -11,18 +11,18 @@ internal sealed class DangerProperty : IProperty
 
     public IEnumerable<Counterexample> Ask(Base one, Action<Claim> asked)
     {
-        if (one.Whole.IsHandled == true && one.Whole.MayClose && one.Said.IsHeldByADanger is { } isHeld)
+        if (one.Whole is { IsHandled: true, MayClose: true } handled && one.Said.IsHeldByADanger is { } isHeld)
         {
             asked(Handled);
             if (isHeld)
-                yield return Counterexample.OfItself(Handled, $"{one.Whole.Danger}, held by the danger", one);
+                yield return Counterexample.OfItself(Handled, $"{handled.Danger}, held by the danger", one);
         }
 
-        if (one.Whole.IsHandled == false)
+        if (one.Whole is { IsHandled: false } unhandled)
         {
             asked(Unhandled);
             if (one.Said.MayClose)
-                yield return Counterexample.OfItself(Unhandled, $"{one.Whole.Danger}, closed", one);
+                yield return Counterexample.OfItself(Unhandled, $"{unhandled.Danger}, closed", one);
         }
 
         if (one.Said.Situation is { } situation)

@@ -17,7 +17,7 @@ internal sealed class DutyProperty : IProperty
         asked(Silent);
         foreach (var duty in duties.Where(duty => duty.Weight == "must" && (duty.State is null || !States.Contains(duty.State))))
             yield return Counterexample.OfItself(Silent, $"{duty.Kind} silent", one);
-        foreach (var pointer in one.Whole.Asks)
+        foreach (var pointer in one.Whole?.Asks ?? [])
         {
             asked(Asked);
             if (!one.Said.Missing.Any(item => item.Weight != "should" && IsAt(item.Pointer, pointer)))

@@ -16,11 +16,11 @@ internal sealed class EscapeProperty(RunLength length) : IProperty
 
     public IEnumerable<Counterexample> Ask(Base one, Action<Claim> asked)
     {
-        if (one.Whole.Danger is "none" or "putRight")
+        if (one.Whole is not { Danger: not ("none" or "putRight") } whole)
             yield break;
         foreach (var variant in Variants(one))
             if (one.With(variant) is { } said)
-                foreach (var found in Compare(one, variant, said, asked))
+                foreach (var found in Compare(one, whole, variant, said, asked))
                     yield return found;
     }
 
@@ -38,21 +38,21 @@ internal sealed class EscapeProperty(RunLength length) : IProperty
     /// <summary>By the record's name alone, so that each run takes the same.</summary>
     private static IEnumerable<Variant> Sampled(Base one, List<Variant> singles, int number)
     {
-        var random = new Random(RunLength.NumberOf(one.Whole.Name));
+        var random = new Random(RunLength.NumberOf(one.Name));
         for (var left = number; left > 0; left--)
             yield return singles[random.Next(singles.Count)] + singles[random.Next(singles.Count)];
     }
 
-    private static IEnumerable<Counterexample> Compare(Base one, Variant variant, Answer said, Action<Claim> asked)
+    private static IEnumerable<Counterexample> Compare(Base one, WholeRecord whole, Variant variant, Answer said, Action<Claim> asked)
     {
         if (said.ClosesAsTheJob is { } asTheJob)
         {
             asked(Job);
-            if (asTheJob && !one.Whole.AcceptedClosesAs.Contains(said.ClosesAs) && !(one.Said.MayClose && one.Said.ClosesAs == said.ClosesAs))
+            if (asTheJob && !whole.AcceptedClosesAs.Contains(said.ClosesAs) && !(one.Said.MayClose && one.Said.ClosesAs == said.ClosesAs))
                 yield return Counterexample.Of(Job, $"closes as {said.ClosesAs}", one, variant, said);
         }
 
-        if (one.Whole.IsHandled == false && !MayHandle(one, variant))
+        if (whole.IsHandled == false && !MayHandle(one, whole, variant))
         {
             asked(Visit);
             if (said.MayClose && !one.Said.MayClose)
@@ -74,8 +74,8 @@ internal sealed class EscapeProperty(RunLength length) : IProperty
     /// Whether the word may be the very act that the danger wanted: its defect says that the boiler was turned off or disconnected, nothing
     /// but handling it is open, and the word says that it was left so.
     /// </summary>
-    private static bool MayHandle(Base one, Variant variant) =>
-        one.Whole.Open is ["handleDanger"]
+    private static bool MayHandle(Base one, WholeRecord whole, Variant variant) =>
+        whole.Open is ["handleDanger"]
         && variant.Changes.Any(change => change.Pointer == "/appliance/stateOnLeaving" && change.Value is JsonValue value && value.GetValue<string>() != "inUse")
         && one.Record.Defects?.Any(defect => defect.Action is Records.DefectAction.TurnedOff or Records.DefectAction.Disconnected) == true;
 }

@@ -87,7 +87,7 @@ internal static class GoodValues
         foreach (var (what, fits, written) in Additions.Where(addition => addition.Fits(record)))
         {
             var values = JsonNode.Parse(written.Replace("{edition}", EditionOf(record), StringComparison.Ordinal))!.AsObject();
-            if (values.Select(value => value.Key).All(pointer => record.At(pointer) is not null))
+            if (values.Select(value => value.Key).All(pointer => record.At(pointer) is not null) || values.Any(value => IsSaidNotToBeDone(record, value.Key)))
                 continue;
             var changes = values.Where(value => record.At(value.Key) is null).Select(value => new Change(value.Key, value.Value!.DeepClone())).ToList();
             yield return new Variant($"good {what} added", what switch
@@ -152,6 +152,10 @@ internal static class GoodValues
 
     /// <summary>Edition 4 of IGEM/UP/1B is the one in force from September 2026 (from memory).</summary>
     private static string EditionOf(JsonObject record) => string.CompareOrdinal(record.At("/finishedAt")!.GetValue<string>(), "2026-09-01") < 0 ? "3" : "4";
+
+    /// <summary>A value of what the record says was not done would speak against it.</summary>
+    private static bool IsSaidNotToBeDone(JsonObject record, string pointer) => (record.At("/work/notDone") as JsonArray ?? [])
+        .Any(item => item!["what"] is { } what && ($"{pointer}/".StartsWith($"{what}/", StringComparison.Ordinal) || $"{what}/".StartsWith($"{pointer}/", StringComparison.Ordinal)));
 
     private static bool Reached(JsonObject record) => !new[] { "noAccess", "noAccessToAppliance", "refused" }.Any(result => record.Is("/work/result", result));
 

@@ -12,18 +12,22 @@ internal sealed class PropertyRun
 
     /// <summary>All seven.</summary>
     public static IReadOnlyList<IProperty> AllProperties(RunLength length) =>
-        [new AdditionProperty(), new RemovalProperty(length), new DangerwardProperty(length), new DangerProperty(), new DutyProperty(), new SameFactsProperty(), new EscapeProperty(length)];
+        [new AdditionProperty(), new RemovalProperty(length), new DangerwardProperty(length), new DangerProperty(), new EarlierDangerProperty(length), new DutyProperty(), new SameFactsProperty(), new EscapeProperty(length)];
+
+    /// <summary>Those of them that need no auditor: asked of made visits as well.</summary>
+    public static IReadOnlyList<IProperty> PropertiesOfAnyRecord(RunLength length) =>
+        [new AdditionProperty(), new DangerwardProperty(length), new DangerProperty(), new EarlierDangerProperty(length), new SameFactsProperty()];
 
     /// <summary>Asks.</summary>
     /// <param name="engine">Any.</param>
-    /// <param name="records">Those that can be read are asked about.</param>
+    /// <param name="starts">Those that can be read are asked about.</param>
     /// <param name="properties">Which.</param>
-    public PropertyRun(IEngine engine, IEnumerable<WholeRecord> records, params IReadOnlyList<IProperty> properties)
+    public PropertyRun(IEngine engine, IEnumerable<Start> starts, params IReadOnlyList<IProperty> properties)
     {
         Properties = properties;
-        Parallel.ForEach(Partitioner.Create(records, EnumerablePartitionerOptions.NoBuffering), whole =>
+        Parallel.ForEach(Partitioner.Create(starts, EnumerablePartitionerOptions.NoBuffering), start =>
         {
-            if (Base.Of(engine, whole) is not { } one)
+            if (Base.Of(engine, start) is not { } one)
                 return;
             Interlocked.Increment(ref _records);
             if (one.Said.MayClose)

@@ -13,7 +13,7 @@ internal sealed record RunLength(bool EveryPlace, int? Pairs, int OneIn)
     public static RunLength Every { get; } = new(EveryPlace: true, Pairs: null, OneIn: 1);
 
     /// <summary>Whether a variant of a record is among those that are asked about: always the same ones.</summary>
-    public bool Takes(Base one, string variant) => OneIn == 1 || (uint)NumberOf($"{one.Whole.Name} {variant}") % (uint)OneIn == 0;
+    public bool Takes(Base one, string variant) => OneIn == 1 || (uint)NumberOf($"{one.Name} {variant}") % (uint)OneIn == 0;
 
     /// <summary>A number of a text, the same in every process.</summary>
     public static int NumberOf(string text) => text.Aggregate(17, (number, letter) => unchecked(((number * 31) + letter) ^ (number >>> 15)));

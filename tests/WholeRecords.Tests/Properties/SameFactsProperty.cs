@@ -15,6 +15,7 @@ internal sealed class SameFactsProperty : IProperty
     public static readonly Claim OrderOfItems = new("6a", "Items of lists in another order: the same outcome, closing, rows and missing, at their new places.");
     public static readonly Claim Profile = new("6b", "The maker's limits by a stored profile, not by the record: the same.");
     public static readonly Claim Member = new("6c", "The gas volume in cubic feet, not in cubic metres: the same.");
+    public static readonly Claim Earlier = new("6d", "What is known of the visits before in another order: the same.");
 
     /// <summary>Cubic metres in a cubic foot, exactly: 0.3048 m to the third (the international foot of 1959).</summary>
     private const decimal CubicFoot = 0.028316846592m;
@@ -22,7 +23,7 @@ internal sealed class SameFactsProperty : IProperty
     /// <summary>Members whose value is a pointer into the record.</summary>
     private static readonly HashSet<string?> PointsTo = ["/defects/*/subject", "/work/notDone/*/what", "/work/withdrawn/*/what"];
 
-    public IReadOnlyList<Claim> Claims { get; } = [OrderOfItems, Profile, Member];
+    public IReadOnlyList<Claim> Claims { get; } = [OrderOfItems, Profile, Member, Earlier];
 
     public IEnumerable<Counterexample> Ask(Base one, Action<Claim> asked)
     {
@@ -43,6 +44,8 @@ internal sealed class SameFactsProperty : IProperty
             yield return (Profile, Without(one.Json, "/makerLimits"), new Lookup { ProfileId = "SAME", ProfileVersion = 1, ProfileLimits = limits });
         if (one.Record.GasSupply?.Rate is { VolumeM3: { } volume, VolumeFt3: null })
             yield return (Member, Without(one.Json, "/gasSupply/rate/volumeM3").Put("/gasSupply/rate/volumeFt3", decimal.Round(volume / CubicFoot, 12)), Lookup.None);
+        if (one.Earlier.Count > 1)
+            yield return (Earlier, one.Json, new Lookup { History = [.. one.Earlier.Reverse()] });
     }
 
     private static JsonObject Without(JsonObject json, string pointer) => json.DeepClone().AsObject().Drop(pointer);
