@@ -9,9 +9,6 @@ public sealed record PastVisit
     /// <summary>The stored evaluation of that visit.</summary>
     public string? EvaluationId { get; init; }
 
-    /// <summary>When it began; absent: not recorded.</summary>
-    public DateTimeOffset? StartedAt { get; init; }
-
     /// <summary>When it ended, at its own offset.</summary>
     public required DateTimeOffset FinishedAt { get; init; }
 

@@ -15,7 +15,7 @@ public sealed class HistoryStore(Database database, IRecordLaw law)
     public const int MostVisits = 12;
 
     // One row of asked for each record. Of another maker's appliance with the same serial number the latest visit is enough. A record that the
-    // record corrects says nothing beside it; another one of the same visit is no earlier visit, and what it said is not forgotten.
+    // record corrects says nothing beside it; one of the same record id and day is no earlier visit, and what it said is not forgotten.
     private const string SelectOf = $"""
         SELECT p.asked AS Asked, p.evaluation_id AS EvaluationId, p.facts AS Facts, p.kind AS Kind
         FROM (
@@ -23,9 +23,9 @@ public sealed class HistoryStore(Database database, IRecordLaw law)
             FROM (
                 SELECT a.asked, v.evaluation_id, v.facts, v.finished_at, CASE
                     WHEN v.record_id = a.record_id AND SUBSTR(v.finished_at, 1, 10) = SUBSTR(a.finished_at, 1, 10) THEN '{SameVisit}'
-                    WHEN v.finished_at >= a.finished_at THEN '{MaybeSameVisit}'
                     WHEN v.maker_key = a.maker_key THEN '{SameMaker}' ELSE '{OtherMaker}' END AS kind
                 FROM asked a JOIN visits v ON v.tenant = @tenant AND v.serial_number = a.serial_number AND v.finished_at < a.next_day
+                    AND (v.finished_at < a.finished_at OR v.record_id = a.record_id)
                 WHERE v.known_at <= @knownAt AND (v.replaced_at IS NULL OR v.replaced_at > @knownAt) AND v.evaluation_id <> a.supersedes) k) p
         WHERE p.place <= CASE WHEN p.kind = '{OtherMaker}' THEN 1 ELSE @MostVisits END
         ORDER BY p.asked, p.kind DESC, p.place
@@ -34,7 +34,6 @@ public sealed class HistoryStore(Database database, IRecordLaw law)
     private const string OtherMaker = "anotherMaker";
     private const string SameMaker = "earlier";
     private const string SameVisit = "sameRecord";
-    private const string MaybeSameVisit = "sameTime";
 
     private readonly StoredVisits _visits = new(database);
 
@@ -61,7 +60,7 @@ public sealed class HistoryStore(Database database, IRecordLaw law)
                 var facts = await FactsOfAsync(tenant, row.EvaluationId, row.Facts, cancel);
                 if (row.Kind is OtherMaker or SameMaker)
                     before.Add(facts);
-                else if (IsSaidOf(records[row.Asked], facts, row.Kind == SameVisit))
+                else if (IsSaidOf(records[row.Asked], facts))
                     before.Add(new EarlierAnswer { EvaluationId = facts.EvaluationId, FinishedAt = facts.FinishedAt, Dangers = facts.Dangers! });
             }
         }
@@ -69,10 +68,9 @@ public sealed class HistoryStore(Database database, IRecordLaw law)
         return [.. found.Select(visits => visits ?? VisitsBefore.None)];
     }
 
-    // Under another record id it is the same visit where the two overlap. What the record replaces by name, it gave its reason for.
-    private static bool IsSaidOf(ServiceRecord record, PastVisit said, bool isSameRecord) =>
-        said.Dangers is { Count: > 0 } && said.EvaluationId != record.Supersedes && VisitKey.OfMaker(said.Maker) == VisitKey.OfMaker(record.Appliance.Maker)
-        && (isSameRecord || (said.StartedAt ?? said.FinishedAt) <= record.FinishedAt.Value);
+    // What the record replaces by name, it gave its reason for.
+    private static bool IsSaidOf(ServiceRecord record, PastVisit said) =>
+        said.Dangers is { Count: > 0 } && said.EvaluationId != record.Supersedes && VisitKey.OfMaker(said.Maker) == VisitKey.OfMaker(record.Appliance.Maker);
 
     /// <summary>The facts of a stored visit.</summary>
     internal async Task<PastVisit> FactsOfAsync(Tenant tenant, string evaluationId, byte[]? facts, CancellationToken cancel)

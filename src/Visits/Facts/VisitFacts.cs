@@ -29,7 +29,6 @@ public static class VisitFacts
         ArgumentNullException.ThrowIfNull(record);
         return new PastVisit
         {
-            StartedAt = record.StartedAt?.Value,
             FinishedAt = record.FinishedAt.Value,
             JobType = WireNames.Of(record.JobType),
             Maker = record.Appliance.Maker,
