@@ -4,7 +4,7 @@ using Records;
 namespace SecondOpinion;
 
 /// <summary>One record to form an opinion on.</summary>
-internal sealed class Case(ServiceRecord record, IReadOnlyList<PastVisit> history, IReadOnlyList<Finding> firstPass)
+internal sealed class Case(ServiceRecord record, IReadOnlyList<PastVisit> history, IReadOnlyList<Finding> firstPass, IReadOnlyList<EarlierAnswer>? saidBefore = null)
 {
     private readonly Dictionary<string, Bounds?> _limits = new(StringComparer.Ordinal);
 
@@ -12,6 +12,9 @@ internal sealed class Case(ServiceRecord record, IReadOnlyList<PastVisit> histor
 
     /// <summary>Earlier visits that were looked up, the latest first.</summary>
     public IReadOnlyList<PastVisit> History { get; } = history;
+
+    /// <summary>Answers to other records of this visit that named a danger; none where nothing was looked up.</summary>
+    public IReadOnlyList<EarlierAnswer> SaidBefore { get; } = saidBefore ?? [];
 
     /// <summary>Whose law: the date written in <c>finishedAt</c>.</summary>
     public DateOnly AsOf { get; } = record.FinishedAt.Date;

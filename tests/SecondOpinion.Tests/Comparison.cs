@@ -85,12 +85,12 @@ internal sealed class Comparison
         return Compare(generated, AnswersTo(engine, generated).Findings, engine.Catalogue.Rules.Select(rule => rule.Info.Id), ref compared);
     }
 
-    private static Answers AnswersTo(ComplianceEngine engine, GeneratedRecord generated) => engine.Answer(generated.Record, new Lookup { History = generated.History });
+    private static Answers AnswersTo(ComplianceEngine engine, GeneratedRecord generated) => engine.Answer(generated.Record, new Lookup { History = generated.History, SaidBefore = generated.SaidBefore });
 
     private static List<Disagreement> Compare(GeneratedRecord generated, IReadOnlyList<Finding> answers, IEnumerable<string> ruleIds, ref int compared)
     {
         var said = answers.ToLookup(finding => finding.RuleId, finding => new Opinion(finding.Subject, finding.Outcome, finding.ExpectedClass), StringComparer.Ordinal);
-        var one = new Case(generated.Record, generated.History, [.. answers.Where(finding => !Inferring.Contains(finding.RuleId))]);
+        var one = new Case(generated.Record, generated.History, [.. answers.Where(finding => !Inferring.Contains(finding.RuleId))], generated.SaidBefore);
 
         var disagreements = new List<Disagreement>();
         foreach (var ruleId in ruleIds)
@@ -130,6 +130,7 @@ internal sealed class Comparison
     [
         $"  record {one.Record.Number}: the rule says {Shown(one.Rule)}; the second opinion {Shown(one.SecondOpinion)}",
         .. one.Record.Changes.Select(change => $"    {change}"),
+        .. one.RuleId == "danger-taken-back" ? one.Record.SaidBefore.Select(answer => FormattableString.Invariant($"    told in the record finished at {answer.FinishedAt:O}: {string.Join("; ", answer.Dangers)}")) : [],
     ];
 
     private static string Shown(IReadOnlyList<Opinion> opinions) => opinions.Count == 0 ? "nothing" : string.Join(" and ", opinions);

@@ -135,6 +135,17 @@ public sealed class SecondOpinionTests(JudgedRecords judged, ITestOutputHelper o
             answer => Assert.True(answers.GetValueOrDefault(answer) >= 20, $"{answer}: {answers.GetValueOrDefault(answer)}"));
     }
 
+    /// <summary>Dangers that an earlier answer to the visit told are passed over in many records, and in many accounted for.</summary>
+    [Fact]
+    public void A_danger_that_was_told_before_gets_each_of_its_answers_in_many_records()
+    {
+        var answers = Enumerable.Range(0, 8_000).Select(RecordGenerator.Make).Where(made => made.SaidBefore.Count > 0)
+            .SelectMany(made => OpinionTable.All["danger-taken-back"](new Case(made.Record, made.History, [], made.SaidBefore)))
+            .CountBy(opinion => opinion.Outcome).ToDictionary();
+        output.WriteLine(string.Join(", ", answers));
+        Assert.All([Outcome.Pass, Outcome.Missing], outcome => Assert.True(answers.GetValueOrDefault(outcome) >= 20, $"{outcome}: {answers.GetValueOrDefault(outcome)}"));
+    }
+
     /// <summary>Each of these answers turns on several members of one defect, and is compared in enough records.</summary>
     [Fact]
     public void What_was_done_about_a_defect_gets_each_of_its_answers_in_many_records()

@@ -105,7 +105,11 @@ internal static class CombustionOpinions
 
     /// <summary>Did a later reading at that rate show that the boiler burns as it should?</summary>
     public static bool IsShownRight(Case one, CombustionReading reading) =>
-        IsLaterWithin(one, reading, other => RatioOf(other) <= RatioLimit(one) && (other.Rate == FiringRate.Minimum || BurnsRightAtMaximum(one, other)));
+        IsLaterWithin(one, reading, other => BurnsRight(one, other));
+
+    /// <summary>By its own values, wherever the products go.</summary>
+    public static bool BurnsRight(Case one, CombustionReading reading) =>
+        RatioOf(reading) <= RatioLimit(one) && (reading.Rate == FiringRate.Minimum || BurnsRightAtMaximum(one, reading));
 
     private static bool BurnsRightAtMaximum(Case one, CombustionReading reading) => reading.CoPpm <= LimitOf(one, one.Record.MakerLimits?.CoPpmMax, 350)
         && (one.Record.MakerLimits?.Co2PercentMin is not { } least || reading.Co2Percent >= least)

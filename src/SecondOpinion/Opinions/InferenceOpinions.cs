@@ -18,9 +18,9 @@ internal static class InferenceOpinions
         ("unsafe-left-in-use", Called(LeftInUse)),
     ];
 
-    // Nothing to advise on, nothing unsafe and no defect: nothing to infer from.
-    private static Func<Case, IEnumerable<Opinion>> Called(Func<Case, IEnumerable<Opinion>> judge) =>
-        c => If(c.Record.Defects is { Count: > 0 } || c.FirstPass.Any(finding => finding.Outcome is Outcome.Unsafe or Outcome.Advisory), () => judge(c));
+    /// <summary>Nothing to advise on, nothing unsafe, no defect and no danger told before: nothing to infer from.</summary>
+    public static Func<Case, IEnumerable<Opinion>> Called(Func<Case, IEnumerable<Opinion>> judge) =>
+        c => If(c.Record.Defects is { Count: > 0 } || c.SaidBefore.Count > 0 || c.FirstPass.Any(finding => finding.Outcome is Outcome.Unsafe or Outcome.Advisory), () => judge(c));
 
     private static IEnumerable<Opinion> Each(Case c, Func<PlacedDefect, Outcome?> judge)
     {

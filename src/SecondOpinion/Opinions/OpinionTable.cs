@@ -32,6 +32,7 @@ internal static class OpinionTable
             UnsafeSituationOpinions.All,
             VentilationOpinions.All,
             WaterOpinions.All,
+            WithdrawalOpinions.All,
             WorkOpinions.All,
         }
         .SelectMany(topic => topic)

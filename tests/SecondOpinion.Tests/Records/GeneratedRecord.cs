@@ -13,4 +13,7 @@ internal sealed record GeneratedRecord(int Number, IReadOnlyList<Change> Changes
 {
     /// <summary>The earlier visits made up for it: the same number and record always have the same.</summary>
     public IReadOnlyList<PastVisit> History => field ??= Histories.Make(Number, Record);
+
+    /// <summary>The earlier answers to this visit made up for it, likewise; mostly none.</summary>
+    public IReadOnlyList<EarlierAnswer> SaidBefore => field ??= EarlierAnswers.Make(Number, Record);
 }
