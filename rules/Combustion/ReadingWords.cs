@@ -31,17 +31,19 @@ internal static class ReadingWords
     /// answers nothing.
     /// </summary>
     public static IEnumerable<CombustionReading> After(this Visit visit, CombustionReading reading) =>
-        reading is { Rate: { } rate, TakenAt: { } time }
-            ? visit.StatedAt(rate).Select(other => other.Value).Where(other => other.TakenAt is { } later && later.Value > time.Value
-                && visit.MemberThatShowsAir(other) is null && !visit.DeniesItsRate(other))
-            : [];
+        reading is { Rate: { } rate, TakenAt: { } time } ? visit.After(time.Value, rate) : [];
+
+    /// <summary>As above, later than <paramref name="time"/>.</summary>
+    public static IEnumerable<CombustionReading> After(this Visit visit, DateTimeOffset time, FiringRate rate) =>
+        visit.StatedAt(rate).Select(other => other.Value)
+            .Where(other => other.TakenAt is { } later && later.Value > time && visit.MemberThatShowsAir(other) is null && !visit.DeniesItsRate(other));
 
     /// <summary>Does a reading show good combustion: within the ratio's limit, and at maximum rate within every other?</summary>
     public static bool IsGood(this Visit visit, CombustionReading reading) =>
         reading is { CoPpm: { } co, Co2Percent: > 0 and { } co2 } && visit.RatioLimit().Allows(Calculations.FlueGas.Ratio(co, co2)) && visit.IsWithinMaximumLimits(reading);
 
-    /// <summary>At maximum rate, within what is asked of carbon monoxide and carbon dioxide there; at another rate nothing more is asked.</summary>
-    public static bool IsWithinMaximumLimits(this Visit visit, CombustionReading reading) => reading.Rate != FiringRate.Maximum
+    /// <summary>At maximum rate, or one that is not stated, within what is asked of carbon monoxide and carbon dioxide there; at minimum nothing more is asked.</summary>
+    public static bool IsWithinMaximumLimits(this Visit visit, CombustionReading reading) => reading.Rate == FiringRate.Minimum
         || (reading.CoPpm is { } co && visit.CoLimit().Allows(co) && !(reading.Co2Percent < visit.Maker.Co2PercentMin) && !(reading.Co2Percent > visit.Maker.Co2PercentMax));
 
     /// <summary>The most carbon monoxide at maximum rate: the maker's, or the trade's default.</summary>

@@ -1,18 +1,21 @@
+using System.Globalization;
 using Findings;
 using Kernel;
 using NRules.Fluent.Dsl;
 using NRules.RuleModel;
+using Records;
 using Rules.Combustion;
 using Rules.Situation;
 using Visits;
+using Wire;
 
 namespace Rules.History;
 
 [Id(RuleIds.DangerTakenBack), Topic(Topics.UnsafeSituation), Cites("GSIUR-1998", "26(9)"), Cites("GSIUR-1998", "34"), CommonPractice]
-[Title("A danger that an earlier answer to this visit named is still told, or the record says why its value was taken back")]
+[Title("A danger named in an earlier answer to this visit is not dropped without a reason")]
 [Why("An answer that names a danger also shows which value to leave out. If a record could simply be sent again without it, the danger would be gone from the paper and not from the house.")]
 [Serves(Part.HandleDanger)]
-[Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.CoPpm)]
+[Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.CoPpm, LimitIds.FlueGasCo2, LimitIds.FlueGasO2, LimitIds.MaximumRateLoad)]
 [Coverage(Coverage.MayUnderReport, "an answer that was not stored, or to a record of another id, is not known, and a value made better step by step before any answer is not seen")]
 public sealed class DangerTakenBackRule : InferenceRule
 {
@@ -44,7 +47,7 @@ public sealed class DangerTakenBackRule : InferenceRule
         Conclude(context, visit, Withdrawn, Visit.LookAt(Withdrawn)
             .Missing($"an earlier answer to this visit named a danger ({rules}); this record shows it no longer and does not say why", Withdrawn)
             .Warn(Cautions.DangerStands)
-            .Advise("Record the danger as a defect with what was done about it or, where the value was wrong, name it under work.withdrawn with the reason."));
+            .Advise("Record the danger as a defect with what was done about it or, where the value was wrong, take that value back and say why."));
     }
 
     /// <summary>The dangers that an earlier answer named and that this record neither shows, nor speaks of, nor takes back with a reason.</summary>
@@ -60,12 +63,20 @@ public sealed class DangerTakenBackRule : InferenceRule
         }
     }
 
-    // A list may have grown at its front since then, so that as many as were told may stand at other places of it.
+    // A danger of this boiler that is now said to be of another appliance is shown no longer. A list may have grown at its front since then, so that
+    // as many as were told may stand at other places of it.
     private static bool IsShown(PastDanger told, EarlierAnswer answer, IEnumerable<FoundDanger> found)
     {
-        var same = found.Where(danger => danger.RuleId == told.RuleId).ToList();
-        return same.Exists(danger => AreOnePlace(danger.Subject, told.Subject)) || (same.Count > 0 && same.Count >= answer.Dangers.Count(other => other.RuleId == told.RuleId));
+        var same = found.Where(danger => danger.RuleId == told.RuleId && danger.IsOfThisAppliance).ToList();
+        return same.Exists(danger => AreOnePlace(danger.Subject, told.Subject) || danger.AnsweredBy.Any(recorded => recorded.Defect.Subject is { } place && AreOnePlace(place, told.Subject)))
+            || (ListOf(told.Subject) is { } list && same.Count(danger => ListOf(danger.Subject) == list && IsOfTopic(danger, told)) is var stands and > 0
+                && stands >= answer.Dangers.Count(other => other.RuleId == told.RuleId && other.Topic == told.Topic && ListOf(other.Subject) == list));
     }
+
+    // Of what a defect's class alone told, another class on another matter does not stand for it.
+    private static bool IsOfTopic(FoundDanger danger, PastDanger told) => danger.Finding is not null || (danger.AnsweredBy[0].Defect.Topic ?? Topics.UnsafeSituation) == told.Topic;
+
+    private static string? ListOf(string place) => place.LastIndexOf('/') is var end and >= 0 && int.TryParse(place.AsSpan(end + 1), NumberStyles.None, CultureInfo.InvariantCulture, out _) ? place[..end] : null;
 
     // Of two dangers of one topic a defect that names a place speaks of that one only.
     private static bool SpeaksOf(RecordedDefect recorded, PastDanger told) => DangerLeftBeforeRule.SaysWhatBecameOfIt(recorded)
@@ -74,9 +85,9 @@ public sealed class DangerTakenBackRule : InferenceRule
     private static bool IsNamedAsTakenBack(Visit visit, PastDanger told) =>
         visit.Record.Work?.Withdrawn?.Any(taken => taken is { What: { Length: > 0 } what, Because: not null } && AreOnePlace(what, told.Subject)) == true;
 
-    // A reading taken again once that record was finished, in the place of the bad one: no value was taken back, the visit went on.
-    private static bool IsMeasuredLater(Visit visit, PastDanger told, EarlierAnswer answer) => visit.Readings?.Any(reading =>
-        reading.Pointer == told.Subject && reading.Value.TakenAt?.Value > answer.FinishedAt && visit.IsGood(reading.Value)) == true;
+    // Measured again at the same rate once that record was finished: no value was taken back, the visit went on.
+    private static bool IsMeasuredLater(Visit visit, PastDanger told, EarlierAnswer answer) =>
+        Enum.GetValues<FiringRate>().Where(rate => WireNames.Of(rate) == told.Rate).Any(rate => visit.After(answer.FinishedAt, rate).Any(visit.IsGood));
 
     private static bool AreOnePlace(string one, string other) => (one.Length > 0 && DefectWords.IsIn(other, one)) || (other.Length > 0 && DefectWords.IsIn(one, other));
 }

@@ -6,7 +6,7 @@ using Visits;
 namespace Rules.Plausibility;
 
 [Id(RuleIds.ValueTakenBack), Topic(Topics.Plausibility), CommonPractice]
-[Title("A value that was taken back is named with its reason, and stays visible")]
+[Title("A value that was taken back is named, with the reason")]
 [Why("Values are mistyped, and instruments fail. Whoever reads the record later has to see that a value was changed after an answer, which one, and why.")]
 [Expects("/work/withdrawn")]
 [Coverage(Coverage.MayUnderReport, "whether the reason is true is not seen")]
@@ -24,7 +24,7 @@ public sealed class ValueTakenBackRule : ComplianceRule<WithdrawnValue>
             return look.Missing($"a value is taken back, and the record does not say which, or why");
 
         look.Note(taken.Note);
-        return look.Advisory($"{what} was sent before with another value and is taken back: {WordsOf(because)}")
+        return look.Advisory($"an earlier value at {what} was taken back: {WordsOf(because)}")
             .Advise(because == WithdrawalReason.InstrumentFault
                 ? "Measure again with an instrument that works, and have the other one checked before it is used again."
                 : "See that the value which the record has now was read from the instrument.");

@@ -42,9 +42,7 @@ public sealed class LineJudge(
         ArgumentNullException.ThrowIfNull(lines);
         var reads = lines.Select(Read).ToList();
         var records = reads.Select(read => read.Record).OfType<ServiceRecord>().ToList();
-        IReadOnlyList<VisitsBefore> found = records.Exists(VisitKey.IsAskedFor)
-            ? await histories.FindAsync(tenant, records, startedAt, cancel)
-            : [.. records.Select(_ => VisitsBefore.None)];
+        var found = await histories.FindAsync(tenant, records, startedAt, cancel);
         using var before = found.GetEnumerator();
         var judged = new List<JudgedLine>(lines.Count);
         foreach (var (line, read) in lines.Zip(reads))

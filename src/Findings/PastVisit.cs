@@ -82,7 +82,7 @@ public sealed record PastDefect
     public string? Action { get; init; }
 }
 
-/// <summary>A danger that was left at an earlier visit.</summary>
+/// <summary>A danger that was found at an earlier visit, or named in an earlier answer.</summary>
 public sealed record PastDanger
 {
     /// <summary>The rule that found it.</summary>
@@ -93,6 +93,9 @@ public sealed record PastDanger
 
     /// <summary>JSON Pointer of where it was in the record of that visit.</summary>
     public required string Subject { get; init; }
+
+    /// <summary>Of a flue reading: the rate at which it was taken, as the record names it.</summary>
+    public string? Rate { get; init; }
 
     /// <summary>What had become of it.</summary>
     public required DangerState State { get; init; }

@@ -14,23 +14,25 @@ public sealed class HistoryStore(Database database, IRecordLaw law)
     /// <summary>Most earlier visits that are looked at.</summary>
     public const int MostVisits = 12;
 
-    // One row of asked for each record. Of another maker's appliance with the same serial number the latest visit is enough. A record that the
-    // record corrects says nothing beside it; one of the same record id and day is no earlier visit, and what it said is not forgotten.
+    // One row of asked for each record. Of another maker's appliance with the same serial number the latest visit is enough. What the record
+    // corrects says nothing beside it; one of the same record id and day is no earlier visit, and what it said is not forgotten.
     private const string SelectOf = $"""
-        SELECT p.asked AS Asked, p.evaluation_id AS EvaluationId, p.facts AS Facts, p.kind AS Kind
+        SELECT p.asked AS Asked, p.evaluation_id AS EvaluationId, p.facts AS Facts, p.kind AS Kind, p.serial_number AS SerialNumber
         FROM (
-            SELECT k.asked, k.evaluation_id, k.facts, k.kind, ROW_NUMBER() OVER (PARTITION BY k.asked, k.kind ORDER BY k.finished_at DESC, k.evaluation_id DESC) AS place
+            SELECT k.*, ROW_NUMBER() OVER (PARTITION BY k.asked, k.kind ORDER BY k.finished_at DESC, k.evaluation_id DESC) AS place
             FROM (
-                SELECT a.asked, v.evaluation_id, v.facts, v.finished_at, CASE
-                    WHEN v.record_id = a.record_id AND SUBSTR(v.finished_at, 1, 10) = SUBSTR(a.finished_at, 1, 10) THEN '{SameVisit}'
-                    WHEN v.maker_key = a.maker_key THEN '{SameMaker}' ELSE '{OtherMaker}' END AS kind
-                FROM asked a JOIN visits v ON v.tenant = @tenant AND v.serial_number = a.serial_number AND v.finished_at < a.next_day
-                    AND (v.finished_at < a.finished_at OR v.record_id = a.record_id)
-                WHERE v.known_at <= @knownAt AND (v.replaced_at IS NULL OR v.replaced_at > @knownAt) AND v.evaluation_id <> a.supersedes) k) p
+                SELECT a.asked, v.evaluation_id, v.facts, v.finished_at, v.serial_number, CASE WHEN v.maker_key = a.maker_key THEN '{SameMaker}' ELSE '{OtherMaker}' END AS kind
+                FROM asked a JOIN visits v ON v.tenant = @tenant AND v.serial_number = a.serial_number AND v.finished_at < a.finished_at
+                WHERE a.serial_number <> '' AND {Counts} AND NOT (v.record_id = a.record_id AND v.finished_at >= a.day)
+                UNION ALL
+                SELECT a.asked, v.evaluation_id, v.facts, v.finished_at, v.serial_number, '{SameVisit}' AS kind
+                FROM asked a JOIN visits v ON v.tenant = @tenant AND v.record_id = a.record_id AND v.finished_at >= a.day AND v.finished_at < a.next_day
+                WHERE {Counts}) k) p
         WHERE p.place <= CASE WHEN p.kind = '{OtherMaker}' THEN 1 ELSE @MostVisits END
         ORDER BY p.asked, p.kind DESC, p.place
         """;
 
+    private const string Counts = "v.known_at <= @knownAt AND (v.replaced_at IS NULL OR v.replaced_at > @knownAt) AND v.evaluation_id <> a.supersedes";
     private const string OtherMaker = "anotherMaker";
     private const string SameMaker = "earlier";
     private const string SameVisit = "sameRecord";
@@ -46,10 +48,9 @@ public sealed class HistoryStore(Database database, IRecordLaw law)
     {
         ArgumentNullException.ThrowIfNull(records);
         var found = new VisitsBefore?[records.Count];
-        var asked = records.Index().Where(place => VisitKey.IsAskedFor(place.Item)).ToList();
-        if (asked.Count > 0)
+        if (records.Count > 0)
         {
-            var (sql, values) = CommandOf(asked);
+            var (sql, values) = CommandOf(records);
             values.Add("tenant", tenant.Name);
             values.Add("knownAt", Database.TextOf(knownAt));
             values.Add("MostVisits", MostVisits);
@@ -60,7 +61,7 @@ public sealed class HistoryStore(Database database, IRecordLaw law)
                 var facts = await FactsOfAsync(tenant, row.EvaluationId, row.Facts, cancel);
                 if (row.Kind is OtherMaker or SameMaker)
                     before.Add(facts);
-                else if (IsSaidOf(records[row.Asked], facts))
+                else if (IsSaidOf(records[row.Asked], facts, row.SerialNumber))
                     before.Add(new EarlierAnswer { EvaluationId = facts.EvaluationId, FinishedAt = facts.FinishedAt, Dangers = facts.Dangers! });
             }
         }
@@ -68,9 +69,16 @@ public sealed class HistoryStore(Database database, IRecordLaw law)
         return [.. found.Select(visits => visits ?? VisitsBefore.None)];
     }
 
-    // What the record replaces by name, it gave its reason for.
-    private static bool IsSaidOf(ServiceRecord record, PastVisit said) =>
-        said.Dangers is { Count: > 0 } && said.EvaluationId != record.Supersedes && VisitKey.OfMaker(said.Maker) == VisitKey.OfMaker(record.Appliance.Maker);
+    // A record id may name a job with several boilers: two serial numbers that differ are two boilers, and so are two makers where a serial number is
+    // missing. What the record replaces by name, it gave its reason for.
+    private static bool IsSaidOf(ServiceRecord record, PastVisit said, string serialNumber)
+    {
+        if (said.Dangers is not { Count: > 0 } || said.EvaluationId == record.Supersedes)
+            return false;
+
+        var (own, maker, theirMaker) = (VisitKey.OfSerial(record.Appliance.SerialNumber), VisitKey.OfMaker(record.Appliance.Maker), VisitKey.OfMaker(said.Maker));
+        return own.Length > 0 && serialNumber.Length > 0 ? own == serialNumber : maker.Length == 0 || theirMaker.Length == 0 || maker == theirMaker;
+    }
 
     /// <summary>The facts of a stored visit.</summary>
     internal async Task<PastVisit> FactsOfAsync(Tenant tenant, string evaluationId, byte[]? facts, CancellationToken cancel)
@@ -83,17 +91,19 @@ public sealed class HistoryStore(Database database, IRecordLaw law)
         return VisitFacts.Of(record, whole.ReadEvaluation(), law) with { EvaluationId = evaluationId };
     }
 
-    internal static (string Sql, DynamicParameters Values) CommandOf(List<(int Index, ServiceRecord Record)> asked)
+    internal static (string Sql, DynamicParameters Values) CommandOf(IReadOnlyList<ServiceRecord> records)
     {
         var values = new DynamicParameters();
-        var sql = new StringBuilder("WITH asked (asked, serial_number, maker_key, finished_at, next_day, record_id, supersedes) AS (VALUES ");
-        foreach (var (number, (index, record)) in asked.Index())
+        var sql = new StringBuilder("WITH asked (asked, serial_number, maker_key, finished_at, day, next_day, record_id, supersedes) AS (VALUES ");
+        foreach (var (number, record) in records.Index())
         {
-            sql.Append(CultureInfo.InvariantCulture, $"{(number == 0 ? "" : ", ")}({index}, @s{number}, @m{number}, @f{number}, @n{number}, @r{number}, @o{number})");
-            Add('s', record.Appliance.SerialNumber!);
+            sql.Append(CultureInfo.InvariantCulture, $"{(number == 0 ? "" : ", ")}({number}, @s{number}, @m{number}, @f{number}, @d{number}, @n{number}, @r{number}, @o{number})");
+            var day = DateOnly.FromDateTime(record.FinishedAt.Value.UtcDateTime);
+            Add('s', VisitKey.OfSerial(record.Appliance.SerialNumber));
             Add('m', VisitKey.OfMaker(record.Appliance.Maker));
             Add('f', Database.TextOf(record.FinishedAt.Value));
-            Add('n', Database.TextOf(DateOnly.FromDateTime(record.FinishedAt.Value.UtcDateTime).AddDays(1)));
+            Add('d', Database.TextOf(day));
+            Add('n', Database.TextOf(day.AddDays(1)));
             Add('r', record.RecordId);
             Add('o', record.SupersedesBecause?.Reason == SupersedesReason.WrongAppliance ? "" : record.Supersedes ?? "");
             void Add(char name, string value) => values.Add(string.Create(CultureInfo.InvariantCulture, $"{name}{number}"), value);
@@ -111,6 +121,8 @@ public sealed class HistoryStore(Database database, IRecordLaw law)
         public byte[]? Facts { get; init; }
 
         public required string Kind { get; init; }
+
+        public required string SerialNumber { get; init; }
     }
 }
 

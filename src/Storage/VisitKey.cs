@@ -1,5 +1,3 @@
-using Records;
-
 namespace Storage;
 
 /// <summary>By what the history of an appliance is found.</summary>
@@ -10,14 +8,4 @@ public static class VisitKey
 
     /// <summary>A serial number as it is stored; empty where there is none.</summary>
     public static string OfSerial(string? serialNumber) => string.IsNullOrWhiteSpace(serialNumber) ? "" : serialNumber;
-
-    /// <summary>
-    /// Is history to be looked up for this record? Readings are compared with the previous visit that a record states itself; what was left
-    /// dangerous is asked of the store whatever it states.
-    /// </summary>
-    public static bool IsAskedFor(ServiceRecord record)
-    {
-        ArgumentNullException.ThrowIfNull(record);
-        return !string.IsNullOrWhiteSpace(record.Appliance.SerialNumber);
-    }
 }

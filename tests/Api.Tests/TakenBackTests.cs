@@ -30,6 +30,18 @@ public sealed class TakenBackTests(ServiceInProcess service) : IClassFixture<Ser
     }
 
     [Fact]
+    public async Task Nor_by_another_maker_or_without_the_serial_number()
+    {
+        await Post("W-5", LooseFlue);
+        foreach (var change in (Action<JsonNode>[])[node => node["appliance"]!["maker"] = "Another", node => node["appliance"]!.AsObject().Remove("serialNumber"), node => node["appliance"]!.AsObject().Remove("maker")])
+        {
+            var said = await Post("W-5", change);
+            Assert.False(said["closing"]!["allowed"]!.GetValue<bool>());
+            Assert.Contains("danger-taken-back", said["closing"]!["blockedBy"]!.AsArray().Select(one => one.Text()));
+        }
+    }
+
+    [Fact]
     public async Task Nor_by_stating_the_visit_before()
     {
         await Post("W-2", LooseFlue);

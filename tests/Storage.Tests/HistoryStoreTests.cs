@@ -102,16 +102,18 @@ public sealed class HistoryStoreTests : IDisposable
         var a = await store.Save("a", "2026-09-14T10:25:00Z", withLooseFlueSince: new DateTimeOffset(2026, 9, 14, 9, 30, 0, TimeSpan.Zero));
         await store.Save("quiet", "2026-09-14T08:00:00Z");
 
-        // The same record again, whether it says that the visit ended then, before or later; not another record id, nor of another day, maker or appliance.
+        // The same record again, whether it says that the visit ended then, before or later, by another maker or without its serial number; not another
+        // record id, day or serial number, nor what is replaced by name.
         string[][] said =
         [
             await SaidBefore(Record("a", "2026-09-14T10:25:00Z")), await SaidBefore(Record("a", "2026-09-14T10:20:00Z")), await SaidBefore(Record("a", "2026-09-14T11:00:00Z")),
-            await SaidBefore(Record("b", "2026-09-14T10:25:00Z")), await SaidBefore(Record("b", "2026-09-14T10:00:00Z")),
-            await SaidBefore(Record("b", "2026-09-14T09:00:00Z")), await SaidBefore(Record("a", "2026-09-15T10:25:00Z")), await SaidBefore(Record("a", "2026-09-14T10:25:00Z", maker: "Another")),
-            await SaidBefore(Record("a", "2026-09-14T10:25:00Z", serial: "QB-2")), await SaidBefore(Record("a", "2026-09-14T10:25:00Z", supersedes: a)),
+            await SaidBefore(Record("a", "2026-09-14T10:25:00Z", maker: "Another")), await SaidBefore(Record("a", "2026-09-14T10:25:00Z", maker: null)),
+            await SaidBefore(Record("a", "2026-09-14T10:25:00Z", serial: "")), await SaidBefore(Record("a", "2026-09-14T10:25:00Z", maker: null, serial: "")),
+            await SaidBefore(Record("a", "2026-09-14T10:25:00Z", maker: "Another", serial: "")), await SaidBefore(Record("b", "2026-09-14T10:25:00Z")),
+            await SaidBefore(Record("a", "2026-09-15T10:25:00Z")), await SaidBefore(Record("a", "2026-09-14T10:25:00Z", serial: "QB-2")), await SaidBefore(Record("a", "2026-09-14T10:25:00Z", supersedes: a)),
         ];
         string[] flue = ["flue-supports"];
-        Assert.Equal([flue, flue, flue, [], [], [], [], [], [], []], said);
+        Assert.Equal([flue, flue, flue, flue, flue, flue, flue, [], [], [], [], []], said);
         Assert.DoesNotContain(a, await store.EarlierThan(Record("a", "2026-09-14T11:00:00Z")));
 
         async Task<string[]> SaidBefore(ServiceRecord record) =>

@@ -1,5 +1,7 @@
+using System.Globalization;
 using Findings;
 using Records;
+using Wire;
 using static SecondOpinion.Opinions.Reply;
 
 namespace SecondOpinion.Opinions;
@@ -27,13 +29,25 @@ internal static class WithdrawalOpinions
     private static bool IsAnyLeftOut(Case c) => c.SaidBefore.Any(answer => answer.Dangers.Any(danger =>
         !IsStillShown(c, answer, danger) && !IsSpokenOf(c, danger) && !IsTakenBack(c, danger) && !IsMeasuredLater(c, answer, danger)));
 
-    // Lists may have been written in another order: as many dangers of the rule as were told are the same ones.
+    // Lists may have been written in another order: as many dangers of the rule in the same list as were told are the same ones. What only a class
+    // told is its own matter: a defect of another topic does not stand for it.
     private static bool IsStillShown(Case c, EarlierAnswer answer, PastDanger danger)
     {
-        var shown = c.FirstPass.Where(finding => IsDanger(finding) && finding.RuleId == danger.RuleId).ToList();
-        return shown.Exists(finding => IsOneInTheOther(finding.Subject, danger.Subject))
-            || shown.Count >= answer.Dangers.Count(told => told.RuleId == danger.RuleId);
+        var shown = c.FirstPass.Where(finding => IsDanger(finding) && finding.RuleId == danger.RuleId && !IsElsewhere(c, finding)).ToList();
+        return shown.Exists(finding => IsOneInTheOther(finding.Subject, danger.Subject) || (DefectAt(c, finding)?.Subject is { Length: > 0 } place && IsOneInTheOther(place, danger.Subject)))
+            || (ListOf(danger.Subject) is { } list && shown.Count(finding => ListOf(finding.Subject) == list && IsOfTopic(c, finding, danger)) is var stands and > 0
+                && stands >= answer.Dangers.Count(told => told.RuleId == danger.RuleId && told.Topic == danger.Topic && ListOf(told.Subject) == list));
     }
+
+    // What was told of this boiler is not shown by a defect that is now said to be of something else: duties 9.
+    private static bool IsElsewhere(Case c, Finding finding) => DefectAt(c, finding) is { Concerns: not (null or DefectConcern.ThisAppliance), Subject: null or "" };
+
+    private static Defect? DefectAt(Case c, Finding finding) => ListOf(finding.Subject) == "/defects" ? c.Record.Defects![int.Parse(finding.Subject["/defects/".Length..], CultureInfo.InvariantCulture)] : null;
+
+    private static bool IsOfTopic(Case c, Finding finding, PastDanger danger) => DefectAt(c, finding) is not { } defect || (defect.Topic ?? finding.Topic) == danger.Topic;
+
+    private static string? ListOf(string place) =>
+        place.LastIndexOf('/') is var end and >= 0 && place[(end + 1)..] is { Length: > 0 } last && last.All(char.IsAsciiDigit) ? place[..end] : null;
 
     /// <summary>What the record shows, or the engineer classed: a defect that was dealt with is advised on and is a danger of the visit all the same.</summary>
     private static bool IsDanger(Finding finding) => finding.Outcome == Outcome.Unsafe
@@ -49,14 +63,10 @@ internal static class WithdrawalOpinions
     private static bool IsTakenBack(Case c, PastDanger danger) =>
         c.Record.Work?.Withdrawn?.Any(entry => IsExplained(entry) && IsOneInTheOther(entry.What!, danger.Subject)) == true;
 
-    /// <summary>
-    /// The reading at that place is later than the record that showed the danger, and is a good one by its own values. Whether it counts beside
-    /// the rest of the record is for the rules on readings.
-    /// </summary>
-    private static bool IsMeasuredLater(Case c, EarlierAnswer answer, PastDanger danger) => (c.Record.Combustion?.Readings ?? []).Index().Any(one =>
-        Pages.IsWithin(danger.Subject, FormattableString.Invariant($"/combustion/readings/{one.Index}"))
-        && one.Item.TakenAt?.Value > answer.FinishedAt
-        && !CombustionOpinions.IsAir(one.Item) && CombustionOpinions.BurnsRight(c, one.Item));
+    /// <summary>Measured again: after the work, at the same rate, later than the record that showed the danger, and good (duties 4).</summary>
+    private static bool IsMeasuredLater(Case c, EarlierAnswer answer, PastDanger danger) => (c.Record.Combustion?.Readings ?? []).Any(reading =>
+        reading is { Stage: WorkStage.AfterWork, Rate: not null } && WireNames.Of(reading.Rate) == danger.Rate && reading.TakenAt?.Value > answer.FinishedAt
+        && !CombustionOpinions.IsAir(reading) && !(reading.Rate == FiringRate.Maximum && reading.LoadPercent < 50) && CombustionOpinions.BurnsRight(c, reading));
 
     private static bool IsOneInTheOther(string place, string other) => Pages.IsWithin(place, other) || Pages.IsWithin(other, place);
 }

@@ -72,8 +72,16 @@ public static class VisitFacts
             Topic = defect?.Topic ?? evaluation.Findings.FirstOrDefault(finding => finding.RuleId == danger.RuleId && finding.Subject == danger.Subject)?.Topic
                 ?? evaluation.Context.SaidBefore?.SelectMany(answer => answer.Dangers).FirstOrDefault(told => told.RuleId == danger.RuleId && told.Subject == danger.Subject)?.Topic,
             Subject = defect?.Subject is { Length: > 0 } subject ? subject : danger.Subject,
+            Rate = RateAt(danger.Subject, record),
             State = danger.State,
         };
+    }
+
+    private static string? RateAt(string subject, ServiceRecord record)
+    {
+        const string Readings = "/combustion/readings/";
+        return subject.StartsWith(Readings, StringComparison.Ordinal) && int.TryParse(subject[Readings.Length..].Split('/')[0], NumberStyles.None, CultureInfo.InvariantCulture, out var index)
+            ? WireNames.Of(record.Combustion?.Readings?.ElementAtOrDefault(index)?.Rate) : null;
     }
 
     private static PastDefect FactsOf(Defect defect) => new()

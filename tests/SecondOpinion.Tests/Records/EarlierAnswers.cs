@@ -48,6 +48,7 @@ internal static class EarlierAnswers
             RuleId = rule,
             Topic = dice.Chance(0.9) ? topic : null,
             Subject = at,
+            Rate = at.StartsWith("/combustion/readings", StringComparison.Ordinal) ? dice.OneOf(["maximum", "maximum", "minimum", null]) : null,
             State = dice.OneOf(Enum.GetValues<DangerState>()),
         };
     }
