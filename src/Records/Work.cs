@@ -56,7 +56,7 @@ public sealed class Work
     /// <summary>Values that were sent earlier and are taken back, each with its reason. An empty list: stated, none.</summary>
     [Items(100)]
     [Class(MemberClass.DecidingFact)]
-    [Ask("Which values do you take back, and why?", While.Paper)]
+    [Ask("Which values in an earlier record of this visit were wrong, and why?", While.Paper)]
     public IReadOnlyList<WithdrawnValue>? Withdrawn { get; init; }
 
     /// <summary>What was tried to get in or to reach the appliance, in words.</summary>
