@@ -30,6 +30,9 @@ public enum DutyState
     /// <summary>Something that it asks for is not shown.</summary>
     Missing,
 
+    /// <summary>The record says two things: it speaks against the reason or the statement on which the duty rests.</summary>
+    Contradicted,
+
     /// <summary>Something is shown that is not as it must be.</summary>
     Bad,
 }

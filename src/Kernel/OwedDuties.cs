@@ -12,6 +12,7 @@ public sealed class OwedDuties
     private readonly Dictionary<string, Weight> _weights = new(StringComparer.Ordinal);
     private HashSet<string>? _putOff;
     private HashSet<string>? _deferred;
+    private HashSet<string>? _contradicted;
     private int _taken;
 
     /// <summary>Were the duties asked, each without a failure? Until then everything that a rule asks for is a must.</summary>
@@ -145,6 +146,16 @@ public sealed class OwedDuties
     /// <summary>Is something of <paramref name="part"/> absent and put off? What was seen before the boiler was left off is not.</summary>
     public bool IsDeferred(string part) => _deferred?.Contains(part) == true;
 
+    /// <summary>Parts, or whole kinds, that rest on what the record itself speaks against, whether they are owed or not.</summary>
+    internal IReadOnlyCollection<string> Contradicted => _contradicted ?? (IReadOnlyCollection<string>)[];
+
+    /// <summary>These rest on what the record itself speaks against.</summary>
+    internal void Contradict(IReadOnlyList<string> parts)
+    {
+        if (parts.Count > 0)
+            (_contradicted ??= new HashSet<string>(StringComparer.Ordinal)).UnionWith(parts);
+    }
+
     /// <summary>What silence about the member at <paramref name="pointer"/> weighs, of what <paramref name="rule"/> asks for.</summary>
     public Silence Of(RuleInfo rule, string pointer)
     {
@@ -156,7 +167,7 @@ public sealed class OwedDuties
         var isNamed = IsNamed(rule.Serves, pointer);
         foreach (var serves in rule.Serves)
         {
-            if (isNamed == IsOf(serves, pointer) && _weights.TryGetValue(serves.Part, out var weight))
+            if ((isNamed ? IsOf(serves, pointer) : serves.Of is null) && _weights.TryGetValue(serves.Part, out var weight))
                 gravest = Graver(gravest, IsPutOff(serves.Part) ? Silence.PutOff : weight < serves.AtMost ? (Silence)(int)weight + 2 : (Silence)(int)serves.AtMost + 2);
         }
 

@@ -123,6 +123,8 @@ internal sealed class CompletenessPass
         var face = _catalogue.FaceOf(rule);
         var finding = face.FindingOf(answer.Subject, verdict);
         Keep(finding, face);
+        if (verdict.Missing.Count > 0)
+            _visit.Owed.Contradict(verdict.Contradicted);
         if (verdict.Missing.Count > 0 || verdict.Due is not null)
             _open.Add(new OpenAnswer(finding, verdict));
     }

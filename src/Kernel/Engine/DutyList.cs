@@ -52,6 +52,12 @@ internal static class DutyList
             }
         }
 
+        foreach (var part in owed.Contradicted)
+        {
+            if (catalogue.KindOf(part) is >= 0 and var kind && states[kind] is not null)
+                Raise(part, DutyState.Contradicted);
+        }
+
         return states;
 
         void Raise(string part, DutyState state)
