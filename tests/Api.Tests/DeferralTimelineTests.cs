@@ -33,7 +33,7 @@ public sealed class DeferralTimelineTests(ServiceInProcess service) : IClassFixt
         // On a boiler of which nothing was put off the same two close.
         Demand(await Post($"{serial}-other", "c", "2026-08-14", SmallRepair), closes: true, "repair");
         Demand(await Post($"{serial}-another", "d", "2026-08-15", LandlordCheck), closes: true, "check");
-        foreach (var passedOver in (JsonNode[])[await Post(serial, "c", "2026-08-14", SmallRepair), await Post(serial, "d", "2026-08-15", LandlordCheck)])
+        foreach (var passedOver in (JsonNode[])[await Post(serial, "c", "2026-08-14", SmallRepair), await Post(serial, "d", "2026-08-15", LandlordCheck), await Post(serial, "s", "2026-08-16", StatingAVisitBetween)])
         {
             Assert.False(passedOver["closing"]!["allowed"]!.GetValue<bool>());
             Assert.Contains("flue-co", passedOver["closing"]!["blockedBy"]!.AsArray().Select(one => one.Text()));
@@ -86,6 +86,12 @@ public sealed class DeferralTimelineTests(ServiceInProcess service) : IClassFixt
         node["partsFitted"] = JsonNode.Parse("""[{ "partNumber": "P-1", "kind": "pump" }]""");
         foreach (var section in (string[])["combustion", "disturbedJoints", "tightnessTests", "heatExchanger", "burner"])
             node.AsObject().Remove(section);
+    }
+
+    private static void StatingAVisitBetween(JsonNode node)
+    {
+        SmallRepair(node);
+        node["previousVisit"] = JsonNode.Parse("""{ "finishedAt": "2026-08-13T11:00:00+01:00" }""");
     }
 
     private static void LandlordCheck(JsonNode node)
