@@ -76,4 +76,11 @@ public static class Part
     /// <summary>What a job that was broken off leaves to the next visit, besides.</summary>
     public static readonly IReadOnlyList<string> OfTheRestOfTheJob =
         [FireSide, FireSideDetails, TrapOfService, Water, SealedSystem, Condensate, Electrics, RoomAirBefore, RoomAirAfter, LandlordItems, LandlordPipework, Commission, CommissionPaper];
+
+    /// <summary>
+    /// What comes back at the next visit that uses the boiler. A landlord's record does not: a check that was broken off is none, and the next one
+    /// has its own day.
+    /// </summary>
+    public static readonly IReadOnlyList<string> ComingBack =
+        [.. OfARunningBoiler, .. OfTheRestOfTheJob.Where(part => part is not (LandlordItems or LandlordPipework))];
 }

@@ -248,6 +248,7 @@ public static class RuleIds
     public const string CoAlarmWorks = "co-alarm-works";
     public const string CoAlarmPlace = "co-alarm-place";
     public const string CoAlarmSounded = "co-alarm-sounded";
+    public const string CoAlarmCause = "co-alarm-cause";
     public const string CoAlarmEnglandRented = "co-alarm-england-rented";
     public const string CoAlarmEnglandNewBoiler = "co-alarm-england-new-boiler";
     public const string CoAlarmWalesRented = "co-alarm-wales-rented";

@@ -9,10 +9,12 @@ public sealed class NewBoilerInstalledRule() : CallRule("/commissioning/newBoile
 {
     public override IReadOnlyList<Call> Calls { get; } =
     [
-        Owe.Must(Part.Commission, Part.Purge, Part.Pressure, Part.Analysis, Part.Pipework, Part.TrapOfService),
-        Owe.Should(Part.CommissionPaper, Part.Rate, Part.Water, Part.Condensate, Part.Electrics, Part.RoomAirBefore, Part.RoomAirRunning, Part.RoomAirAfter, Part.Regulator),
+        Owe.Must(Part.Commission, Part.Pressure, Part.Analysis, Part.TrapOfService),
+        Owe.Should(Part.CommissionPaper, Part.Rate, Part.Water, Part.Condensate, Part.Electrics, Part.RoomAirBefore, Part.RoomAirRunning, Part.RoomAirAfter),
         Owe.Should(Part.SealedSystem).Only("the system is not stated to be open-vented", visit => !visit.IsOpenVented(), "/water/systemType"),
+        Owe.Must(Part.Purge, Part.Pipework).Only("the installation was not broken off", visit => !visit.IsAnInstallationPutOff()),
+        Owe.Should(Part.Regulator).Only("the installation was not broken off", visit => !visit.IsAnInstallationPutOff()),
     ];
 
-    protected override bool IsCalledBy(Visit visit) => visit.IsNewBoiler != false && !visit.HadNoAccess && !visit.IsAnInstallationPutOff();
+    protected override bool IsCalledBy(Visit visit) => visit.FittedANewBoiler != false && !visit.HadNoAccess;
 }

@@ -8,10 +8,10 @@ namespace Rules.Duties;
 internal static class Owe
 {
     /// <summary>Law, or nobody could otherwise exclude a danger.</summary>
-    public static Call<Visit> Must(params string[] parts) => new(Weight.Must, parts);
+    public static Call<Visit> Must(params IReadOnlyList<string> parts) => new(Weight.Must, parts);
 
     /// <summary>Good practice.</summary>
-    public static Call<Visit> Should(params string[] parts) => new(Weight.Should, parts);
+    public static Call<Visit> Should(params IReadOnlyList<string> parts) => new(Weight.Should, parts);
 
     /// <summary>What cannot be seen on this visit, and is put off until the boiler is used again.</summary>
     public static Call<Visit> Later(IReadOnlyList<string> parts) => new(weight: null, parts);

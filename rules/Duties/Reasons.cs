@@ -43,6 +43,14 @@ internal static class Reasons
     public static bool IsContradicted(Visit visit, string what, NotDoneReason because) =>
         Rows[WireNames.Of(because)].Any(row => row.Covers(what, visit) && ReasonNeeds.IsContradicted(row, visit));
 
+    /// <summary>The kinds of duty of which the table speaks at the member <paramref name="what"/>, at one that holds it or at one in it.</summary>
+    public static IReadOnlyList<string> DutiesOf(string what)
+    {
+        var pointer = what.Split('/');
+        return pointer.Length < 2 ? [] : [.. Rows.SelectMany(rows => rows).Where(row => row.What.Any(at => at.Split('/').Zip(pointer).All(pair => pair.First == "*" || pair.First == pair.Second)))
+            .Select(row => row.Duty).Distinct(StringComparer.Ordinal)];
+    }
+
     /// <summary>
     /// Is a reason for <paramref name="what"/> one for <paramref name="pointer"/>? A reason given for a member is given for what is in it, for the
     /// list that would hold it, and an exchanger that is left shut shows nothing at all.

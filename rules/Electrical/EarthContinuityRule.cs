@@ -43,11 +43,11 @@ public sealed class EarthContinuityRule : VisitRule
 
     private static Verdict InDoubt(decimal ohm, Limit doubtful, Visit visit, Look look)
     {
-        look.Note(visit.Record.Electrical?.EarthOk);
+        var isTicked = look.Note(visit.Record.Electrical?.EarthOk) == true;
         var asked = visit.AskedUnlessADefect("/electrical/earthOk", "/electrical", Topics.Electrical);
         return (asked.Count == 0
             ? look.Advisory($"the earth path measures {ohm} ohm, which is to be below {doubtful.Max}, and a defect is recorded")
-            : look.Missing($"the earth path measures {ohm} ohm, which is to be below {doubtful.Max}: whether a fault would blow the fuse is in doubt", asked))
+            : look.Missing($"the earth path measures {ohm} ohm, which is to be below {doubtful.Max}: whether a fault would blow the fuse is in doubt", asked).Contradicting(isTicked ? [Part.EarthAndPolarity] : []))
             .Against(doubtful, ohm).Warn(Cautions.ElectricShock).Advise("Find the poor connection and measure again, or record the earth as not right.");
     }
 

@@ -13,7 +13,7 @@ public sealed class HeatExchangerInspectedRule : VisitRule
 {
     protected override string SubjectPointer => "/heatExchanger";
 
-    protected override bool? Applies(Visit visit) => visit.IsAnnualService;
+    protected override bool? Applies(Visit visit) => visit.IsAnnualService || visit.IsOwedFromBefore(Part.FireSide);
 
     protected override Verdict Assess(Visit visit, Look look)
     {

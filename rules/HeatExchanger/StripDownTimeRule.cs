@@ -15,7 +15,7 @@ public sealed class StripDownTimeRule : VisitRule
 {
     protected override string SubjectPointer => "/heatExchanger";
 
-    protected override bool? Applies(Visit visit) => visit.IsAnnualService & visit.Record.HeatExchanger?.TopPlateRemoved;
+    protected override bool? Applies(Visit visit) => (visit.IsAnnualService || visit.IsOwedFromBefore(Part.FireSideDetails)) & visit.Record.HeatExchanger?.TopPlateRemoved;
 
     protected override Verdict Assess(Visit visit, Look look)
     {

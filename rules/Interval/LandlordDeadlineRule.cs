@@ -24,7 +24,7 @@ public sealed class LandlordDeadlineRule : VisitRule
         look.Note(visit.Record.PreviousVisit?.AlignmentUsed);
         look.Note(visit.Record.Appliance.InstalledOn);
         if (visit.ContradictionOfDates() is { } contradiction)
-            return look.Missing(contradiction, "/previousVisit/deemedOn");
+            return look.Missing(contradiction, "/previousVisit/deemedOn").Contradicting(Part.LandlordDeadline);
         if (LandlordClock.Against(visit) is not { } dates)
             return look.Missing($"neither an earlier check nor the installation is dated", "/previousVisit/deemedOn", "/appliance/installedOn");
 

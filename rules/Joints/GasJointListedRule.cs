@@ -18,7 +18,7 @@ public sealed class GasJointListedRule : VisitRule
     protected override string SubjectPointer => "/disturbedJoints";
 
     // A service or repair is asked whether the chamber was opened; any other job is held to it once it says so. A new boiler has its gas connection.
-    protected override bool? Applies(Visit visit) => visit.IsNewBoiler != false ? true : visit.Appliance.Condensing & (visit.Record.JobType is JobType.AnnualService or JobType.Repair
+    protected override bool? Applies(Visit visit) => visit.FittedANewBoiler != false ? true : visit.Appliance.Condensing & (visit.Record.JobType is JobType.AnnualService or JobType.Repair
         ? visit.Record.HeatExchanger?.TopPlateRemoved | visit.Record.HeatExchanger?.Cleaned
         : visit.Record.HeatExchanger?.TopPlateRemoved == true);
 

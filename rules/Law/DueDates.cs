@@ -86,6 +86,9 @@ internal static class DueDates
             (_, true) => "the boiler was left off: what can only be seen on one that runs is done when it is used again",
             _ => null,
         };
+        // What an earlier visit put off waits on though the boiler was left in use, until it is made up.
+        if (basis is null && (said is null ? visit.DeferredBefore : said.Deferrals ?? []).Where(deferral => deferral is { Waits: true, Weight: Weight.Must }).Min(deferral => (DateOnly?)deferral.On) is { } since)
+            return new DueDate { Kind = DueKind.BeforeUse, By = since, Basis = "an earlier visit put it off: what can only be seen on a boiler that runs is done before it is used" };
         return new DueDate { Kind = DueKind.BeforeUse, By = visit.Date, Basis = basis ?? "nothing was left", IsSettled = basis is null };
     }
 

@@ -14,15 +14,15 @@ public sealed class CarriedOutAgreesRule : VisitRule
 {
     private const string GasRate = "/gasSupply/rate";
 
-    private static readonly (string Pointer, string Words)[] Musts =
+    private static readonly (string Pointer, string Words, string Part)[] Musts =
     [
-        ("/heatExchanger/inspected", "the inspection of the heat exchanger"),
-        ("/heatExchanger/cleaned", "the cleaning of the heat exchanger"),
-        ("/combustion/readings", "the analysis of the flue gas"),
-        (GasRate, "the examination of operating pressure or heat input"),
-        ("/flue/visualOk", "the examination of the flue"),
-        ("/condensate/trapRefilled", "the filling of the condensate trap"),
-        ("/safetyDevices", "the proving of a safety device"),
+        ("/heatExchanger/inspected", "the inspection of the heat exchanger", Part.FireSide),
+        ("/heatExchanger/cleaned", "the cleaning of the heat exchanger", Part.FireSide),
+        ("/combustion/readings", "the analysis of the flue gas", Part.Analysis),
+        (GasRate, "the examination of operating pressure or heat input", Part.PressureOrRate),
+        ("/flue/visualOk", "the examination of the flue", Part.Flue),
+        ("/condensate/trapRefilled", "the filling of the condensate trap", Part.TrapOfService),
+        ("/safetyDevices", "the proving of a safety device", Part.SafetyDevices),
     ];
 
     protected override string SubjectPointer => "/work/result";
@@ -35,14 +35,15 @@ public sealed class CarriedOutAgreesRule : VisitRule
             return look.NotApplicable($"the record names nothing as not done");
 
         look.Note(visit.Record.GasSupply?.ApplianceInletMbar);
-        return notDone.Select(entry => LeftOut(entry, visit)).FirstOrDefault(words => words is not null) is { } leftOut
-            ? look.Missing($"the job is recorded as carried out, and {leftOut} as not done, for a reason that does not excuse it", look.Subject)
+        var leftOut = notDone.Select(entry => LeftOut(entry, visit)).Where(must => must.Words is not null).ToList();
+        return leftOut is [var first, ..]
+            ? look.Missing($"the job is recorded as carried out, and {first.Words} as not done, for a reason that does not excuse it", look.Subject).Contradicting([.. leftOut.Select(must => must.Part)])
                 .Advise("Do it now, or record the job as carried out in part and leave the boiler off.")
             : look.Pass($"the job is recorded as carried out, and what is named as not done does not speak against it");
     }
 
-    private static string? LeftOut(NotDone entry, Visit visit) =>
+    private static (string Pointer, string Words, string Part) LeftOut(NotDone entry, Visit visit) =>
         entry is { What: { } what, Because: NotDoneReason.NoInstrument or NotDoneReason.CustomerRefused or NotDoneReason.ApplianceLeftOff or NotDoneReason.Other }
-            ? Array.Find(Musts, must => Reasons.Holds(what, must.Pointer) && (must.Pointer != GasRate || visit.Record.GasSupply?.ApplianceInletMbar is null)).Words
-            : null;
+            ? Array.Find(Musts, must => Reasons.Holds(what, must.Pointer) && (must.Pointer != GasRate || visit.Record.GasSupply?.ApplianceInletMbar is null))
+            : default;
 }

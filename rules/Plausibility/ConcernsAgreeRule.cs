@@ -27,7 +27,7 @@ public sealed class ConcernsAgreeRule : DefectRule
             : null;
         return against is null
             ? look.Pass($"nothing in the record speaks against the defect being of what it says: {concerns}")
-            : look.Missing($"the defect is recorded as not of this boiler ({concerns}), and {against}", $"{look.Subject}/concerns")
+            : look.Missing($"the defect is recorded as not of this boiler ({concerns}), and {against}", $"{look.Subject}/concerns").Contradicting(Part.HandleDanger)
                 .Warn(Cautions.DangerStands).Advise("Record whether the defect is of this boiler, of another appliance or of the supply.");
     }
 

@@ -28,7 +28,7 @@ public sealed class CondensingAgreesRule : VisitRule
                 continue;
             if (flue < dewPoint)
             {
-                return look.Missing($"the boiler is recorded as not condensing, and its flue gas leaves at {flue} C, colder than its dew point of {dewPoint:0.0} C", look.Subject)
+                return look.Missing($"the boiler is recorded as not condensing, and its flue gas leaves at {flue} C, colder than its dew point of {dewPoint:0.0} C", look.Subject).Contradicting(Part.Plate, Part.Trap)
                     .Warn(Cautions.CarbonMonoxide).Advise("See on the data plate and in the maker's instructions whether the boiler condenses, and whether it has a trap.");
             }
 

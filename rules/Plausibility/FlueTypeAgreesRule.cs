@@ -22,7 +22,7 @@ public sealed class FlueTypeAgreesRule : VisitRule
         var isSpillageTested = look.Note(visit.Record.Flue?.SpillageTestPassed) is not null;
         var isFlowTested = look.Note(visit.Record.Flue?.FlowTestPassed) is not null;
         return isSpillageTested || isFlowTested
-            ? look.Missing($"the boiler is recorded as room-sealed, and {(isSpillageTested ? "a spillage test" : "a flow test")} of an open flue beside it", look.Subject)
+            ? look.Missing($"the boiler is recorded as room-sealed, and {(isSpillageTested ? "a spillage test" : "a flow test")} of an open flue beside it", look.Subject).Contradicting(Part.Plate, Part.Draught)
                 .Warn(Cautions.CarbonMonoxide).Advise("See where the boiler takes its air from, and put right what is recorded wrongly.")
             : look.Pass($"the boiler is recorded as room-sealed, and no test of an open flue beside it");
     }

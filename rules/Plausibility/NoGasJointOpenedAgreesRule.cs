@@ -26,7 +26,7 @@ public sealed class NoGasJointOpenedAgreesRule : VisitRule
             ? Contradicted($"the record states that no gas joint was opened, and a disturbed joint carries gas or may")
             : look.Pass($"the record states that no gas joint was opened, and neither a part nor a joint says otherwise");
 
-        Verdict Contradicted(FormattableString message) => look.Missing(message, look.Subject)
+        Verdict Contradicted(FormattableString message) => look.Missing(message, look.Subject).Contradicting(Part.GasJoints)
             .Warn(Cautions.EscapingGas).Advise("Put right what is recorded wrongly, and prove each gas joint tight that was opened.");
     }
 }

@@ -27,7 +27,7 @@ public sealed class PremisesUseAgreesRule : VisitRule
             ? Contradicted($"the premises are recorded as owner-occupied, and the paper names a landlord")
             : look.Pass($"the premises are recorded as owner-occupied, and no landlord is named");
 
-        Verdict Contradicted(FormattableString message) => look.Missing(message, look.Subject)
+        Verdict Contradicted(FormattableString message) => look.Missing(message, look.Subject).Contradicting(Part.Left, Part.LandlordItems)
             .Advise("Ask who owns the premises and who lives there, and put right what is recorded wrongly.");
     }
 }

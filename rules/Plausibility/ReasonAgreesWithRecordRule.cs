@@ -32,7 +32,7 @@ public sealed class ReasonAgreesWithRecordRule : ComplianceRule<NotDone>
             ? Contradicted($"the reason given is that {Reasons.WordsOf(because)}, and the record shows otherwise")
             : look.Pass($"nothing in the record speaks against the reason");
 
-        Verdict Contradicted(FormattableString message) => look.Missing(message, $"{look.Subject}/because")
+        Verdict Contradicted(FormattableString message) => look.Missing(message, $"{look.Subject}/because").Contradicting(Reasons.DutiesOf(what))
             .Advise("Do it now, or record why it could not be done as it was.");
     }
 

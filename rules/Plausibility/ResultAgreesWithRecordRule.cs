@@ -24,7 +24,7 @@ public sealed class ResultAgreesWithRecordRule : VisitRule
         var trace = result != WorkResult.GasOff ? visit.TraceOfWork : visit.ReadingsAfterWork is { Count: > 0 } ? "a flue reading after the work" : null;
         return trace is null
             ? look.Pass($"the result says that {result.InWords()}, and nothing in the record says otherwise")
-            : look.Missing($"the result says that {result.InWords()}, and {trace} is recorded beside it", look.Subject)
+            : look.Missing($"the result says that {result.InWords()}, and {trace} is recorded beside it", look.Subject).Contradicting(Part.Left)
                 .Advise("Record what the visit came to, and take out what is not of this visit.");
     }
 }

@@ -29,6 +29,7 @@ public sealed class ResultAgreesWithStateRule : VisitRule
                     ? (FormattableString)$"the result says that {result.InWords()}, and the record does not say how the boiler was left"
                     : $"the result says that {result.InWords()}, and the boiler was left in use",
                 look.Subject)
+            .Contradicting(visit.Appliance.StateOnLeaving is null ? [] : [Part.Left])
             .Advise("Turn the boiler off until the work is done, or finish the work.");
     }
 }

@@ -27,7 +27,7 @@ public sealed class SystemTypeAgreesRule : VisitRule
             _ => look.Pass($"the system is recorded as open-vented, and no pressure of a sealed one beside it"),
         };
 
-        Verdict Contradicted(FormattableString message) => look.Missing(message, look.Subject)
+        Verdict Contradicted(FormattableString message) => look.Missing(message, look.Subject).Contradicting(Part.SealedSystem)
             .Advise("See whether the system has a vessel or an open vent, and put right what is recorded wrongly.");
     }
 }

@@ -32,7 +32,7 @@ public sealed class SafetyDeviceProvedRule : ComplianceRule<SafetyDevice>
             return look.Missing($"the {kind} device was not made to act, and no reason stands in for that", $"{look.Subject}/tested");
         if (!visit.SafetyDevices!.Any(other => other.Value is { Tested: true, Passed: true }))
             return look.Missing($"the {kind} device was not made to act, and no safety device was proved at all", $"{look.Subject}/tested");
-        if (visit.Record.JobType == JobType.Commissioning || visit.IsNewBoiler == true)
+        if (visit.Record.JobType == JobType.Commissioning || visit.FittedANewBoiler == true)
             return look.Missing($"the {kind} device was not made to act, and at commissioning no reason stands in for that", $"{look.Subject}/tested");
 
         return look.Lacks(device.NotPracticableReason, out var reason)

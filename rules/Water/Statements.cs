@@ -39,7 +39,7 @@ public sealed class Statements : StatementTable
     [InForce(From = "2019-06-01")]
     [Coverage(Coverage.MayOverReport, "a system without a filter is advised about as well")]
     public Statement FilterCleaned => Ask(
-        visit => visit.Record.Water?.FilterCleaned, aboutItself: true, applies: visit => visit.IsMoreThanALandlordCheck,
+        visit => visit.Record.Water?.FilterCleaned, aboutItself: true, applies: visit => visit.IsMoreThanALandlordCheck || visit.IsOwedFromBefore(Part.Water),
         yes: Pass("the system filter was cleaned"),
         no: Advisory("the system filter was not cleaned, or there is none",
             advise: "Clean the filter, or propose one where none is fitted."));

@@ -1,3 +1,4 @@
+using Findings;
 using Records;
 using Storage;
 using Visits;
@@ -18,7 +19,7 @@ public static class LookedUp
         var saidBefore = before.SaidBefore;
 
         // Readings are compared with the visit that the record states itself: the stored ones then matter by what they left alone.
-        var earlier = record.PreviousVisit is null || before.Earlier.Any(visit => visit.Dangers?.Any(danger => danger.IsLeft) == true) ? before.Earlier : [];
+        var earlier = record.PreviousVisit is null || before.Earlier.Any(HasLeftSomething) ? before.Earlier : [];
         return profile is null && earlier.Count == 0 && saidBefore.Count == 0
             ? Lookup.None
             : new Lookup
@@ -33,4 +34,7 @@ public static class LookedUp
                 ProfileLimits = profile?.Limits,
             };
     }
+
+    private static bool HasLeftSomething(PastVisit visit) =>
+        visit.Dangers?.Any(danger => danger.IsLeft) == true || visit.Deferrals?.Any(deferral => deferral.Waits) == true;
 }

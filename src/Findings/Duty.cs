@@ -30,6 +30,9 @@ public enum DutyState
     /// <summary>Something that it asks for is not shown.</summary>
     Missing,
 
+    /// <summary>The record says two things: it speaks against the reason or the statement on which the duty rests.</summary>
+    Contradicted,
+
     /// <summary>Something is shown that is not as it must be.</summary>
     Bad,
 }
@@ -59,4 +62,8 @@ public sealed class Duty
 /// <summary>Something of the record that calls for a duty.</summary>
 /// <param name="Pointer">JSON Pointer of what calls for it; absent where no one member does.</param>
 /// <param name="Words">The same in words.</param>
-public sealed record DutyCause(string? Pointer, string Words);
+public sealed record DutyCause(string? Pointer, string Words)
+{
+    /// <summary>The stored evaluation of the earlier visit that calls for it; absent where none does.</summary>
+    public string? EvaluationId { get; init; }
+}

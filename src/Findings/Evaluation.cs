@@ -56,6 +56,9 @@ public sealed record Evaluation
     /// <summary>The dangers of the visit, and what was done about them; absent where there is none.</summary>
     public Situation? Situation { get; init; }
 
+    /// <summary>What waits until the appliance is used again, put off now or before, and what of that was made up now; absent: nothing.</summary>
+    public IReadOnlyList<Deferral>? Deferrals { get; init; }
+
     /// <summary>What the record lacks and must have, as questions, in the order in which they can be answered on site.</summary>
     public required IReadOnlyList<MissingItem> Missing { get; init; }
 

@@ -42,6 +42,9 @@ public sealed record PastVisit
     /// <summary>The dangers of this appliance with what became of them; absent: none.</summary>
     public IReadOnlyList<PastDanger>? Dangers { get; init; }
 
+    /// <summary>What then waited until the appliance is used again, and what of it was made up then; absent: nothing.</summary>
+    public IReadOnlyList<Deferral>? Deferrals { get; init; }
+
     /// <summary>The date written in <see cref="FinishedAt"/>.</summary>
     [System.Text.Json.Serialization.JsonIgnore]
     public DateOnly Date => DateOnly.FromDateTime(FinishedAt.DateTime);

@@ -66,10 +66,17 @@ public abstract class Call(Weight? weight, IReadOnlyList<string> parts)
     /// <summary>Of which visits only, as the end of a sentence that begins "where"; null: of all that make the rule call.</summary>
     public string? Where { get; private protected init; }
 
+    /// <summary>
+    /// Is it called for because an earlier visit put it off, and put off again? Where the visit calls for one of the parts otherwise, this call
+    /// says nothing of it: what was put off before excuses nothing that the visit itself owes.
+    /// </summary>
+    public bool IsPutOffAgain { get; private protected init; }
+
     internal abstract bool IsFor(JudgedVisit visit);
 
-    /// <summary>The cause where no fact is; <paramref name="rule"/> is the one that this is a call of.</summary>
-    internal DutyCause BecauseOf(DutyCallRule rule) => _because ??= new DutyCause(Pointer ?? rule.Pointer, rule.Info.Title);
+    /// <summary>What of it this visit calls for, each with its cause where no fact is; <paramref name="rule"/> is the one that this is a call of.</summary>
+    internal virtual IEnumerable<CalledParts> Heard(DutyCallRule rule, JudgedVisit visit) =>
+        [new CalledParts(parts, _because ??= new DutyCause(Pointer ?? rule.Pointer, rule.Info.Title))];
 }
 
 /// <inheritdoc />
@@ -78,12 +85,28 @@ public sealed class Call<TVisit>(Weight? weight, IReadOnlyList<string> parts) : 
     where TVisit : JudgedVisit
 {
     private Func<TVisit, bool>? _isFor;
+    private Func<TVisit, IEnumerable<CalledParts>>? _chosen;
 
     /// <summary>The same, of some visits only.</summary>
     /// <param name="words">Of which, as the end of a sentence that begins "where".</param>
     /// <param name="isFor">Is this one of them?</param>
     /// <param name="pointer">JSON Pointer of what of the record says so; null: what makes the rule call.</param>
-    public Call<TVisit> Only(string words, Func<TVisit, bool> isFor, string? pointer = null) => new(Weight, Parts) { Where = words, Pointer = pointer, _isFor = isFor };
+    public Call<TVisit> Only(string words, Func<TVisit, bool> isFor, string? pointer = null) =>
+        new(Weight, Parts) { Where = words, Pointer = pointer, IsPutOffAgain = IsPutOffAgain, _isFor = isFor, _chosen = _chosen };
+
+    /// <summary>The same, of those parts only that a visit names, each with a cause that the title of the rule does not say.</summary>
+    public Call<TVisit> Choosing(Func<TVisit, IEnumerable<CalledParts>> chosen) =>
+        new(Weight, Parts) { Where = Where, Pointer = Pointer, IsPutOffAgain = IsPutOffAgain, _isFor = _isFor, _chosen = chosen };
+
+    /// <summary>The same, put off again: <see cref="Call.IsPutOffAgain"/>.</summary>
+    public Call<TVisit> PutOffAgain() => new(Weight, Parts) { Where = Where, Pointer = Pointer, IsPutOffAgain = true, _isFor = _isFor, _chosen = _chosen };
+
+    internal override IEnumerable<CalledParts> Heard(DutyCallRule rule, JudgedVisit visit) => _chosen?.Invoke((TVisit)visit) ?? base.Heard(rule, visit);
 
     internal override bool IsFor(JudgedVisit visit) => _isFor is null || _isFor((TVisit)visit);
 }
+
+/// <summary>Parts that a visit calls for, and because of what.</summary>
+/// <param name="Parts">The parts.</param>
+/// <param name="Because">The cause where no fact is.</param>
+public readonly record struct CalledParts(IReadOnlyList<string> Parts, DutyCause Because);

@@ -59,6 +59,9 @@ public abstract class JudgedVisit
     /// <summary>What the inference matches beside visit and findings; empty where the record gives it no cause.</summary>
     public abstract IReadOnlyList<object> InferenceFacts { get; }
 
+    /// <summary>What earlier visits put off until the appliance is used again and none between made up, each part once.</summary>
+    public abstract IReadOnlyList<Deferral> DeferredBefore { get; }
+
     /// <summary>True when the record does not carry the member at <paramref name="pointer"/>.</summary>
     public abstract bool Lacks(string pointer);
 

@@ -12,6 +12,7 @@ public sealed class OwedDuties
     private readonly Dictionary<string, Weight> _weights = new(StringComparer.Ordinal);
     private HashSet<string>? _putOff;
     private HashSet<string>? _deferred;
+    private HashSet<string>? _contradicted;
     private int _taken;
 
     /// <summary>Were the duties asked, each without a failure? Until then everything that a rule asks for is a must.</summary>
@@ -61,8 +62,8 @@ public sealed class OwedDuties
     {
         foreach (var call in rule.Calls)
         {
-            if (call.IsFor(visit))
-                _calls.Add(new Called(rule, fact, call));
+            foreach (var (parts, because) in call.IsFor(visit) ? call.Heard(rule, visit) : [])
+                _calls.Add(new Called(rule, fact, call, parts, because, _calls.Count));
         }
     }
 
@@ -76,16 +77,16 @@ public sealed class OwedDuties
         IsKnown = isKnown;
         SettleShown();
         _weights.EnsureCapacity(_calls.Count * 2);
-        _calls.Sort(static (one, other) => string.CompareOrdinal(one.Rule.Info.Id, other.Rule.Info.Id));
-        foreach (var (_, _, call) in _calls)
+        _calls.Sort(Called.InOrder);
+        DropWhatIsOwedAnyway();
+        foreach (var called in _calls)
         {
-            if (call.Weight is not { } weight)
-            {
-                (_putOff ??= new HashSet<string>(StringComparer.Ordinal)).UnionWith(call.Parts);
+            if (called.Call.Weight is null || called.Call.IsPutOffAgain)
+                (_putOff ??= new HashSet<string>(StringComparer.Ordinal)).UnionWith(called.Parts);
+            if (called.Call.Weight is not { } weight)
                 continue;
-            }
 
-            foreach (var part in call.Parts)
+            foreach (var part in called.Parts)
             {
                 ref var known = ref CollectionsMarshal.GetValueRefOrAddDefault(_weights, part, out _);
                 known = weight > known ? weight : known;
@@ -93,10 +94,22 @@ public sealed class OwedDuties
         }
     }
 
+    /// <summary>What was put off before excuses nothing that the visit calls for by itself.</summary>
+    private void DropWhatIsOwedAnyway()
+    {
+        if (!_calls.Exists(called => called.Call.IsPutOffAgain))
+            return;
+
+        var owed = _calls.Where(called => called.Call is { Weight: not null, IsPutOffAgain: false }).SelectMany(called => called.Parts).ToHashSet(StringComparer.Ordinal);
+        foreach (var (place, called) in _calls.Index().Where(entry => entry.Item.Call.IsPutOffAgain).ToList())
+            _calls[place] = called with { Parts = [.. called.Parts.Where(part => !owed.Contains(part))] };
+        _calls.RemoveAll(called => called.Parts.Count == 0);
+    }
+
     /// <summary>What calls for <paramref name="part"/>: first the visit, then what shows the facts.</summary>
     internal IEnumerable<DutyCause> CausesOf(string part)
     {
-        var calling = _calls.Where(called => called.Call.Weight is not null && called.Call.Parts.Contains(part, StringComparer.Ordinal)).ToList();
+        var calling = _calls.Where(called => called.Call.Weight is not null && called.Parts.Contains(part, StringComparer.Ordinal)).ToList();
         return calling.Where(called => called.Fact is null).Select(called => called.Because)
             .Concat(calling.SelectMany(called => called.Fact?.Shown ?? []).OrderBy(shown => shown.Index).Select(shown => shown.Because));
     }
@@ -133,6 +146,16 @@ public sealed class OwedDuties
     /// <summary>Is something of <paramref name="part"/> absent and put off? What was seen before the boiler was left off is not.</summary>
     public bool IsDeferred(string part) => _deferred?.Contains(part) == true;
 
+    /// <summary>Parts, or whole kinds, that rest on what the record itself speaks against, whether they are owed or not.</summary>
+    internal IReadOnlyCollection<string> Contradicted => _contradicted ?? (IReadOnlyCollection<string>)[];
+
+    /// <summary>These rest on what the record itself speaks against.</summary>
+    internal void Contradict(IReadOnlyList<string> parts)
+    {
+        if (parts.Count > 0)
+            (_contradicted ??= new HashSet<string>(StringComparer.Ordinal)).UnionWith(parts);
+    }
+
     /// <summary>What silence about the member at <paramref name="pointer"/> weighs, of what <paramref name="rule"/> asks for.</summary>
     public Silence Of(RuleInfo rule, string pointer)
     {
@@ -144,7 +167,7 @@ public sealed class OwedDuties
         var isNamed = IsNamed(rule.Serves, pointer);
         foreach (var serves in rule.Serves)
         {
-            if (isNamed == IsOf(serves, pointer) && _weights.TryGetValue(serves.Part, out var weight))
+            if ((isNamed ? IsOf(serves, pointer) : serves.Of is null) && _weights.TryGetValue(serves.Part, out var weight))
                 gravest = Graver(gravest, IsPutOff(serves.Part) ? Silence.PutOff : weight < serves.AtMost ? (Silence)(int)weight + 2 : (Silence)(int)serves.AtMost + 2);
         }
 
@@ -189,10 +212,16 @@ public sealed class OwedDuties
 /// <param name="Rule">The rule.</param>
 /// <param name="Fact">The fact that made it call; null: the visit alone.</param>
 /// <param name="Call">What it called for.</param>
-internal readonly record struct Called(DutyCallRule Rule, DutyFact? Fact, Call Call)
+/// <param name="Parts">Which parts of it.</param>
+/// <param name="Because">The cause where no fact is.</param>
+/// <param name="Place">Where it was heard among all; the calls of one rule are heard in its own order.</param>
+internal readonly record struct Called(DutyCallRule Rule, DutyFact? Fact, Call Call, IReadOnlyList<string> Parts, DutyCause Because, int Place)
 {
-    /// <summary>The cause where no fact is.</summary>
-    public DutyCause Because => Call.BecauseOf(Rule);
+    public static int InOrder(Called one, Called other)
+    {
+        var byRule = string.CompareOrdinal(one.Rule.Info.Id, other.Rule.Info.Id);
+        return byRule != 0 ? byRule : one.Place.CompareTo(other.Place);
+    }
 }
 
 /// <summary>What the silence of a record about something means on one visit, the gravest last.</summary>

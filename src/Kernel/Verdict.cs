@@ -140,6 +140,17 @@ public sealed class Verdict : IStatement
         return own;
     }
 
+    /// <summary>Parts of duties, or whole kinds, that rest on what the record itself speaks against.</summary>
+    public IReadOnlyList<string> Contradicted { get; private set; } = [];
+
+    /// <summary>Adds parts of duties, or whole kinds, that rest on what the record itself speaks against: what is owed of them is shown as contradicted while this is asked for.</summary>
+    public Verdict Contradicting(params IReadOnlyList<string> parts)
+    {
+        var own = Own;
+        own.Contradicted = parts;
+        return own;
+    }
+
     /// <summary>The same with the limits that were read and that the deployer has loosened: whoever reads the verdict must see them.</summary>
     internal Verdict JudgedWith(IReadOnlyList<LimitDefinition> loosened)
     {

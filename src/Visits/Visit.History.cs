@@ -21,6 +21,21 @@ public sealed partial class Visit
     /// </summary>
     public IReadOnlyList<PastVisit> MaybeOfThisAppliance => field ??= [.. (Lookup.History ?? []).Where(IsMaybeOfThisMaker).OrderByDescending(visit => visit.FinishedAt)];
 
+    /// <inheritdoc />
+    public override IReadOnlyList<Deferral> DeferredBefore => field ??= DeferralsBefore();
+
+    /// <summary>Did an earlier visit put this part of a duty off until the boiler is used again, and no visit between make it up?</summary>
+    public bool IsOwedFromBefore(string part)
+    {
+        foreach (var deferral in DeferredBefore)
+        {
+            if (deferral.Part == part)
+                return true;
+        }
+
+        return false;
+    }
+
     private IReadOnlyList<PastVisit> LookedUp => field ??= [.. (Lookup.History ?? []).Where(IsOfThisMaker).DistinctBy(visit => visit.FinishedAt).OrderByDescending(visit => visit.FinishedAt)];
 
     /// <summary>Answers to other records of this very visit that named a danger, the latest first.</summary>
@@ -33,6 +48,23 @@ public sealed partial class Visit
 
     /// <summary>What is kept of this visit.</summary>
     public PastVisit Facts => field ??= VisitFacts.Of(Record);
+
+    // Each visit carries on what it did not make up, so that what was put off long ago is not forgotten; the day is that of the first.
+    private List<Deferral> DeferralsBefore()
+    {
+        List<Deferral> waiting = [];
+        HashSet<string> settled = new(StringComparer.Ordinal);
+        foreach (var past in MaybeOfThisAppliance.Where(past => past.FinishedAt < Record.FinishedAt.Value))
+        {
+            foreach (var deferral in past.Deferrals ?? [])
+            {
+                if (settled.Add(deferral.Part) && deferral.Waits)
+                    waiting.Add(deferral with { EvaluationId = deferral.EvaluationId ?? past.EvaluationId });
+            }
+        }
+
+        return waiting;
+    }
 
     private bool IsMaybeOfThisMaker(PastVisit visit) =>
         string.IsNullOrWhiteSpace(visit.Maker) || string.IsNullOrWhiteSpace(Appliance.Maker) || IsOfThisMaker(visit);

@@ -16,9 +16,15 @@ public sealed partial class Visit
     /// <summary>Service items are looked for: any visit but a bare landlord check.</summary>
     public bool IsMoreThanALandlordCheck => Record.JobType != JobType.LandlordCheck;
 
-    /// <summary>The boiler is new or a replacement. A plain service has none; a visit that records a commissioning has to say.</summary>
-    public bool? IsNewBoiler =>
+    /// <summary>A new or replaced boiler was fitted at this visit. A plain service has none; a visit that records a commissioning has to say.</summary>
+    public bool? FittedANewBoiler =>
         Record.Commissioning?.NewBoiler ?? (Record.JobType == JobType.Commissioning || Record.Commissioning is not null ? null : false);
+
+    /// <summary>The boiler is new or a replacement. One whose installation an earlier visit broke off may be so still, and the record has to say.</summary>
+    public bool? IsNewBoiler => Record.Commissioning?.NewBoiler is null && IsOwedFromBefore(Commission) ? null : FittedANewBoiler;
+
+    // The part of the duties that a new boiler owes, as rules/Part.cs names it.
+    private const string Commission = "commission";
 
     /// <summary>Rented premises, or a landlord check.</summary>
     public bool? IsLet => Record.JobType == JobType.LandlordCheck ? true : Record.Premises?.Use switch

@@ -55,6 +55,7 @@ public static class OutcomeWords
         DutyState.Deferred => "put off until the boiler is used again",
         DutyState.ByReason => "not done, for a reason",
         DutyState.Missing => "not shown",
+        DutyState.Contradicted => "the record says two things of it",
         _ => "not as it must be",
     };
 

@@ -58,6 +58,7 @@ public sealed class SameInSameOutTests
             said with { Situation = null },
             said with { Situation = new Situation { Dangers = situation.Dangers, State = DangerState.PutRight, Handled = situation.Handled, Open = situation.Open, Appliance = situation.Appliance } },
             said with { Due = [] },
+            said with { Deferrals = [new Deferral { Part = "safetyDevices", Weight = Weight.Must, On = said.AsOf }] },
             said with { Closing = new Closing { Allowed = said.Closing.Allowed, BlockedBy = said.Closing.BlockedBy, ClosesAs = "check" } },
         ];
         Assert.Equal(said.ResultHash, Kernel.Engine.Hashes.OfResult(said));

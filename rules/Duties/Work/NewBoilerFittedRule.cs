@@ -12,5 +12,5 @@ public sealed class NewBoilerFittedRule : WorkRule
 
     // A job of commissioning that does not say whether the boiler is new is one of a new boiler.
     protected override IEnumerable<(TouchedPart Fact, string Pointer, string Words)> FactsOf(Visit visit) =>
-        visit.IsNewBoiler != false && !visit.HadNoAccess && !visit.IsAnInstallationPutOff() ? Everything.Select(part => (part, "/commissioning/newBoiler", "a new boiler was fitted")) : [];
+        visit.FittedANewBoiler != false && !visit.HadNoAccess && !visit.IsAnInstallationPutOff() ? Everything.Select(part => (part, "/commissioning/newBoiler", "a new boiler was fitted")) : [];
 }

@@ -67,7 +67,7 @@ internal static class WorkWords
 
     /// <summary>The boiler, or something of it, was only disconnected.</summary>
     public static bool? LeavesAGaswayOpen(this Visit visit) =>
-        visit.Appliance.StateOnLeaving == StateOnLeaving.Disconnected || visit.IsRemoval() ? true : visit.IsNewBoiler & visit.IsLeftWithoutGas();
+        visit.Appliance.StateOnLeaving == StateOnLeaving.Disconnected || visit.IsRemoval() ? true : visit.FittedANewBoiler & visit.IsLeftWithoutGas();
 
     public static bool IsRemoval(this Visit visit) => visit.Record.Work?.Kind == WorkKind.Removal;
 

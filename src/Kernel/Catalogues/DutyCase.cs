@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Findings;
 
 namespace Kernel.Catalogues;
 
@@ -13,6 +14,9 @@ public sealed class DutyCase
 
     /// <summary>Members to remove, by JSON Pointer, before anything is set.</summary>
     public IReadOnlyList<string>? Remove { get; init; }
+
+    /// <summary>Earlier visits that are looked up beside the record, the latest first.</summary>
+    public IReadOnlyList<PastVisit>? History { get; init; }
 
     /// <summary>What the rule must make of it.</summary>
     public required DutyExpectation Expect { get; init; }

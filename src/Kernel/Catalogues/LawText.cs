@@ -63,7 +63,7 @@ internal static class LawText
         Serves = rule.Serves.Select(serves => new { serves.Part, serves.AtMost, serves.Of }),
         rule.AlsoRecordedAt,
         CalledBy = calling?.Pointer,
-        Calls = calling?.Calls.Select(call => new { call.Weight, call.Parts, call.Pointer, call.Where }),
+        Calls = calling?.Calls.Select(call => new { call.Weight, call.Parts, call.Pointer, call.Where, PutOffAgain = call.IsPutOffAgain ? true : (bool?)null }),
         References = rule.Citations.Select(citation => new { Id = citation.Reference, citation.Clause }),
     };
 

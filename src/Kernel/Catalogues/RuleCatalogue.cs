@@ -162,6 +162,13 @@ public sealed class RuleCatalogue
     internal int KindOf(string part) =>
         _dutyKinds.TryGetValue(part.AsSpan(0, part.IndexOf('/', StringComparison.Ordinal) is >= 0 and var end ? end : part.Length), out var kind) ? kind : -1;
 
+    /// <summary>The parts of duties that come back at the next visit where one put them off.</summary>
+    internal IReadOnlySet<string> ComingBack => field ??= DutyRules.OfType<DutyCallRule>().SelectMany(rule => rule.Calls).Where(call => call.IsPutOffAgain)
+        .SelectMany(call => call.Parts).ToHashSet(StringComparer.Ordinal);
+
+    /// <summary>Id of the rule that brings them back; null: none does.</summary>
+    internal string? BringsBack => field ??= DutyRules.OfType<DutyCallRule>().FirstOrDefault(rule => rule.Calls.Any(call => call.IsPutOffAgain))?.Info.Id;
+
     /// <summary>Where the kinds of what <paramref name="call"/> calls for stand among <see cref="DutyKinds"/>, each once.</summary>
     internal int[] KindsOf(Call call) => _kindsOfCalls[call];
 

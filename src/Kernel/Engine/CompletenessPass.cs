@@ -123,6 +123,8 @@ internal sealed class CompletenessPass
         var face = _catalogue.FaceOf(rule);
         var finding = face.FindingOf(answer.Subject, verdict);
         Keep(finding, face);
+        if (verdict.Missing.Count > 0)
+            _visit.Owed.Contradict(verdict.Contradicted);
         if (verdict.Missing.Count > 0 || verdict.Due is not null)
             _open.Add(new OpenAnswer(finding, verdict));
     }
@@ -163,17 +165,16 @@ internal sealed class CompletenessPass
                 (silence == Silence.Must || verdict.Outcome == Outcome.Unsafe ? must : should).Add(pointer);
         }
 
+        // What waits is remembered, whatever else the rule asks for or a reason excuses.
+        if (isPutOff && verdict.Outcome == Outcome.Missing)
+            _visit.Owed.Defer(rule.Info);
         if (must.Count + should.Count > 0 || verdict.Missing.Count == 0)
             return verdict.Weighing(must, should);
         if (because is not null)
             return verdict.ForReason(because);
         if (verdict.Outcome != Outcome.Missing)
             return verdict.WithoutQuestions();
-        if (!isPutOff)
-            return Verdict.NotAsked;
-
-        _visit.Owed.Defer(rule.Info);
-        return Verdict.PutOff;
+        return isPutOff ? Verdict.PutOff : Verdict.NotAsked;
     }
 
     private Verdict Shown(IComplianceRule rule, Verdict verdict) =>

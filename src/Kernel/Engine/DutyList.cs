@@ -20,7 +20,7 @@ internal static class DutyList
             return [];
 
         var states = StatesOf(catalogue, owed, findings, rules);
-        int[][] kinds = [.. owed.Calls.Select(called => catalogue.KindsOf(called.Call))];
+        int[][] kinds = [.. owed.Calls.Select(called => ReferenceEquals(called.Parts, called.Call.Parts) ? catalogue.KindsOf(called.Call) : [.. called.Parts.Select(catalogue.KindOf).Distinct()])];
         var duties = new List<Duty>(states.Length);
         for (var kind = 0; kind < states.Length; kind++)
         {
@@ -50,6 +50,12 @@ internal static class DutyList
                 if (owed.Weights.ContainsKey(serves.Part))
                     Raise(serves.Part, state);
             }
+        }
+
+        foreach (var part in owed.Contradicted)
+        {
+            if (catalogue.KindOf(part) is >= 0 and var kind && states[kind] is not null)
+                Raise(part, DutyState.Contradicted);
         }
 
         return states;

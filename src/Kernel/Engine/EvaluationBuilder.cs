@@ -21,6 +21,7 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit vis
         var counts = OutcomeCounts.Of(findings);
         var questions = Questions(Weight.Must);
         var outcome = Outcomes.Combine(counts, questions.Count > 0);
+        var deferrals = DeferralList.Of(catalogue, visit, blockedBy);
         var evaluation = new Evaluation
         {
             RecordId = visit.RecordId,
@@ -36,9 +37,10 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit vis
             Findings = findings,
             Duties = duties,
             Situation = Situation(blockedBy),
+            Deferrals = deferrals.Count > 0 ? deferrals : null,
             Missing = questions,
             NotLookedAt = Questions(Weight.Should),
-            Due = Due(duties),
+            Due = Due(duties, deferrals),
             Figures = visit.Figures,
             Cautions = UsualCautions.For(catalogue.Header, visit.AsOf),
         };
@@ -76,7 +78,7 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit vis
 
     private bool IsAMust(string pointer) => open.Exists(other => other.Verdict.Weight == Weight.Must && other.Verdict.Missing.Contains(pointer, StringComparer.Ordinal));
 
-    private IReadOnlyList<DueItem> Due(IReadOnlyList<Duty> duties)
+    private IReadOnlyList<DueItem> Due(IReadOnlyList<Duty> duties, IReadOnlyList<Deferral> deferrals)
     {
         List<DueItem>? due = null;
         foreach (var (finding, verdict) in open)
@@ -85,21 +87,27 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit vis
                 (due ??= []).Add(new DueItem { What = what, By = by, RuleId = finding.RuleId, Reference = finding.References is [var first, ..] ? first : null });
         }
 
-        foreach (var (what, ruleId) in BeforeUse(duties))
-            (due ??= []).Add(new DueItem { What = what, By = visit.AsOf, BeforeUse = true, RuleId = ruleId });
+        foreach (var (what, by, ruleId) in BeforeUse(duties, deferrals))
+            (due ??= []).Add(new DueItem { What = what, By = by, BeforeUse = true, RuleId = ruleId });
 
         return due is null ? [] : [.. due.OrderBy(item => item.By).ThenBy(item => item.RuleId, StringComparer.Ordinal)];
     }
 
-    /// <summary>What waits until it is used again: dangers that were left, and duties of which something was put off.</summary>
-    private IEnumerable<(string What, string RuleId)> BeforeUse(IReadOnlyList<Duty> duties)
+    /// <summary>What waits until it is used again: dangers that were left, and duties of which something was put off, now or before.</summary>
+    private IEnumerable<(string What, DateOnly By, string RuleId)> BeforeUse(IReadOnlyList<Duty> duties, IReadOnlyList<Deferral> deferrals)
     {
         foreach (var ruleId in visit.Dangers.Where(danger => danger.IsLeftOnTheAppliance).Select(danger => danger.RuleId).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal))
-            yield return ("before it is used again: the danger is put right and looked at again", ruleId);
-        if (visit.Owed.Calls.Where(called => called.Call.Weight is null).Select(called => called.Rule.Info.Id).FirstOrDefault() is { } putOffBy)
+            yield return ("before it is used again: the danger is put right and looked at again", visit.AsOf, ruleId);
+
+        var putOffBy = visit.Owed.Calls.Where(called => called.Call.Weight is null).Select(called => called.Rule.Info.Id).FirstOrDefault() ?? catalogue.BringsBack;
+        if (putOffBy is null)
+            yield break;
+
+        foreach (var kind in catalogue.DutyKinds)
         {
-            foreach (var duty in duties.Where(duty => duty.State == DutyState.Deferred))
-                yield return ($"before it is used again: {duty.Title}", putOffBy);
+            var waiting = deferrals.Where(deferral => deferral.Waits && DutyList.KindOf(deferral.Part) == kind.Kind).ToList();
+            if (waiting.Count > 0 || duties.Any(duty => duty.Kind == kind.Kind && duty.State == DutyState.Deferred))
+                yield return ($"before it is used again: {kind.Title}", waiting.Count > 0 ? waiting.Min(deferral => deferral.On) : visit.AsOf, putOffBy);
         }
     }
 

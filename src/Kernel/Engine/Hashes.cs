@@ -36,6 +36,7 @@ internal static class Hashes
     /// <item>One for each of duties: kind, weight, state.</item>
     /// <item>One for situation, where there is one: state, appliance, handled, then each of open; and one for each of its dangers: ruleId,
     /// subject, state, handled, defect, isolatedAt, concerns.</item>
+    /// <item>One for each of deferrals: part, weight, on, madeUp.</item>
     /// <item>One for each of missing, and then of notLookedAt: pointer, then each of neededBy.</item>
     /// <item>One for each of due: ruleId, by, beforeUse, what.</item>
     /// <item>One for each of figures: name, subject, value, date, uncertainty.</item>
@@ -50,6 +51,8 @@ internal static class Hashes
         foreach (var duty in evaluation.Duties)
             text.Field(duty.Kind).Field(WireNames.Of(duty.Weight)).Field(WireNames.Of(duty.State)).EndLine();
         AddSituation(text, evaluation.Situation);
+        foreach (var deferral in evaluation.Deferrals ?? [])
+            text.Field(deferral.Part).Field(WireNames.Of(deferral.Weight)).Field(deferral.On).Field(YesNo(deferral.MadeUp)).EndLine();
         foreach (var item in evaluation.Missing.Concat(evaluation.NotLookedAt))
             text.Field(item.Pointer).Fields(item.NeededBy).EndLine();
         foreach (var item in evaluation.Due)

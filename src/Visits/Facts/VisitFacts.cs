@@ -20,7 +20,7 @@ public static class VisitFacts
         ArgumentNullException.ThrowIfNull(evaluation);
         ArgumentNullException.ThrowIfNull(law);
         var countedOn = evaluation.Figures.FirstOrDefault(figure => figure.Name == DateComputations.LandlordCountedOn.Name)?.Date ?? record.FinishedAt.Date;
-        return Of(record) with { EvaluationId = evaluation.EvaluationId, CheckCountedOn = law.IsLandlordsCheck(record) ? countedOn : null, Dangers = DangersOf(record, evaluation) };
+        return Of(record) with { EvaluationId = evaluation.EvaluationId, CheckCountedOn = law.IsLandlordsCheck(record) ? countedOn : null, Dangers = DangersOf(record, evaluation), Deferrals = evaluation.Deferrals };
     }
 
     /// <summary>What a record says of itself, without what only its evaluation settles.</summary>

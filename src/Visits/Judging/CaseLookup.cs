@@ -11,4 +11,11 @@ public static class CaseLookup
         ArgumentNullException.ThrowIfNull(one);
         return new Lookup { History = one.History, SaidBefore = one.SaidBefore };
     }
+
+    /// <inheritdoc cref="Beside(RuleCase)" />
+    public static Lookup Beside(this DutyCase one)
+    {
+        ArgumentNullException.ThrowIfNull(one);
+        return new Lookup { History = one.History };
+    }
 }

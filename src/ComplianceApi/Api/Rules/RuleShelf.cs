@@ -39,7 +39,7 @@ public sealed class RuleShelf(ComplianceEngine engine)
         Serves = [.. rule.Info.Serves.Select(serves => new ServedPart { Part = serves.Part, AtMost = serves.AtMost, Of = serves.Of })],
         AlsoRecordedAt = rule.Info.AlsoRecordedAt,
         CalledBy = (rule as DutyCallRule)?.Pointer,
-        Calls = (rule as DutyCallRule)?.Calls.Select(call => new CalledFor { Weight = call.Weight, Parts = call.Parts, Pointer = call.Pointer, Where = call.Where }).ToList(),
+        Calls = (rule as DutyCallRule)?.Calls.Select(call => new CalledFor { Weight = call.Weight, Parts = call.Parts, Pointer = call.Pointer, Where = call.Where, PutOffAgain = call.IsPutOffAgain ? true : null }).ToList(),
     };
 
     private List<LimitDefinition> LimitsOf(IComplianceRule rule) =>

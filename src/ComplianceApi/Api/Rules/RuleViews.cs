@@ -98,6 +98,9 @@ public sealed class CalledFor
 
     /// <summary>Of which visits only, as the end of a sentence that begins "where"; absent: of all that make the rule call.</summary>
     public string? Where { get; init; }
+
+    /// <summary>True where it is owed because an earlier visit put it off, and is put off again unless the visit owes it otherwise; absent otherwise.</summary>
+    public bool? PutOffAgain { get; init; }
 }
 
 /// <summary>How many rules stand in a set.</summary>

@@ -20,7 +20,7 @@ internal static class RuleWords
     /// <summary>What a rule calls for, and of which visits.</summary>
     public static string Of(CalledFor call, IReadOnlyList<DutyKind> duties)
     {
-        var weight = call.Weight is { } known ? $"{OutcomeWords.Of(known)}" : "put off until the boiler is used again";
+        var weight = call.Weight is { } known ? $"{OutcomeWords.Of(known)}{(call.PutOffAgain == true ? ", put off again" : "")}" : "put off until the boiler is used again";
         return $"{weight}{(call.Where is { } where ? $", where {where}" : "")}: {string.Join("; ", call.Parts.Select(part => Part(part, duties)))}";
     }
 
