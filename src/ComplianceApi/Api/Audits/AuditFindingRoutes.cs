@@ -38,7 +38,7 @@ internal static class AuditFindingRoutes
         audits.MapGet("/{auditId}/findings", List).WithName("listAuditFindings").Needs(KeyScope.Read).Takes(Outcome, Topic, Rule, Engineer, Record, Sort, Format, Paging.Limit, Next)
             .Produces<Page<FindingRow>>(200, "application/json", RowStream.LinesMediaType, "text/csv").Fails(ProblemKind.NotFound)
             .WithMetadata(new AnswerHeader(200, "Link", "The next page, with rel=next; absent on the last one and in a stream.")).DisableRequestTimeout();
-        audits.MapGet("/{auditId}/records/{line:long:min(1)}", Line).WithName("getAuditedRecord").Needs(KeyScope.Read).Fails(ProblemKind.NotFound);
+        audits.MapGet("/{auditId}/records/{line:long:min(1)}", Line).WithName("getAuditedRecord").Needs(KeyScope.Read).Takes(AuditRoutes.Shown).Produces<AuditLine>(200).Fails(ProblemKind.NotFound);
         audits.MapGet("/{auditId}/report", Report).WithName("getAuditReport").Needs(KeyScope.Read).Produces<string>(200, "text/html").Fails(ProblemKind.NotFound, ProblemKind.AuditNotCompleted);
     }
 
@@ -78,14 +78,17 @@ internal static class AuditFindingRoutes
     }
 
     /// <summary>What an audit says of one of its records.</summary>
-    /// <remarks>Its evaluation as an audit keeps it, with passes counted only, or why it was not judged; 404 as well as long as it has not come to its turn.</remarks>
+    /// <remarks>Its evaluation, of which an audit keeps no passes but their number, or why it was not judged; 404 as well as long as it has not come to its turn.</remarks>
     /// <param name="auditId">Id of the audit.</param>
     /// <param name="line">Number of the record: its line in NDJSON and CSV, its place in a JSON array, from 1.</param>
-    private static async Task<Results<Ok<AuditLine>, ProblemResult>> Line(
-        string auditId, long line, AuditStore audits, Tenant tenant, CancellationToken cancel) =>
-        await audits.LineAsync(tenant, auditId, line, cancel) is { Answer: var answer }
-            ? TypedResults.Ok(answer.Addressed())
+    private static async Task<Results<FileContentHttpResult, ProblemResult>> Line(
+        string auditId, long line, HttpRequest request, AuditStore audits, Tenant tenant, CancellationToken cancel)
+    {
+        var include = AuditRoutes.Shown.Of(request);
+        return await audits.LineAsync(tenant, auditId, line, cancel) is { Answer: var answer }
+            ? TypedResults.Bytes(WireJson.ToBytes(answer.Shown(include), AuditLineView.TypeFor(include)), "application/json; charset=utf-8")
             : ProblemResult.NotFound("The audit has no answer for such a line.");
+    }
 
     /// <summary>What a completed audit shows, as one page for a reader.</summary>
     /// <remarks>Made from the same summary that the audit serves as JSON, and names every record that shows a danger.</remarks>

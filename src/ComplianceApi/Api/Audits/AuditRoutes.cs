@@ -14,8 +14,8 @@ namespace ComplianceApi.Api.Audits;
 /// <summary>Check many records; follow and end audits.</summary>
 public static class AuditRoutes
 {
-    private static readonly QueryParameter<Include> Shown = Query.OneOf("include",
-        "How much of each evaluation is shown. problems: only findings; default: passes as short rows as well; all: every answer in full.", Include.Problems);
+    internal static readonly QueryParameter<Include> Shown = Query.OneOf("include",
+        "How much of each evaluation is shown: problems, passes or all.", Include.Problems);
 
     private static readonly QueryParameter<string?> Before = Query.After("next", "The value of next in the answer before.");
 
