@@ -51,7 +51,7 @@ public sealed record ProblemKind(string Name, int Status, string Title, string E
 
     /// <summary>413.</summary>
     public static readonly ProblemKind BodyTooLarge = new("body-too-large", 413, "The body is too large",
-        "One record or one profile may have at most 1 MiB.");
+        "One record or one profile may have at most 1 MiB, unpacked. Many records at once go into an audit.");
 
     /// <summary>413, of many records.</summary>
     public static readonly ProblemKind AuditTooLong = new("audit-too-long", 413, "The audit is too long",
@@ -91,7 +91,7 @@ public sealed record ProblemKind(string Name, int Status, string Title, string E
 
     /// <summary>415.</summary>
     public static readonly ProblemKind UnsupportedMediaType = new("unsupported-media-type", 415, "The media type is not supported",
-        "The header Accept of the answer names what this route takes. One record or one profile: application/json in UTF-8, not packed. An audit: application/x-ndjson, application/json or text/csv in UTF-8, packed with gzip or not.");
+        "The header Accept of the answer names what this route takes. One record or one profile: application/json in UTF-8. An audit: application/x-ndjson, application/json or text/csv in UTF-8. Either may be packed with gzip and with nothing else, as the header Accept-Encoding of the answer says.");
 
     /// <summary>422.</summary>
     public static readonly ProblemKind InvalidBody = new("invalid-body", 422, "The body has faults",

@@ -74,7 +74,7 @@ internal sealed class ContractHandler : DelegatingHandler
             faults.AddRange(PublishedContract.V1.Faults(content["schema"]!, JsonValue.Create(System.Text.Encoding.UTF8.GetString(body))));
         }
 
-        if (operation.JsonBody is { } schema && request.Content?.Headers.ContentType?.MediaType == "application/json")
+        if (operation.JsonBody is { } schema && request.Content is { Headers: { ContentType.MediaType: "application/json", ContentEncoding.Count: 0 } })
             faults.AddRange(FaultsOfVerdict(operation, schema, sent!, response, answer));
         return faults;
     }

@@ -34,7 +34,7 @@ internal sealed class AuditReception(
         var isLater = request.Headers["Prefer"].SelectMany(value => (value ?? "").Split(',')).Any(preference => preference.Trim().Equals("respond-async", StringComparison.OrdinalIgnoreCase));
         await using var body = AuditBody.Open(request, isLater ? MostBytes : MostBytesAtOnce);
         if (body is null)
-            return BodyType.Refusal(request, AuditBody.MediaTypes.Keys, AuditBody.Codings);
+            return BodyType.Refusal(request, AuditBody.MediaTypes.Keys);
 
         try
         {
@@ -54,7 +54,7 @@ internal sealed class AuditReception(
         }
         catch (InvalidDataException)
         {
-            return ProblemResult.Of(FaultKind.Unreadable, [new Fault("#", "notGzip", "The body is not packed with gzip, or was cut off.")]);
+            return UnpackedBody.Unreadable;
         }
     }
 
