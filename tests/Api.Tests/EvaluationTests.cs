@@ -36,7 +36,8 @@ public sealed class EvaluationTests(ServiceInProcess service) : IClassFixture<Se
 
         Assert.Equal(await posted.Content.ReadAsByteArrayAsync(), await read.Content.ReadAsByteArrayAsync());
         Assert.Equal(posted.Content.Headers.ContentType, read.Content.Headers.ContentType);
-        Assert.Equal("no-store", read.Headers.CacheControl!.ToString());
+        Assert.Equal("no-cache, private", read.Headers.CacheControl!.ToString());
+        Assert.Equal("no-store", posted.Headers.CacheControl!.ToString());
     }
 
     [Theory]

@@ -42,7 +42,7 @@ public sealed class PackingTests(ServiceInProcess service) : IClassFixture<Servi
         Assert.Equal(HttpStatusCode.Created, posted.StatusCode);
         Assert.Equal(record, await _client.GetByteArrayAsync($"{posted.Headers.Location}/record"));
         byte[] three = [.. AuditCalls.Pack([.. OneLine(record), (byte)'\n']), .. AuditCalls.Pack("\n{}\n"u8.ToArray())];
-        var audit = await _client.SendAsync(Packed("POST", "/v1/audits", three, AuditCalls.Ndjson));
+        var audit = await _client.SendAsync(Packed("POST", AuditCalls.AtOnce, three, AuditCalls.Ndjson));
         Assert.Equal(2, (await audit.ReadLines())[^1]["summary"]!["records"]!["read"].Number());
     }
 
@@ -68,7 +68,7 @@ public sealed class PackingTests(ServiceInProcess service) : IClassFixture<Servi
         {
             var problem = await (await client.SendAsync(Packed("POST", "/v1/evaluations", body, "application/json"))).Read(HttpStatusCode.BadRequest);
             Assert.Equal(["notGzip"], problem["errors"].Texts("code"));
-            problem = await (await client.SendAsync(Packed("POST", "/v1/audits", body, AuditCalls.Ndjson))).Read(HttpStatusCode.BadRequest);
+            problem = await (await client.SendAsync(Packed("POST", AuditCalls.AtOnce, body, AuditCalls.Ndjson))).Read(HttpStatusCode.BadRequest);
             Assert.Equal(["notGzip"], problem["errors"].Texts("code"));
         }
     }

@@ -148,7 +148,17 @@ public sealed class ProblemTests(ServiceInProcess service) : IClassFixture<Servi
         await Refused(_client.GetAsync("/v2/nothing"), 404, "not-found");
         var response = await _client.DeleteAsync("/v1/evaluations/x");
         await Refused(Task.FromResult(response), 405, "method-not-allowed");
-        Assert.Equal(["GET"], response.Content.Headers.Allow);
+        Assert.Equal(["GET", "HEAD"], response.Content.Headers.Allow);
+    }
+
+    [Theory]
+    [InlineData("/v1/evaluations?colour=blue")]
+    [InlineData("/v2/nothing")]
+    public async Task Every_problem_says_what_to_do(string path)
+    {
+        var problem = JsonNode.Parse(await (await _client.PostAsync(path, Calls.Json("{}"))).Content.ReadAsStringAsync())!;
+
+        Assert.Equal(ProblemKind.ByName[problem["type"].Text().Split('/')[^1]].Explanation, problem["detail"].Text());
     }
 
     [Fact]

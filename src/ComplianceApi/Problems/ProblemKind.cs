@@ -55,7 +55,7 @@ public sealed record ProblemKind(string Name, int Status, string Title, string E
 
     /// <summary>413, of many records.</summary>
     public static readonly ProblemKind AuditTooLong = new("audit-too-long", 413, "The audit is too long",
-        "Up to 5,000 records and 16 MiB (unpacked) are answered at once, with an answer of up to 64 MiB. Send a longer audit with the header Prefer: respond-async; then its length does not matter, up to 64 GiB, and a packed body may not grow more than 500-fold. Nothing was judged or stored.");
+        "Up to 5,000 records and 16 MiB (unpacked) are answered at once, with an answer of up to 64 MiB. Post a longer audit to /v1/audits, where it is stored and judged later; then its length does not matter, up to 64 GiB, and a packed body may not grow more than 500-fold. Nothing was judged or stored.");
 
     /// <summary>409, no summary yet.</summary>
     public static readonly ProblemKind AuditNotCompleted = new("audit-not-completed", 409, "The audit is not completed",

@@ -146,7 +146,7 @@ public sealed class TenantTests(ServiceWithKeys service) : IClassFixture<Service
         {
             var content = new ByteArrayContent(path == "/v1/audits" ? Encoding.UTF8.GetBytes(Encoding.UTF8.GetString(service.Inner.ExampleRecord).ReplaceLineEndings("")) : service.Inner.ExampleRecord);
             content.Headers.ContentType = new(path == "/v1/audits" ? AuditCalls.Ndjson : "application/json");
-            return client.SendAsync(new HttpRequestMessage(HttpMethod.Post, path) { Content = content, Headers = { { "Idempotency-Key", "the-same" }, { "Prefer", "respond-async" } } });
+            return client.SendAsync(new HttpRequestMessage(HttpMethod.Post, path) { Content = content, Headers = { { "Idempotency-Key", "the-same" } } });
         }
     }
 

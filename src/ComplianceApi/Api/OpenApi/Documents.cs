@@ -1,4 +1,5 @@
 using System.Reflection;
+using System.Text;
 using ComplianceApi.Configuration;
 using Findings;
 using Jobs;
@@ -61,6 +62,8 @@ public static class Documents
             options.MapType<decimal?>(() => new OpenApiSchema { Type = JsonSchemaType.Number, Format = "decimal" });
             options.MapType<Timestamp>(() => new OpenApiSchema { Type = JsonSchemaType.String, Format = "date-time" });
             options.MapType<Timestamp?>(() => new OpenApiSchema { Type = JsonSchemaType.String, Format = "date-time" });
+            // By code units whatever the culture: hexadecimal digits have one order in all of them.
+            options.OrderActionsBy(action => Convert.ToHexString(Encoding.BigEndianUnicode.GetBytes(action.RelativePath ?? "")));
             options.CustomSchemaIds(SchemaId);
             options.SchemaFilter<MemberSchemas>();
             options.OperationFilter<RouteOperations>();

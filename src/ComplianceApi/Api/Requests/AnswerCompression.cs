@@ -13,7 +13,7 @@ internal sealed class AnswerCompression(IServiceProvider services, IOptions<Resp
     private static readonly string[] MediaTypes =
     [
         "application/json", "application/problem+json", "application/linkset+json", "text/html", "text/plain", "text/css", "text/javascript", "text/calendar",
-        "image/svg+xml",
+        "image/svg+xml", RowStream.LinesMediaType, RowStream.TableMediaType,
     ];
 
     /// <summary>In which ways an answer may be packed.</summary>
@@ -23,6 +23,13 @@ internal sealed class AnswerCompression(IServiceProvider services, IOptions<Resp
     {
         services.AddResponseCompression(options => (options.EnableForHttps, options.MimeTypes) = (true, MediaTypes));
         services.AddSingleton<IResponseCompressionProvider, AnswerCompression>();
+    }
+
+    /// <inheritdoc />
+    public override bool ShouldCompressResponse(HttpContext context)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        return context.GetEndpoint()?.Metadata.GetMetadata<StreamedMetadata>() is null && base.ShouldCompressResponse(context);
     }
 
     /// <summary>Adds it within what answers failures: what was half written when something failed is then thrown away, packed or not.</summary>

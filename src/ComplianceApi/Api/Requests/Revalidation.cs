@@ -6,7 +6,7 @@ namespace ComplianceApi.Api.Requests;
 
 /// <summary>
 /// Gives answers that a caller may keep a strong <c>ETag</c> over their bytes, and answers <c>If-None-Match</c> with 304 and no body
-/// while they have not changed (RFC 9110, sections 8.8.3 and 13.1.2).
+/// while they have not changed (RFC 9110, sections 8.8.3 and 13.1.2). Whoever asked may keep them, and asks again before each use.
 /// </summary>
 public static class Revalidation
 {
@@ -40,6 +40,7 @@ public static class Revalidation
         {
             var given = answer.GetBuffer().AsSpan(0, (int)answer.Length);
             response.Headers.ETag = TagOf(given).ToString();
+            response.Headers.CacheControl = "private, no-cache";
             if (KnownBy(context.Request, given) is { } known)
             {
                 response.Headers.ETag = known.ToString();
