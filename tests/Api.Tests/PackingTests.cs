@@ -116,7 +116,7 @@ public sealed class PackingTests(ServiceInProcess service) : IClassFixture<Servi
             var body = await answer.Content.ReadAsByteArrayAsync();
             Assert.Equal(plain, await Unpack(body, coding));
             if (coding is not null)
-                Assert.InRange(body.Length, 1, plain.Length / 3);
+                Assert.InRange(body.Length, 1, plain.Length / 2);
         }
     }
 

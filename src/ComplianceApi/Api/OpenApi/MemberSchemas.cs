@@ -38,7 +38,11 @@ internal sealed class MemberSchemas : ISchemaFilter
         if (context.MemberInfo is null && isRecord)
             Class(own, context.Type);
         if (context.MemberInfo is null && own.Required is { Count: > 0 } required)
-            required.ExceptWith(context.Type.GetProperties().Where(member => member.IsDefined(typeof(WholeOnlyAttribute))).Select(member => WireNames.OfMember(member.Name)));
+        {
+            // By code units whatever the culture, as nothing else sorts them.
+            var leftOut = context.Type.GetProperties().Where(member => member.IsDefined(typeof(WholeOnlyAttribute))).Select(member => WireNames.OfMember(member.Name));
+            own.Required = new SortedSet<string>(required.Except(leftOut, StringComparer.Ordinal), StringComparer.Ordinal);
+        }
 
         if (own.Items is OpenApiSchema items)
             AnswerBounds.Bound(items, context.MemberInfo?.Name);
