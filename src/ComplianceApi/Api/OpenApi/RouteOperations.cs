@@ -226,10 +226,6 @@ public sealed record BodyWithout(string Name, string Member)
 /// <param name="Codes">The codes of those faults.</param>
 public sealed record BeyondSchema(params string[] Codes);
 
-/// <summary>Says of a route that answers with lines of JSON what each of them is: the document names it as x-lines.</summary>
-/// <param name="Line">Its type.</param>
-internal sealed record LinesOf(Type Line);
-
 /// <summary>Documents a header of a route's answers.</summary>
 /// <param name="Status">Of which status; <see cref="Every"/> for all.</param>
 /// <param name="Name">Its name.</param>

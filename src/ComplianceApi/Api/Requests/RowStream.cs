@@ -1,6 +1,5 @@
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
-using ComplianceApi.Api.OpenApi;
 using CsvHelper;
 
 namespace ComplianceApi.Api.Requests;
@@ -62,3 +61,7 @@ internal static class RowStream
 
 /// <summary>Marks a route whose answer arrives row by row, and so is not packed.</summary>
 internal sealed class StreamedMetadata;
+
+/// <summary>Says of a route that answers with lines of JSON what each of them is: the document names it as x-lines.</summary>
+/// <param name="Line">Its type.</param>
+internal sealed record LinesOf(Type Line);
