@@ -44,6 +44,7 @@ public sealed class Duty
     public required string Kind { get; init; }
 
     /// <summary>What it asks for, in words.</summary>
+    [WholeOnly]
     public required string Title { get; init; }
 
     /// <summary>What silence about it weighs, the gravest of its parts.</summary>
@@ -53,9 +54,11 @@ public sealed class Duty
     public required DutyState State { get; init; }
 
     /// <summary>What calls for it.</summary>
+    [WholeOnly]
     public required IReadOnlyList<DutyCause> Because { get; init; }
 
     /// <summary>The clauses that it rests on.</summary>
+    [WholeOnly]
     public required IReadOnlyList<Reference> References { get; init; }
 }
 

@@ -115,9 +115,11 @@ public sealed record EvaluationContext
     public string? PreviousEvaluationId { get; init; }
 
     /// <summary>What was known of earlier visits with this serial number, the latest first; absent: nothing.</summary>
+    [WholeOnly]
     public IReadOnlyList<PastVisit>? History { get; init; }
 
     /// <summary>Answers that were given to this very visit before and named a danger, the latest first; absent: none.</summary>
+    [WholeOnly]
     public IReadOnlyList<EarlierAnswer>? SaidBefore { get; init; }
 
     /// <summary>The stored maker's profile that supplied limits.</summary>
@@ -140,9 +142,11 @@ public sealed class MissingItem
     public required bool WhileOnSite { get; init; }
 
     /// <summary>What calls for it, in words.</summary>
+    [WholeOnly]
     public IReadOnlyList<string> Because { get; init; } = [];
 
     /// <summary>Ids of the rules that need it, sorted.</summary>
+    [WholeOnly]
     public required IReadOnlyList<string> NeededBy { get; init; }
 }
 

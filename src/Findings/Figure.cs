@@ -44,18 +44,23 @@ public sealed class Figure
     public string? Unit { get => _working?.Unit; init => Given.Unit = value; }
 
     /// <summary>Standard uncertainty in the same unit, where the instruments' accuracy is stated.</summary>
+    [WholeOnly]
     public decimal? Uncertainty { get; init; }
 
     /// <summary>The formula in words.</summary>
+    [WholeOnly]
     public required string Formula { get => _working!.Formula; init => Given.Formula = value; }
 
     /// <summary>JSON Pointers of the values that went in.</summary>
+    [WholeOnly]
     public required IReadOnlyList<string> Inputs { get => _working!.Inputs; init => Given.Inputs = value; }
 
     /// <summary>Constants that went in, each as "name = value unit".</summary>
+    [WholeOnly]
     public IReadOnlyList<string>? Constants { get => _working?.Constants; init => Given.Constants = value; }
 
     /// <summary>Where the formula stands.</summary>
+    [WholeOnly]
     public required string Source { get => _working!.Source; init => Given.Source = value; }
 
     private GivenWorking Given => (GivenWorking)(_working ??= new GivenWorking());

@@ -40,6 +40,7 @@ public sealed class Finding
     public required string RuleId { get => Rule.RuleId; init => GivenRule.RuleId = value; }
 
     /// <summary>The subject area, one of a published list (combustion, tightness, joints, ...).</summary>
+    [WholeOnly(OfRows = true)]
     public required string Topic { get => Rule.Topic; init => GivenRule.Topic = value; }
 
     /// <summary>What the rule says.</summary>
@@ -88,11 +89,16 @@ public sealed class Finding
     public IReadOnlyList<Reference>? References { get => _isShort ? null : Rule.References; init => GivenRule.References = value; }
 
     /// <summary>Path of the rule's page.</summary>
+    [WholeOnly]
     public string? Documentation { get => _isShort ? null : Rule.Documentation; init => GivenRule.Documentation = value; }
 
     /// <summary>What it shares with the others of its rule.</summary>
     [JsonIgnore]
     public IRuleText Rule => _rule!;
+
+    /// <summary>Is it but the row of a list?</summary>
+    [JsonIgnore]
+    public bool IsRow => _isShort;
 
     /// <summary>Is there anything to report?</summary>
     [JsonIgnore]
@@ -173,11 +179,13 @@ public sealed class Reference
     public required string Id { get; init; }
 
     /// <summary>Title of the document.</summary>
+    [WholeOnly]
     public required string Title { get; init; }
 
     /// <summary>The clause that the rule rests on.</summary>
     public string? Clause { get; init; }
 
     /// <summary>Where it applies: ISO 3166-2 codes joined by commas.</summary>
+    [WholeOnly]
     public string? Jurisdiction { get; init; }
 }

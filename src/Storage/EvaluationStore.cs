@@ -108,7 +108,7 @@ public sealed class EvaluationStore(Database database, IRecordLaw law)
             ? await FindOfAuditAsync(tenant, evaluationId, cancel)
             : new StoredEvaluation(
                 JsonSerializer.Deserialize(Packed.Open(row.Json), EvaluationJson.Wire.Evaluation)!,
-                Enum.Parse<Include>(row.Shown, ignoreCase: true),
+                ShownBy(row.Shown),
                 row.SupersededBy);
     }
 
@@ -129,6 +129,9 @@ public sealed class EvaluationStore(Database database, IRecordLaw law)
                 Include.Problems,
                 row.Line is { } line ? EvaluationIds.Of(row.AuditId, line) : row.SupersededBy);
     }
+
+    /// <summary>Stores of before December 2026 call it default where passes are shown as rows.</summary>
+    private static Include ShownBy(string stored) => stored == "default" ? Include.Passes : Enum.Parse<Include>(stored, ignoreCase: true);
 
     private static CommandDefinition Command(string sql, Tenant tenant, string evaluationId, CancellationToken cancel) =>
         new(sql, new { tenant = tenant.Name, evaluationId }, cancellationToken: cancel);

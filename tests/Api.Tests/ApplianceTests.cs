@@ -124,7 +124,7 @@ public sealed class ApplianceTests(ServiceInProcess service) : IClassFixture<Ser
     {
         var first = await Post("AH-5", "r1", "2025-06-10");
         var line = Record("AH-5", "r2", "2026-09-01", node => node.AsObject().Remove("previousVisit"));
-        var answer = await _client.PostAsync("/v1/audits", new StringContent(JsonNode.Parse(line)!.ToJsonString(), Encoding.UTF8, new System.Net.Http.Headers.MediaTypeHeaderValue("application/x-ndjson")));
+        var answer = await _client.PostAsync(AuditCalls.AtOnce, new StringContent(JsonNode.Parse(line)!.ToJsonString(), Encoding.UTF8, new System.Net.Http.Headers.MediaTypeHeaderValue("application/x-ndjson")));
 
         var judged = JsonNode.Parse((await answer.Content.ReadAsStringAsync()).Split('\n')[0])!;
         Assert.Equal(first["evaluationId"].Text(), judged["evaluation"]!["context"]!["previousEvaluationId"].Text());

@@ -11,6 +11,8 @@ internal static class AuditCalls
 {
     public const string Ndjson = "application/x-ndjson";
 
+    public const string AtOnce = "/v1/audit-lines";
+
     /// <summary>The example record with ids of its own: clean, with an advisory, dangerous, unusable in turn.</summary>
     public static IEnumerable<byte[]> Month(byte[] example, int records) => Enumerable.Range(1, records).Select(number => example.With(record =>
     {
@@ -28,9 +30,7 @@ internal static class AuditCalls
         var content = new ByteArrayContent(packed ? Pack(body) : body) { Headers = { ContentType = new MediaTypeHeaderValue(mediaType) } };
         if (packed)
             content.Headers.ContentEncoding.Add("gzip");
-        var request = new HttpRequestMessage(HttpMethod.Post, $"/v1/audits{query}") { Content = content };
-        if (later)
-            request.Headers.Add("Prefer", "respond-async");
+        var request = new HttpRequestMessage(HttpMethod.Post, $"{(later ? "/v1/audits" : AtOnce)}{query}") { Content = content };
         if (key is not null)
             request.Headers.Add("Idempotency-Key", key);
         return await client.SendAsync(request);
@@ -58,7 +58,7 @@ internal static class AuditCalls
 
     /// <summary>All that an audit or a preview says: its rows, and its summary.</summary>
     public static async Task<string> Said(this HttpClient client, Uri job, string rows = "findings") =>
-        await client.GetStringAsync($"{job}/{rows}?format=ndjson") + (await client.GetJson(job.ToString()))["summary"]!.ToJsonString();
+        await client.GetStringAsync($"{job}/{rows}.ndjson") + (await client.GetJson(job.ToString()))["summary"]!.ToJsonString();
 
     public static int Number(this JsonNode? node) => node!.GetValue<int>();
 

@@ -76,7 +76,6 @@ public sealed partial class AuditTests(ServiceInProcess service) : IClassFixture
         var accepted = await _client.PostAudit(body, later: true, key: "September");
 
         Assert.Equal(HttpStatusCode.Accepted, accepted.StatusCode);
-        Assert.Equal("respond-async", Assert.Single(accepted.Headers.GetValues("Preference-Applied")));
         var location = accepted.Headers.Location!;
         Assert.Equal("completed", (await _client.Completed(location))["state"].Text());
         Assert.Equal("2026-09-14", (await _client.GetJson(location.ToString()))["lookedAtOn"].Text());
@@ -91,6 +90,22 @@ public sealed partial class AuditTests(ServiceInProcess service) : IClassFixture
         Assert.NotEqual(first["items"]![0]!["auditId"].Text(), second["items"]![0]!["auditId"].Text());
         Assert.Equal(HttpStatusCode.OK, (await _client.DeleteAsync(location)).StatusCode);
         Assert.Equal(HttpStatusCode.NotFound, (await _client.DeleteAsync("/v1/audits/x")).StatusCode);
+    }
+
+    [Fact]
+    public async Task How_far_an_audit_is_says_when_to_ask_again_until_it_has_ended()
+    {
+        await using var idle = service.WithWebHostBuilder(builder => builder.UseSetting("Audits:Workers", "0"));
+        var client = idle.CreateDefaultClient(new Contract.ContractHandler());
+        var location = (await client.PostAudit(AuditCalls.Lines(AuditCalls.Month(service.ExampleRecord, 2)), later: true)).Headers.Location!;
+
+        var queued = await client.GetAsync(location);
+        Assert.Equal(TimeSpan.FromSeconds(1), queued.Headers.RetryAfter!.Delta);
+        var again = new HttpRequestMessage(HttpMethod.Get, location) { Headers = { IfNoneMatch = { queued.Headers.ETag! } } };
+        Assert.Equal(HttpStatusCode.NotModified, (await client.SendAsync(again)).StatusCode);
+
+        await client.DeleteAsync(location);
+        Assert.Null((await client.GetAsync(location)).Headers.RetryAfter);
     }
 
     [Fact]
@@ -111,7 +126,7 @@ public sealed partial class AuditTests(ServiceInProcess service) : IClassFixture
             path = Assert.Single(response.Headers.GetValues("Link")).Split('<', '>')[1];
         }
 
-        var all = (await _client.GetStringAsync($"{location}/findings?sort=outcome&format=ndjson")).TrimEnd('\n').Split('\n');
+        var all = (await _client.GetStringAsync($"{location}/findings.ndjson?sort=outcome")).TrimEnd('\n').Split('\n');
         Assert.Equal(all.Select(row => JsonNode.Parse(row)!.ToJsonString()), rows);
         var next = (await _client.GetJson($"{location}/findings?sort=outcome&limit=7"))["next"].Text();
         Assert.Equal(HttpStatusCode.BadRequest, (await _client.GetAsync($"{location}/findings?sort=rule&next={next}")).StatusCode);
@@ -153,7 +168,7 @@ public sealed partial class AuditTests(ServiceInProcess service) : IClassFixture
         var location = (await _client.PostAudit(record.Where(b => b != '\n').Append((byte)'\n').ToArray(), later: true)).Headers.Location!;
         await _client.Completed(location);
 
-        var csv = await _client.GetStringAsync($"{location}/findings?format=csv");
+        var csv = await _client.GetStringAsync($"{location}/findings.csv");
 
         Assert.Contains($"'{text}", csv, StringComparison.Ordinal);
         Assert.DoesNotContain($",{text}", csv, StringComparison.Ordinal);
@@ -215,8 +230,8 @@ public sealed partial class AuditTests(ServiceInProcess service) : IClassFixture
         {
             var problem = await (await _client.PostAudit(body)).Read(HttpStatusCode.RequestEntityTooLarge);
             Assert.Equal("/problems/audit-too-long", problem["type"].Text());
-            Assert.Contains("Prefer: respond-async", problem["detail"].Text(), StringComparison.Ordinal);
-            Assert.Contains("Prefer: respond-async", await _client.GetStringAsync("/problems/audit-too-long"), StringComparison.Ordinal);
+            Assert.Contains("/v1/audits", problem["detail"].Text(), StringComparison.Ordinal);
+            Assert.Contains("/v1/audits", await _client.GetStringAsync("/problems/audit-too-long"), StringComparison.Ordinal);
         }
 
         Assert.Equal(5001, (await (await _client.PostAudit(AuditCalls.Utf8(string.Concat(Enumerable.Repeat("{}\n", 5000))))).ReadLines()).Length);
@@ -231,9 +246,7 @@ public sealed partial class AuditTests(ServiceInProcess service) : IClassFixture
 
         using var packed = new ByteArrayContent(bomb) { Headers = { ContentType = new(AuditCalls.Ndjson) } };
         packed.Headers.ContentEncoding.Add("gzip");
-        var request = new HttpRequestMessage(HttpMethod.Post, "/v1/audits") { Content = packed };
-        if (later)
-            request.Headers.Add("Prefer", "respond-async");
+        var request = new HttpRequestMessage(HttpMethod.Post, later ? "/v1/audits" : AuditCalls.AtOnce) { Content = packed };
         Assert.Equal(HttpStatusCode.RequestEntityTooLarge, (await _client.SendAsync(request)).StatusCode);
 
         var broken = AuditCalls.Pack(service.ExampleRecord)[..^20];

@@ -70,7 +70,7 @@ public sealed class CalculationsTests(ServiceInProcess service) : IClassFixture<
     [Fact]
     public async Task A_figure_of_a_record_comes_out_the_same_by_its_own_name()
     {
-        var evaluation = await (await _client.PostRecord(service.ExampleRecord, "?store=false")).Read();
+        var evaluation = await (await _client.PostRecord(service.ExampleRecord, "?store=false&include=all")).Read();
         var figure = evaluation["figures"]!.AsArray().First(figure => figure!["name"].Text() == "efficiencyNet")!;
 
         var result = await (await _client.PostAsync("/v1/calculations/efficiencyNet", Calls.Json("""{"fuel":"naturalGas","o2Percent":4.5,"flueTemperatureC":60,"airTemperatureC":18}"""))).Read();

@@ -68,7 +68,7 @@ public sealed partial class CommandTests(ServiceInProcess service) : IClassFixtu
         Assert.Equal(answered[..^1].Select(Verdict), lines[..^1].Select(Verdict));
         Assert.Equal(answered[^1]["summary"]!["outcomes"]!.ToJsonString(), summary["outcomes"]!.ToJsonString());
         Assert.Equal(lines[^1]["summary"]!.ToJsonString(), summary.ToJsonString());
-        Assert.Equal(await client.GetStringAsync($"{location}/findings?format=csv"), csv.Out);
+        Assert.Equal(await client.GetStringAsync($"{location}/findings.csv"), csv.Out);
         Assert.Equal("", csv.Error);
         foreach (var (word, count) in summary["outcomes"]!.AsObject())
             Assert.Matches($" {count}  {word.ToUpperInvariant()} ", text.Out);

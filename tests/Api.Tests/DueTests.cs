@@ -59,9 +59,7 @@ public sealed class DueTests(ServiceInProcess service) : IClassFixture<ServiceIn
     public async Task A_calendar_is_one_that_another_program_reads()
     {
         await Post("D-4", "2026-08-01");
-        var request = new HttpRequestMessage(HttpMethod.Get, "/v1/due?from=2026-09-14&to=2031-01-01");
-        request.Headers.Accept.ParseAdd("text/calendar");
-        var response = await _client.SendAsync(request);
+        var response = await _client.GetAsync("/v1/due.ics?from=2026-09-14&to=2031-01-01");
 
         Assert.Equal("text/calendar", response.Content.Headers.ContentType!.MediaType);
         var calendar = Calendar.Load(await response.Content.ReadAsStringAsync())!;

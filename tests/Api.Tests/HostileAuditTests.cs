@@ -109,7 +109,7 @@ public sealed class HostileAuditTests(ServiceInProcess service) : IClassFixture<
         var before = running.PeakMebibytes;
         var bomb = new ByteArrayContent(TwoGigabytes.Value) { Headers = { ContentType = new MediaTypeHeaderValue(AuditCalls.Ndjson) } };
         bomb.Headers.ContentEncoding.Add("gzip");
-        var request = later ? Later(bomb) : new HttpRequestMessage(HttpMethod.Post, "/v1/audits") { Content = bomb };
+        var request = new HttpRequestMessage(HttpMethod.Post, later ? "/v1/audits" : AuditCalls.AtOnce) { Content = bomb };
         Assert.Equal("/problems/audit-too-long", (await (await client.SendAsync(request)).Read(HttpStatusCode.RequestEntityTooLarge))["type"].Text());
 
         Assert.InRange(running.PeakMebibytes - before, 0, 100);
@@ -118,9 +118,9 @@ public sealed class HostileAuditTests(ServiceInProcess service) : IClassFixture<
     }
 
     [Theory]
-    [InlineData("")]
-    [InlineData("Prefer: respond-async\r\nIdempotency-Key: gone\r\n")]
-    public async Task Of_a_client_that_goes_in_the_middle_nothing_stays(string headers)
+    [InlineData("/v1/audit-lines", "")]
+    [InlineData("/v1/audits", "Idempotency-Key: gone\r\n")]
+    public async Task Of_a_client_that_goes_in_the_middle_nothing_stays(string path, string headers)
     {
         using var running = new RunningService(Loopback);
         using var client = await running.Listening();
@@ -129,7 +129,7 @@ public sealed class HostileAuditTests(ServiceInProcess service) : IClassFixture<
             using var socket = new TcpClient();
             await socket.ConnectAsync(IPAddress.Loopback, client.BaseAddress!.Port);
             var stream = socket.GetStream();
-            await stream.WriteAsync(AuditCalls.Utf8($"POST /v1/audits HTTP/1.1\r\nHost: {client.BaseAddress.Authority}\r\nContent-Type: application/x-ndjson\r\n{headers}Content-Length: 100000000\r\n\r\n"));
+            await stream.WriteAsync(AuditCalls.Utf8($"POST {path} HTTP/1.1\r\nHost: {client.BaseAddress.Authority}\r\nContent-Type: application/x-ndjson\r\n{headers}Content-Length: 100000000\r\n\r\n"));
             for (var record = 0; record < 300; record++)
                 await stream.WriteAsync(Good);
             if (round == 1)
@@ -149,7 +149,7 @@ public sealed class HostileAuditTests(ServiceInProcess service) : IClassFixture<
     [InlineData("/v1/evaluations", "application/json", "80000000")]
     [InlineData("/v1/evaluations", "application/json", "FFFFFFFFFFFFFFFF")]
     [InlineData("/v1/evaluations", "application/json", "nonsense")]
-    [InlineData("/v1/audits", "application/x-ndjson", "80000000")]
+    [InlineData("/v1/audit-lines", "application/x-ndjson", "80000000")]
     public async Task A_chunk_of_an_impossible_size_is_the_callers_fault_and_not_logged(string path, string type, string size)
     {
         using var running = new RunningService(Loopback);
@@ -240,7 +240,7 @@ public sealed class HostileAuditTests(ServiceInProcess service) : IClassFixture<
         Assert.Equal("pass", (await (await client.PostRecord(service.ExampleRecord, "?store=false")).Read())["outcome"].Text());
     }
 
-    private static HttpRequestMessage Later(HttpContent content) => new(HttpMethod.Post, "/v1/audits") { Content = content, Headers = { { "Prefer", "respond-async" } } };
+    private static HttpRequestMessage Later(HttpContent content) => new(HttpMethod.Post, "/v1/audits") { Content = content };
 
     /// <summary>A body that is made while it is sent.</summary>
     private sealed class Generated : HttpContent

@@ -69,15 +69,15 @@ public sealed class ProblemTests(ServiceInProcess service) : IClassFixture<Servi
     }
 
     [Fact]
-    public async Task A_compressed_body_is_415()
+    public async Task A_body_that_is_packed_otherwise_than_with_gzip_is_415()
     {
         var content = Calls.Json("{}");
-        content.Headers.ContentEncoding.Add("gzip");
+        content.Headers.ContentEncoding.Add("br");
         var response = await _client.PostAsync("/v1/evaluations", content);
 
         var problem = await Refused(Task.FromResult(response), 415, "unsupported-media-type");
-        Assert.Equal("Expected Content-Encoding identity.", problem["detail"].Text());
-        Assert.Equal(["identity"], response.Headers.GetValues("Accept-Encoding"));
+        Assert.Equal("Expected Content-Encoding gzip or identity.", problem["detail"].Text());
+        Assert.Equal(["gzip, identity"], response.Headers.GetValues("Accept-Encoding"));
     }
 
     [Theory]
@@ -148,7 +148,17 @@ public sealed class ProblemTests(ServiceInProcess service) : IClassFixture<Servi
         await Refused(_client.GetAsync("/v2/nothing"), 404, "not-found");
         var response = await _client.DeleteAsync("/v1/evaluations/x");
         await Refused(Task.FromResult(response), 405, "method-not-allowed");
-        Assert.Equal(["GET"], response.Content.Headers.Allow);
+        Assert.Equal(["GET", "HEAD"], response.Content.Headers.Allow);
+    }
+
+    [Theory]
+    [InlineData("/v1/evaluations?colour=blue")]
+    [InlineData("/v2/nothing")]
+    public async Task Every_problem_says_what_to_do(string path)
+    {
+        var problem = JsonNode.Parse(await (await _client.PostAsync(path, Calls.Json("{}"))).Content.ReadAsStringAsync())!;
+
+        Assert.Equal(ProblemKind.ByName[problem["type"].Text().Split('/')[^1]].Explanation, problem["detail"].Text());
     }
 
     [Fact]

@@ -150,6 +150,8 @@ public sealed class RetryTests(ServiceInProcess service) : IClassFixture<Service
     public async Task Every_link_of_the_catalogue_leads_somewhere()
     {
         var catalogue = await _client.GetAsync("/.well-known/api-catalog");
+        var head = await service.CreateDefaultClient().SendAsync(new(HttpMethod.Head, "/.well-known/api-catalog"));
+        Assert.Equal(["</.well-known/api-catalog>; rel=\"api-catalog\""], head.Headers.GetValues("Link"));
 
         Assert.Equal("application/linkset+json", catalogue.Content.Headers.ContentType!.MediaType);
         var links = JsonNode.Parse(await catalogue.Content.ReadAsStringAsync())!["linkset"]![0]!.AsObject();

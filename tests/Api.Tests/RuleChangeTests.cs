@@ -37,8 +37,8 @@ public sealed class RuleChangeTests(ServiceInProcess service) : IClassFixture<Se
             Assert.True(record["water"]!["coldFillBar"]!.GetValue<decimal>() < 1.1m);
         }
 
-        var lines = (await _client.GetStringAsync($"{location}/changes?format=ndjson")).TrimEnd('\n').Split('\n');
-        var csv = (await _client.GetStringAsync($"{location}/changes?format=csv")).Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
+        var lines = (await _client.GetStringAsync($"{location}/changes.ndjson")).TrimEnd('\n').Split('\n');
+        var csv = (await _client.GetStringAsync($"{location}/changes.csv")).Split("\r\n", StringSplitOptions.RemoveEmptyEntries);
         Assert.Equal((2, 3), (lines.Length, csv.Length));
         Assert.Contains(",new,/v1/evaluations/", csv[1], StringComparison.Ordinal);
         Assert.Equal(location.ToString().Split('/')[^1], (await _client.GetJson($"{Path}?limit=1"))["items"]![0]!["previewId"].Text());

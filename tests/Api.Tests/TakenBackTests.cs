@@ -95,5 +95,5 @@ public sealed class TakenBackTests(ServiceInProcess service) : IClassFixture<Ser
     }
 
     private async Task<JsonNode> Post(string serial, Action<JsonNode> change) =>
-        await (await _client.PostRecord(service.ExampleRecord.With(node => Set(node, serial, change)))).Read(HttpStatusCode.Created);
+        await (await _client.PostRecord(service.ExampleRecord.With(node => Set(node, serial, change)), "?include=all")).Read(HttpStatusCode.Created);
 }

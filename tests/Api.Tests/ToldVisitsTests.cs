@@ -56,8 +56,8 @@ internal sealed record ToldVisit(string Name, string Title, IReadOnlyList<string
             Drop(half, pointer.Split('/')[1..]);
         return new ToldVisit(
             Path.GetFileNameWithoutExtension(file), told["title"].Text(), [.. told["done"]!.AsArray().Select(paragraph => paragraph.Text())], later,
-            await Said(await client.PostRecord(half.ToJsonString(), "?store=false"), HttpStatusCode.OK),
-            await Said(await client.PostRecord(whole.ToJsonString()), HttpStatusCode.Created));
+            await Said(await client.PostRecord(half.ToJsonString(), "?store=false&include=all"), HttpStatusCode.OK),
+            await Said(await client.PostRecord(whole.ToJsonString(), "?include=all"), HttpStatusCode.Created));
     }
 
     private static async Task<Evaluation> Said(HttpResponseMessage response, HttpStatusCode expected) =>

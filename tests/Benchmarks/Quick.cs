@@ -69,8 +69,8 @@ internal static class Quick
             new("evaluate, without the duties", i => withoutDuties.Evaluate(records[i])),
             new("evaluate, on all cores", i => Month.Engine.Evaluate(records[i]), onAllCores: true),
             new("evaluate, and both hashes once more", i => HashAgain(Month.Engine.Evaluate(records[i]), visits[i])),
-            new("write, as asked for by default", i => WireJson.ToBytes(evaluations[i].Show(Include.Default), EvaluationJson.Default.Evaluation)),
-            new("evaluate and write, as asked for by default", i => WireJson.ToBytes(Month.Engine.Evaluate(records[i]).Show(Include.Default), EvaluationJson.Default.Evaluation)),
+            new("write, as asked for by default", i => WireJson.ToBytes(evaluations[i].InShort(Include.Problems), ShortJson.Evaluation)),
+            new("evaluate and write, as asked for by default", i => WireJson.ToBytes(Month.Engine.Evaluate(records[i]).InShort(Include.Problems), ShortJson.Evaluation)),
             new("write, every answer", i => WireJson.ToBytes(evaluations[i], EvaluationJson.Default.Evaluation)),
             new("write, problems", i => WireJson.ToBytes(evaluations[i].Show(Include.Problems), EvaluationJson.Default.Evaluation)),
         ];

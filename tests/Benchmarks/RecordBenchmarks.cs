@@ -29,5 +29,5 @@ public class RecordBenchmarks
     public void Batch() => Parallel.For(0, Month.Size, i => Month.Engine.Evaluate(Month.Records[i]));
 
     [Benchmark]
-    public object Write() => WireJson.ToBytes(_evaluation.Show(Include.Default), EvaluationJson.Default.Evaluation);
+    public object Write() => WireJson.ToBytes(_evaluation.InShort(Include.Problems), ShortJson.Evaluation);
 }

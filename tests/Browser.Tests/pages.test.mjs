@@ -15,7 +15,7 @@ before(async () => {
     one.premises.reference = hostile;
     delete one.water;
   }));
-  const { auditId } = await json('/v1/audits', { method: 'POST', headers: { 'Content-Type': 'application/x-ndjson', Prefer: 'respond-async' }, body: month(200) });
+  const { auditId } = await json('/v1/audits', { method: 'POST', headers: { 'Content-Type': 'application/x-ndjson' }, body: month(200) });
   do audit = await json(`/v1/audits/${auditId}`);
   while (!audit.summary);
   everyPage = ['/', '/audits', `/audits/${auditId}`, `/audits/${auditId}?outcome=rejected`, `/audits/${auditId}/records/4`, `/audits/${auditId}/records/34`,

@@ -1,15 +1,29 @@
 using System.Text.Json.Nodes;
+using Xunit.Abstractions;
 
 namespace Clients.Tests;
 
 /// <summary>The documents by the rules of others, and against what was published before.</summary>
-public sealed class LintTests(NodeTools tools) : IClassFixture<NodeTools>
+public sealed class LintTests(NodeTools tools, ITestOutputHelper told) : IClassFixture<NodeTools>
 {
     [Theory]
     [InlineData("npx spectral lint v1.json v1-3.0.json --ruleset spectral.yaml --fail-severity warn")]
     [InlineData("npx redocly lint v1.json v1-3.0.json --config redocly.yaml")]
-    [InlineData("npx redocly diff released/v1.json v1.json --config redocly.yaml --skip-rule enum-values-added --skip-rule required-properties-removed")]
     public Task The_documents_are_sound(string command) => Shell.Run(tools.Folder, command);
+
+    [Fact]
+    public async Task Nothing_that_was_released_is_taken_back()
+    {
+        const string Compare = "npx redocly diff released/v1.json v1.json --config redocly.yaml --skip-rule enum-values-added --skip-rule required-properties-removed";
+        var said = (await Shell.Run(tools.Folder, $"if {Compare} > said.txt 2>&1; then echo sound; else cat said.txt; fi")).TrimEnd();
+
+        Hold("sound", said);
+    }
+
+    /// <summary>Until then nobody can rest on the contract, so that a broken promise is told and fails nothing. The first tag ends that.</summary>
+    [Fact]
+    public async Task The_contract_counts_as_released_from_the_first_tag_on() =>
+        Assert.Equal(await Shell.Run(Shell.Repository, "git tag --list 'v[0-9]*'") != "", IsReleased);
 
     /// <summary>
     /// What a body need no longer give refuses nobody who still gives it, and the comparison of documents cannot tell a body from the record that is
@@ -20,10 +34,10 @@ public sealed class LintTests(NodeTools tools) : IClassFixture<NodeTools>
     {
         var (released, today) = (Required("released/v1.json"), Required("v1.json"));
         Assert.NotEmpty(released);
-        Assert.Equal(
-            ["Appliance: fuel"],
-            released.Where(one => today.ContainsKey(one.Key)).Select(one => (one.Key, Lost: one.Value.Except(today[one.Key]).ToList()))
-                .Where(one => one.Lost.Count > 0).Select(one => $"{one.Key}: {string.Join(", ", one.Lost)}"));
+        Hold(
+            "Appliance: fuel",
+            string.Join('\n', released.Where(one => today.ContainsKey(one.Key)).Select(one => (one.Key, Lost: one.Value.Except(today[one.Key]).ToList()))
+                .Where(one => one.Lost.Count > 0).Select(one => $"{one.Key}: {string.Join(", ", one.Lost)}")));
     }
 
     /// <summary>
@@ -36,10 +50,10 @@ public sealed class LintTests(NodeTools tools) : IClassFixture<NodeTools>
     {
         var (released, today) = (Enumerations("released/v1.json"), Enumerations("v1.json"));
         Assert.NotEmpty(released);
-        Assert.Equal(
-            ["DueKind: beforeUse", "JointPlace: meterUnion, isolationValve, pipework, testNipple"],
-            released.Where(one => today.ContainsKey(one.Key)).Select(one => (one.Key, Gained: today[one.Key].Except(one.Value).ToList()))
-                .Where(one => one.Gained.Count > 0).Select(one => $"{one.Key}: {string.Join(", ", one.Gained)}"));
+        Hold(
+            "DueKind: beforeUse\nJointPlace: meterUnion, isolationValve, pipework, testNipple",
+            string.Join('\n', released.Where(one => today.ContainsKey(one.Key)).Select(one => (one.Key, Gained: today[one.Key].Except(one.Value).ToList()))
+                .Where(one => one.Gained.Count > 0).Select(one => $"{one.Key}: {string.Join(", ", one.Gained)}")));
     }
 
     [Theory]
@@ -54,12 +68,25 @@ public sealed class LintTests(NodeTools tools) : IClassFixture<NodeTools>
         Assert.Equal("noticed\n", printed);
     }
 
+    private bool IsReleased => Document("released/v1.json")["info"]!["x-released"]!.GetValue<bool>();
+
+    /// <summary>Holds the comparison with the released document to what is expected of it; of one that is not released yet it only tells.</summary>
+    private void Hold(string expected, string found)
+    {
+        if (expected != found)
+            told.WriteLine(found);
+        if (IsReleased)
+            Assert.Equal(expected, found);
+    }
+
+    private JsonNode Document(string name) => JsonNode.Parse(File.ReadAllText(Path.Combine(tools.Folder, name)))!;
+
     private Dictionary<string, List<string>> Required(string document) =>
-        JsonNode.Parse(File.ReadAllText(Path.Combine(tools.Folder, document)))!["components"]!["schemas"]!.AsObject()
+        Document(document)["components"]!["schemas"]!.AsObject()
             .ToDictionary(schema => schema.Key, schema => (schema.Value!["required"]?.AsArray() ?? []).Select(value => (string)value!).ToList(), StringComparer.Ordinal);
 
     private Dictionary<string, List<string>> Enumerations(string document) =>
-        JsonNode.Parse(File.ReadAllText(Path.Combine(tools.Folder, document)))!["components"]!["schemas"]!.AsObject()
+        Document(document)["components"]!["schemas"]!.AsObject()
             .Where(schema => schema.Value!["enum"] is not null)
             .ToDictionary(schema => schema.Key, schema => schema.Value!["enum"]!.AsArray().Select(value => (string)value!).ToList(), StringComparer.Ordinal);
 }

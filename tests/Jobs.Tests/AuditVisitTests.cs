@@ -184,7 +184,7 @@ public sealed class AuditVisitTests
         var bytes = Bytes(recordId, day, supersedes: supersedes);
         var record = RecordReader.Read(bytes).Record!;
         var evaluation = Scratch.Rules.Evaluate(record) with { EvaluationId = Guid.CreateVersion7(bench.Clock.Now).ToString(), EvaluatedAt = bench.Clock.Now };
-        Assert.True(await new EvaluationStore(bench.Store, Scratch.Rules.Law).SaveAsync(Scratch.A, record, bytes, evaluation, Include.Default, default));
+        Assert.True(await new EvaluationStore(bench.Store, Scratch.Rules.Law).SaveAsync(Scratch.A, record, bytes, evaluation, Include.Passes, default));
         return evaluation.EvaluationId;
     }
 

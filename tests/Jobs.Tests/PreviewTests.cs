@@ -300,7 +300,7 @@ public sealed class PreviewTests
             var moment = new DateTimeOffset(2026, 9, 29, 0, 0, 0, TimeSpan.Zero).AddSeconds(_stored++);
             var evaluation = Scratch.Rules.Evaluate(record, lookup) with { EvaluationId = Guid.CreateVersion7(moment).ToString(), EvaluatedAt = moment };
             var posted = json is null ? JsonSerializer.SerializeToUtf8Bytes(JsonNode.Parse(Scratch.Posted)) : Encoding.UTF8.GetBytes(json.ToJsonString());
-            Assert.True(await _evaluations.SaveAsync(tenant, supersedes is null ? record : Superseding(record, supersedes), posted, evaluation, Include.Default, default));
+            Assert.True(await _evaluations.SaveAsync(tenant, supersedes is null ? record : Superseding(record, supersedes), posted, evaluation, Include.Passes, default));
             return evaluation.EvaluationId!;
         }
 

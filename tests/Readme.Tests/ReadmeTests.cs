@@ -79,7 +79,7 @@ public sealed partial class ReadmeTests(FreshClone clone) : IClassFixture<FreshC
         var share = $$"""
             end() { for server in $servers; do kill -TERM -- -$server; wait $server || true; done 2>/dev/null; }
             set -e
-            job=$(curl -sf -o /dev/null -w '%header{location}' http://127.0.0.1:{{ports[0]}}/v1/audits -H 'Content-Type: application/x-ndjson' -H 'Prefer: respond-async' --data-binary @openapi/samples/month.ndjson)
+            job=$(curl -sf -o /dev/null -w '%header{location}' http://127.0.0.1:{{ports[0]}}/v1/audits -H 'Content-Type: application/x-ndjson' --data-binary @openapi/samples/month.ndjson)
             for try in $(seq 300); do
               curl -sf http://127.0.0.1:{{ports[1]}}$job | grep -q '"state":"completed"' && break
               sleep 0.2

@@ -21,7 +21,7 @@ public sealed class DueStoreTests : IDisposable
             new() { Kind = DueKind.AnnualService, By = new DateOnly(2027, 9, 14), Basis = "invented", SerialNumber = "QB-1" },
             new() { Kind = DueKind.CoAlarmReplacement, By = new DateOnly(2028, 1, 1), Basis = "invented", SerialNumber = "QB-1" },
         ];
-        Assert.True(await new EvaluationStore(database, Scratch.Rules.Law).SaveAsync(Scratch.A, Scratch.Record(), Scratch.Posted, Scratch.Evaluation(), Include.Default, default, due));
+        Assert.True(await new EvaluationStore(database, Scratch.Rules.Law).SaveAsync(Scratch.A, Scratch.Record(), Scratch.Posted, Scratch.Evaluation(), Include.Passes, default, due));
         var (store, from, to) = (new DueStore(database), new DateOnly(2027, 1, 1), new DateOnly(2028, 12, 31));
 
         var first = Assert.Single(await store.PageAsync(Scratch.A, from, to, null, 1, default));
@@ -40,12 +40,12 @@ public sealed class DueStoreTests : IDisposable
         var database = _scratch.Open(kind);
         var (evaluations, store) = (new EvaluationStore(database, Scratch.Rules.Law), new DueStore(database));
         var left = new DueDate { Kind = DueKind.BeforeUse, By = new DateOnly(2026, 9, 14), Basis = "invented", SerialNumber = "QB-1" };
-        Assert.True(await evaluations.SaveAsync(Scratch.A, Scratch.Record(), Scratch.Posted, Scratch.Evaluation(), Include.Default, default, [left]));
+        Assert.True(await evaluations.SaveAsync(Scratch.A, Scratch.Record(), Scratch.Posted, Scratch.Evaluation(), Include.Passes, default, [left]));
 
         Assert.Equal(DueKind.BeforeUse, Assert.Single(await PageAsync()).Kind);
 
         var later = Scratch.Record(recordId: "R-2");
-        Assert.True(await evaluations.SaveAsync(Scratch.A, later, Scratch.Posted, Scratch.Evaluation(1), Include.Default, default, [left with { By = new DateOnly(2026, 9, 17), IsSettled = true }]));
+        Assert.True(await evaluations.SaveAsync(Scratch.A, later, Scratch.Posted, Scratch.Evaluation(1), Include.Passes, default, [left with { By = new DateOnly(2026, 9, 17), IsSettled = true }]));
         Assert.Empty(await PageAsync());
         Assert.Equal(0, await store.CountAsync(Scratch.A, new DateOnly(2000, 1, 1), new DateOnly(2030, 1, 1), default));
 

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using Dapper;
 using Findings;
 using Storage.Tests.Shared;
 
@@ -28,6 +29,21 @@ public sealed class EvaluationStoreTests : IDisposable
     }
 
     [Theory]
+    [InlineData("default", Include.Passes)]
+    [InlineData("problems", Include.Problems)]
+    [InlineData("all", Include.All)]
+    public async Task What_older_versions_were_asked_to_show_is_understood(string stored, Include shown)
+    {
+        var database = _scratch.Open("sqlite");
+        var store = new EvaluationStore(database, Scratch.Rules.Law);
+        var evaluation = Scratch.Evaluation();
+        await Save(store, Scratch.A, evaluation);
+        Assert.True(await database.WriteAsync(async transaction => await transaction.Connection!.ExecuteAsync("UPDATE evaluations SET shown = @stored", new { stored }, transaction) == 1, default));
+
+        Assert.Equal(shown, (await store.FindAsync(Scratch.A, evaluation.EvaluationId!, default))!.Shown);
+    }
+
+    [Theory]
     [InlineData("sqlite")]
     [PostgreSql]
     public async Task Two_tenants_do_not_see_each_other(string kind)
@@ -38,7 +54,7 @@ public sealed class EvaluationStoreTests : IDisposable
 
         Assert.Null(await store.FindAsync(Scratch.B, evaluation.EvaluationId!, default));
         Assert.Null(await store.FindRecordAsync(Scratch.B, evaluation.EvaluationId!, default));
-        Assert.False(await store.SaveAsync(Scratch.B, Scratch.Record(evaluation.EvaluationId), Scratch.Posted, Scratch.Evaluation(1), Include.Default, default));
+        Assert.False(await store.SaveAsync(Scratch.B, Scratch.Record(evaluation.EvaluationId), Scratch.Posted, Scratch.Evaluation(1), Include.Passes, default));
 
         // The same id in both: each keeps its own.
         await Save(store, Scratch.B, evaluation with { RecordId = "of B" });
@@ -105,11 +121,11 @@ public sealed class EvaluationStoreTests : IDisposable
             Assert.NotNull(await stores[0].FindAsync(Scratch.A, evaluation.EvaluationId!, default));
     }
 
-    private static Task<bool> Save(EvaluationStore store, Tenant tenant, Evaluation evaluation, Include shown = Include.Default) =>
+    private static Task<bool> Save(EvaluationStore store, Tenant tenant, Evaluation evaluation, Include shown = Include.Passes) =>
         store.SaveAsync(tenant, Scratch.Record(), Scratch.Posted, evaluation, shown, default);
 
     private static Task<bool> Supersede(EvaluationStore store, Evaluation old, Evaluation newer) =>
-        store.SaveAsync(Scratch.A, Scratch.Record(old.EvaluationId), Scratch.Posted, newer, Include.Default, default);
+        store.SaveAsync(Scratch.A, Scratch.Record(old.EvaluationId), Scratch.Posted, newer, Include.Passes, default);
 
     private static string Json(Evaluation evaluation) => JsonSerializer.Serialize(evaluation, EvaluationJson.Wire.Evaluation);
 }

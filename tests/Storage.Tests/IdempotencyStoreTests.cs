@@ -98,7 +98,7 @@ public sealed class IdempotencyStoreTests : IDisposable
         Records.Reading.RecordReader.Read(Scratch.Posted).Record!,
         Scratch.Posted,
         Scratch.Evaluation(number) with { EvaluationId = asked.EvaluationId },
-        global::Findings.Include.Default,
+        global::Findings.Include.Passes,
         default,
         keyed: asked);
 }

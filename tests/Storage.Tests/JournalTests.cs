@@ -51,7 +51,7 @@ public sealed class JournalTests : IDisposable
         Assert.False(await Save(database, Scratch.A, Scratch.Evaluation(1), supersedes: "none"));
         Assert.Null(await new ProfileStore(database).SaveAsync(Scratch.A, "p", Limits, Now, default, after: 7));
         await Assert.ThrowsAsync<KeyLostException>(() => new EvaluationStore(database, Scratch.Rules.Law).SaveAsync(
-            Scratch.A, Scratch.Record(), Scratch.Posted, Scratch.Evaluation(2), Include.Default, default, keyed: new KeyedRequest("k", "f", "nobody's")));
+            Scratch.A, Scratch.Record(), Scratch.Posted, Scratch.Evaluation(2), Include.Passes, default, keyed: new KeyedRequest("k", "f", "nobody's")));
         await Assert.ThrowsAsync<IOException>(() => database.WriteAsync(
             async transaction =>
             {

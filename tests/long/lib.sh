@@ -53,7 +53,7 @@ ready() {
 
 # post FILE: stores an audit; its path is left in $job, its id in $audit.
 post() {
-  audit=$(curl -s --max-time 3000 -X POST -T "$1" -H 'Content-Type: application/x-ndjson' -H 'Prefer: respond-async' "$base/v1/audits" \
+  audit=$(curl -s --max-time 3000 -X POST -T "$1" -H 'Content-Type: application/x-ndjson' "$base/v1/audits" \
     | grep -o '"auditId":"[^"]*"' | cut -d'"' -f4)
   [ -n "$audit" ] || { echo "the audit was not accepted"; exit 1; }
   job=/v1/audits/$audit

@@ -39,9 +39,9 @@ const none = await client.GET("/v1/rules/{ruleId}", { params: { path: { ruleId: 
 console.log(`${none.response.status} ${none.error?.type}`);
 
 // Many records: stored, judged by and by, followed by their id. A faulty one is reported, and the others are judged.
-const accepted = await client.POST("/v1/audits", { body: [record, half], params: { header: { Prefer: "respond-async" } } });
-if (!accepted.data || !("auditId" in accepted.data)) throw new Error(accepted.error?.title ?? "answered at once");
-const auditId = accepted.data.auditId as string;
+const accepted = await client.POST("/v1/audits", { body: [record, half] });
+if (!accepted.data) throw new Error(accepted.error.title);
+const auditId = accepted.data.auditId;
 let audit = await client.GET("/v1/audits/{auditId}", { params: { path: { auditId } } });
 while (audit.data?.state === "queued" || audit.data?.state === "running") {
   await new Promise((resolve) => setTimeout(resolve, 100));
@@ -49,6 +49,5 @@ while (audit.data?.state === "queued" || audit.data?.state === "running") {
 }
 
 const faults = await client.GET("/v1/audits/{auditId}/findings", { params: { path: { auditId }, query: { outcome: "rejected" } } });
-const rows = typeof faults.data === "object" && "items" in faults.data ? faults.data.items : [];
 const records = audit.data?.records;
-console.log(`${audit.data?.state}: ${records?.judged} judged, ${records?.rejected} rejected: ${rows[0]?.recordId}`);
+console.log(`${audit.data?.state}: ${records?.judged} judged, ${records?.rejected} rejected: ${faults.data?.items[0]?.recordId}`);

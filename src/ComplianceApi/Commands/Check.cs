@@ -92,7 +92,7 @@ internal static class Check
 
             var said = await check.CheckAsync(read.Record, (await histories.FindAsync(store.Tenant, [read.Record], now, stop))[0], stop);
             return said.Evaluation is { } evaluation
-                ? new AuditLine { Line = line.Number, RecordId = read.Record.RecordId, Evaluation = evaluation.Show(Include.Default) }
+                ? new AuditLine { Line = line.Number, RecordId = read.Record.RecordId, Evaluation = evaluation.Show(Include.Passes) }
                 : new AuditLine { Line = line.Number, RecordId = read.Record.RecordId, Problem = LineProblem.Of(FaultKind.Invalid, said.Faults) };
         }
     }

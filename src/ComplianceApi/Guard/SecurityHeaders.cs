@@ -30,7 +30,7 @@ public static class SecurityHeaders
             // Not no-referrer: browsers then hide from this service, too, that a form is its own.
             headers["Referrer-Policy"] = "same-origin";
             headers["Cross-Origin-Resource-Policy"] = "same-origin";
-            if (context.GetEndpoint()?.Metadata.GetMetadata<NeverCachedMetadata>() is not null)
+            if (headers.CacheControl.Count == 0 && context.GetEndpoint()?.Metadata.GetMetadata<NeverCachedMetadata>() is not null)
                 headers.CacheControl = "no-store";
             return Task.CompletedTask;
         });
@@ -42,7 +42,7 @@ public static class SecurityHeaders
         : context.Request.Path.StartsWithSegments("/docs", StringComparison.Ordinal) ? ForDocs
         : ForAnswers;
 
-    /// <summary>The answers of these routes hold what a record says and belong in no cache.</summary>
+    /// <summary>The answers of these routes hold what a record says and belong in no cache, unless one says that whoever asked may keep it.</summary>
     public static RouteGroupBuilder NeverCached(this RouteGroupBuilder group) => group.WithMetadata(new NeverCachedMetadata());
 
     private sealed class NeverCachedMetadata;

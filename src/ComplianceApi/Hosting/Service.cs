@@ -36,6 +36,7 @@ internal static class Service
         var listens = builder.Logging.StartQuietly();
         builder.Services.ConfigureHttpJsonOptions(ApiJson.Configure);
         RequestTime.AddTo(builder.Services, builder.Configuration);
+        AnswerCompression.AddTo(builder.Services);
         Startup.AddTo(builder.Services);
         Gate.AddTo(builder.Services);
         builder.Services.AddSingleton(new RateLimits(builder.Configuration));
@@ -50,6 +51,7 @@ internal static class Service
         app.UseRequestLog();
         app.UseSecurityHeaders();
         app.UseProblems();
+        AnswerCompression.Use(app);
         Gate.UseCallers(app);
         RateLimits.Use(app);
         Gate.UseAccess(app);

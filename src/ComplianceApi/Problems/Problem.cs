@@ -14,8 +14,8 @@ public sealed class Problem
     /// <summary>HTTP status.</summary>
     public required int Status { get; init; }
 
-    /// <summary>What is wrong this time.</summary>
-    public string? Detail { get; init; }
+    /// <summary>What is wrong this time, or what this kind of problem means and what to do.</summary>
+    public required string Detail { get; init; }
 
     /// <summary>Path of the request.</summary>
     public required string Instance { get; init; }

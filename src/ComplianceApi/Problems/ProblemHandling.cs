@@ -42,6 +42,11 @@ public static class ProblemHandling
         // Routing itself refuses other media types, on the routes that take one: JSON (RFC 9110, section 15.5.16).
         if (status == StatusCodes.Status415UnsupportedMediaType)
             context.Response.Headers.Accept = "application/json";
+
+        // Whatever has GET has HEAD (RFC 9110, section 9.3.2); routing knows GET alone.
+        var allowed = context.Response.Headers.Allow.SelectMany(value => (value ?? "").Split(", ")).ToList();
+        if (status == StatusCodes.Status405MethodNotAllowed && allowed.Contains(HttpMethods.Get) && !allowed.Contains(HttpMethods.Head))
+            context.Response.Headers.Allow = string.Join(", ", [.. allowed, HttpMethods.Head]);
         return new ProblemResult(ProblemKind.Of(status)).WriteAsync(context, status);
     }
 }

@@ -51,11 +51,11 @@ public sealed record ProblemKind(string Name, int Status, string Title, string E
 
     /// <summary>413.</summary>
     public static readonly ProblemKind BodyTooLarge = new("body-too-large", 413, "The body is too large",
-        "One record or one profile may have at most 1 MiB.");
+        "One record or one profile may have at most 1 MiB, unpacked. Many records at once go into an audit.");
 
     /// <summary>413, of many records.</summary>
     public static readonly ProblemKind AuditTooLong = new("audit-too-long", 413, "The audit is too long",
-        "Up to 5,000 records and 16 MiB (unpacked) are answered at once, with an answer of up to 64 MiB. Send a longer audit with the header Prefer: respond-async; then its length does not matter, up to 64 GiB, and a packed body may not grow more than 500-fold. Nothing was judged or stored.");
+        "Up to 5,000 records and 16 MiB (unpacked) are answered at once, with an answer of up to 64 MiB. Post a longer audit to /v1/audits, where it is stored and judged later; then its length does not matter, up to 64 GiB, and a packed body may not grow more than 500-fold. Nothing was judged or stored.");
 
     /// <summary>409, no summary yet.</summary>
     public static readonly ProblemKind AuditNotCompleted = new("audit-not-completed", 409, "The audit is not completed",
@@ -91,7 +91,7 @@ public sealed record ProblemKind(string Name, int Status, string Title, string E
 
     /// <summary>415.</summary>
     public static readonly ProblemKind UnsupportedMediaType = new("unsupported-media-type", 415, "The media type is not supported",
-        "The header Accept of the answer names what this route takes. One record or one profile: application/json in UTF-8, not packed. An audit: application/x-ndjson, application/json or text/csv in UTF-8, packed with gzip or not.");
+        "The header Accept of the answer names what this route takes. One record or one profile: application/json in UTF-8. An audit: application/x-ndjson, application/json or text/csv in UTF-8. Either may be packed with gzip and with nothing else, as the header Accept-Encoding of the answer says.");
 
     /// <summary>422.</summary>
     public static readonly ProblemKind InvalidBody = new("invalid-body", 422, "The body has faults",

@@ -42,7 +42,7 @@ internal sealed class ContractHandler : DelegatingHandler
 
         foreach (var (name, _) in documented["headers"]?.AsObject() ?? [])
         {
-            if (!SometimesAbsent.Contains(name) && !response.Headers.Contains(name))
+            if (!SometimesAbsent.Contains(name) && (name, status) != ("Retry-After", "200") && !response.Headers.Contains(name))
                 faults.Add($"the header {name} is absent");
         }
 
@@ -61,7 +61,7 @@ internal sealed class ContractHandler : DelegatingHandler
         else if (mediaType == "application/x-ndjson")
         {
             foreach (var line in System.Text.Encoding.UTF8.GetString(body).Split('\n', StringSplitOptions.RemoveEmptyEntries))
-                faults.AddRange(PublishedContract.V1.Faults(content["schema"]!, JsonNode.Parse(line)));
+                faults.AddRange(PublishedContract.V1.Faults(content["x-lines"]!, JsonNode.Parse(line)));
         }
         else if (mediaType.EndsWith("json", StringComparison.Ordinal))
         {
@@ -74,7 +74,7 @@ internal sealed class ContractHandler : DelegatingHandler
             faults.AddRange(PublishedContract.V1.Faults(content["schema"]!, JsonValue.Create(System.Text.Encoding.UTF8.GetString(body))));
         }
 
-        if (operation.JsonBody is { } schema && request.Content?.Headers.ContentType?.MediaType == "application/json")
+        if (operation.JsonBody is { } schema && request.Content is { Headers: { ContentType.MediaType: "application/json", ContentEncoding.Count: 0 } })
             faults.AddRange(FaultsOfVerdict(operation, schema, sent!, response, answer));
         return faults;
     }

@@ -67,7 +67,7 @@ public sealed class HostileRecordTests(ServiceInProcess service) : IClassFixture
 
         var audit = (await client.PostAudit(WithoutMark(Body(name)), later: true)).Headers.Location!;
         await client.Completed(audit);
-        var table = await client.GetStringAsync($"{audit}/findings?format=csv");
+        var table = await client.GetStringAsync($"{audit}/findings.csv");
         Assert.Contains((recordId[0] is '=' or '+' or '-' or '@' ? "'" : "") + recordId.Replace("\"", "\"\"", StringComparison.Ordinal), table, StringComparison.Ordinal);
         Assert.DoesNotMatch("[,\n]\"?([=+@\t-]|\r(?!\n))", table);
     }

@@ -153,7 +153,7 @@ public sealed class DearWorkTests
             try
             {
                 using var content = new ByteArrayContent(body) { Headers = { ContentType = new MediaTypeHeaderValue(type) } };
-                using var answer = await client.PostAsync("/v1/audits", content, patience.Token);
+                using var answer = await client.PostAsync(AuditCalls.AtOnce, content, patience.Token);
                 Assert.NotEqual(HttpStatusCode.RequestEntityTooLarge, answer.StatusCode);
             }
             catch (OperationCanceledException)

@@ -17,10 +17,10 @@ internal sealed class ByKiota(ComplianceClient client) : IClient
 
     public Task Evaluate(ServiceRecord visit) => client.V1.Evaluations.PostAsync(visit);
 
-    public Task Audit(IEnumerable<ServiceRecord> visits) => client.V1.Audits.PostAsync([.. visits]);
+    public Task Audit(IEnumerable<ServiceRecord> visits) => client.V1.AuditLines.PostAsync([.. visits]);
 
     public async Task<string> AuditLater(IEnumerable<ServiceRecord> visits) =>
-        (await client.V1.Audits.PostAsync([.. visits], request => request.Headers.Add("Prefer", "respond-async")))!.AuditId!;
+        (await client.V1.Audits.PostAsync([.. visits]))!.AuditId!;
 
     public Task GetReport(string auditId) => client.V1.Audits[auditId].Report.GetAsync();
 

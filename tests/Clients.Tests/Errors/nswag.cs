@@ -12,19 +12,9 @@ internal sealed class ByNSwag(ComplianceClient client) : IClient
 
     public Task Evaluate(ServiceRecord visit) => client.CreateEvaluationAsync(visit);
 
-    public Task Audit(IEnumerable<ServiceRecord> visits) => client.CreateAuditAsync(visits);
+    public Task Audit(IEnumerable<ServiceRecord> visits) => client.JudgeAtOnceAsync(visits);
 
-    public async Task<string> AuditLater(IEnumerable<ServiceRecord> visits)
-    {
-        try
-        {
-            throw new InvalidOperationException($"answered at once: {await client.CreateAuditAsync(visits, prefer: "respond-async")}");
-        }
-        catch (ApiException<AuditStatus> accepted)
-        {
-            return accepted.Result.AuditId;
-        }
-    }
+    public async Task<string> AuditLater(IEnumerable<ServiceRecord> visits) => (await client.CreateAuditAsync(visits)).AuditId;
 
     public Task GetReport(string auditId) => client.GetAuditReportAsync(auditId);
 

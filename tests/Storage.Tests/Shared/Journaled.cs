@@ -11,7 +11,7 @@ internal static class Journaled
     public static MakerLimits Limits => new() { CoCo2RatioMax = 0.003m, Source = "invented manual", SealsToRenew = [JointPlace.TopPlate] };
 
     public static Task<bool> Save(Database database, Tenant tenant, Evaluation evaluation, string? supersedes = null, string? keyId = null) =>
-        new EvaluationStore(database, Scratch.Rules.Law).SaveAsync(tenant, Scratch.Record(supersedes), Scratch.Posted, evaluation, Include.Default, default, keyId: keyId);
+        new EvaluationStore(database, Scratch.Rules.Law).SaveAsync(tenant, Scratch.Record(supersedes), Scratch.Posted, evaluation, Include.Passes, default, keyId: keyId);
 
     public static Task<IReadOnlyList<JournalEntry>> All(Database database, Tenant tenant) => new Journal(database).ReadAsync(tenant, 0, int.MaxValue, default);
 

@@ -18,7 +18,7 @@ internal sealed class Shelf(Database database)
     {
         var record = Record(recordId, finishedAt, supersedes, maker, withLooseFlueSince: withLooseFlueSince);
         var evaluation = Scratch.Rules.Evaluate(record) with { EvaluationId = Guid.CreateVersion7().ToString(), EvaluatedAt = saidAt ?? Now };
-        Assert.True(await _evaluations.SaveAsync(tenant ?? Scratch.A, record, Scratch.Posted, evaluation, Include.Default, default));
+        Assert.True(await _evaluations.SaveAsync(tenant ?? Scratch.A, record, Scratch.Posted, evaluation, Include.Passes, default));
         return evaluation.EvaluationId;
     }
 

@@ -1,7 +1,6 @@
 using System.Buffers;
 using System.Text.Json.Serialization.Metadata;
 using Checking;
-using ComplianceApi.Problems;
 using Findings;
 using Jobs.Queue;
 using Jobs.Summary;
@@ -35,7 +34,7 @@ internal static class AuditAnswer
             {
                 var judged = Corrections.Mark(alone, replacing);
                 sums.Add(judged);
-                Write(part, judged.Line.Addressed() with { Evaluation = judged.Line.Evaluation?.Show(include) }, AuditJson.Default.AuditLine);
+                Write(part, judged.Line.Shown(include), AuditLineView.TypeFor(include));
                 if (file.Position + part.WrittenCount > MostBytes)
                 {
                     await file.DisposeAsync();

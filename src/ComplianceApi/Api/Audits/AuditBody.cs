@@ -1,4 +1,3 @@
-using System.IO.Compression;
 using ComplianceApi.Api.Requests;
 using Microsoft.AspNetCore.Http.Features;
 using Records.Many;
@@ -16,40 +15,28 @@ internal sealed class AuditBody : IAsyncDisposable
         ["text/csv"] = RecordFormat.Csv,
     };
 
-    /// <summary>In which codings a body may come.</summary>
-    public static readonly IReadOnlyList<string> Codings = [Gzip, BodyType.Plain];
-
-    private const string Gzip = "gzip";
     private const int PartBytes = 64 * 1024;
 
-    private readonly MeasuredStream _arrived;
-    private readonly GZipStream? _unpacking;
+    private readonly UnpackedBody _body;
 
-    private AuditBody(RecordFormat format, HttpRequest request, bool isPacked, long mostBytes)
-    {
-        Format = format;
-        _arrived = new MeasuredStream(request.Body, long.MaxValue);
-        _unpacking = isPacked ? new GZipStream(_arrived, CompressionMode.Decompress, leaveOpen: true) : null;
-        Bytes = new MeasuredStream((Stream?)_unpacking ?? _arrived, mostBytes, isPacked ? _arrived : null);
-    }
+    private AuditBody(RecordFormat format, HttpRequest request, long mostBytes) => (Format, _body) = (format, new UnpackedBody(request, mostBytes, isHashed: true));
 
     /// <summary>How the records are written.</summary>
     public RecordFormat Format { get; }
 
     /// <summary>The bytes, unpacked.</summary>
-    public MeasuredStream Bytes { get; }
+    public MeasuredStream Bytes => _body.Bytes;
 
     /// <summary>Opens the body; null when its type or encoding is not taken.</summary>
     public static AuditBody? Open(HttpRequest request, long mostBytes)
     {
-        var coding = BodyType.CodingOf(request);
-        if (BodyType.Of(request) is not { } type || !MediaTypes.TryGetValue(type, out var format) || !Codings.Contains(coding, StringComparer.Ordinal))
+        if (BodyType.Of(request) is not { } type || !MediaTypes.TryGetValue(type, out var format) || !BodyType.IsCodingTaken(request))
             return null;
 
         // The limit of the server is for a single record; here the reader sets its own.
         if (request.HttpContext.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } limit)
             limit.MaxRequestBodySize = null;
-        return new AuditBody(format, request, isPacked: coding == Gzip, mostBytes);
+        return new AuditBody(format, request, mostBytes);
     }
 
     /// <summary>The records as they arrive.</summary>
@@ -76,11 +63,5 @@ internal sealed class AuditBody : IAsyncDisposable
     }
 
     /// <inheritdoc />
-    public async ValueTask DisposeAsync()
-    {
-        await Bytes.DisposeAsync();
-        if (_unpacking is not null)
-            await _unpacking.DisposeAsync();
-        await _arrived.DisposeAsync();
-    }
+    public ValueTask DisposeAsync() => _body.DisposeAsync();
 }

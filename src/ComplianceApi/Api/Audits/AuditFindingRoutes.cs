@@ -29,21 +29,22 @@ internal static class AuditFindingRoutes
 
     private static readonly QueryParameter<FindingSort> Sort = Query.OneOf("sort", "By what the rows are sorted: line (in the order of the records), outcome (gravest first), rule or engineer.", FindingSort.Line);
 
-    private static readonly QueryParameter<RowFormat> Format = Query.OneOf("format", "json: one page of rows; ndjson and csv: all rows, as a stream.", RowFormat.Json);
-
-    internal static readonly QueryParameter<FindingCursor?> Next = Query.Place<FindingCursor>("next", "The value of next in the answer before; json only.", FindingCursor.TryRead);
+    internal static readonly QueryParameter<FindingCursor?> Next = Query.Place<FindingCursor>("next", "The value of next in the answer before.", FindingCursor.TryRead);
 
     public static void MapAuditFindings(this IEndpointRouteBuilder audits)
     {
-        audits.MapGet("/{auditId}/findings", List).WithName("listAuditFindings").Needs(KeyScope.Read).Takes(Outcome, Topic, Rule, Engineer, Record, Sort, Format, Paging.Limit, Next)
-            .Produces<Page<FindingRow>>(200, "application/json", RowStream.LinesMediaType, "text/csv").Fails(ProblemKind.NotFound)
-            .WithMetadata(new AnswerHeader(200, "Link", "The next page, with rel=next; absent on the last one and in a stream.")).DisableRequestTimeout();
-        audits.MapGet("/{auditId}/records/{line:long:min(1)}", Line).WithName("getAuditedRecord").Needs(KeyScope.Read).Fails(ProblemKind.NotFound);
-        audits.MapGet("/{auditId}/report", Report).WithName("getAuditReport").Needs(KeyScope.Read).Produces<string>(200, "text/html").Fails(ProblemKind.NotFound, ProblemKind.AuditNotCompleted);
+        audits.MapGet("/{auditId}/findings", List).WithName("listAuditFindings").Needs(KeyScope.Read).Takes(Outcome, Topic, Rule, Engineer, Record, Sort, Paging.Limit, Next)
+            .Produces<Page<FindingRow>>(200).Fails(ProblemKind.NotFound).WithMetadata(new AnswerHeader(200, "Link", "The next page, with rel=next; absent on the last one."));
+        audits.MapGet("/{auditId}/findings.ndjson", StreamLines).WithName("streamAuditFindings").Needs(KeyScope.Read).Takes(Outcome, Topic, Rule, Engineer, Record, Sort)
+            .StreamsLines<FindingRow>().Fails(ProblemKind.NotFound);
+        audits.MapGet("/{auditId}/findings.csv", StreamTable).WithName("tabulateAuditFindings").Needs(KeyScope.Read).Takes(Outcome, Topic, Rule, Engineer, Record, Sort)
+            .StreamsTable().Fails(ProblemKind.NotFound);
+        audits.MapGet("/{auditId}/records/{line:long:min(1)}", Line).WithName("getAuditedRecord").Needs(KeyScope.Read).Takes(AuditRoutes.Shown).Produces<AuditLine>(200).Fails(ProblemKind.NotFound);
+        audits.MapGet("/{auditId}/report", Report).WithName("getAuditReport").Needs(KeyScope.Read).Produces<Stream>(200, "text/html").Fails(ProblemKind.NotFound, ProblemKind.AuditNotCompleted);
     }
 
     /// <summary>What an audit found, one row for each finding and for each fault of a record that was not judged.</summary>
-    /// <remarks>While the audit runs, the rows are those judged so far. In CSV a text that a spreadsheet would run as a formula gets an apostrophe in front.</remarks>
+    /// <remarks>A page of them. While the audit runs, the rows are those judged so far.</remarks>
     /// <param name="auditId">Id of the audit.</param>
     private static async Task<IResult> List(
         string auditId, HttpRequest request, AuditStore audits, FindingStore findings, Tenant tenant, CancellationToken cancel)
@@ -59,33 +60,42 @@ internal static class AuditFindingRoutes
                 [new() { Parameter = "next", Code = "unknownValue", Detail = "This next belongs to another sort; every other parameter must stay as it was." }]);
         }
 
-        return Format.Of(request) switch
-        {
-            RowFormat.Ndjson => Results.Stream(stream => RowStream.WriteLinesAsync(stream, findings.AllAsync(tenant, auditId, query, cancel), AuditJson.Wire.FindingRow, cancel), RowStream.LinesMediaType),
-            RowFormat.Csv => Results.Stream(stream => WriteCsvAsync(stream, findings.AllAsync(tenant, auditId, query, cancel), cancel), "text/csv; charset=utf-8", $"audit-{auditId}.csv"),
-            _ => await PageAsync(),
-        };
-
-        async Task<IResult> PageAsync()
-        {
-            var limit = Paging.Limit.Of(request)!.Value;
-            var rows = await findings.PageAsync(tenant, auditId, query, after, limit + 1, cancel);
-            var page = Paging.PageOf(rows, limit, last => FindingCursor.Of(last, query.Sort).ToText(), await findings.CountAsync(tenant, auditId, query, cancel));
-            if (page.Next is { } next)
-                request.HttpContext.Response.Headers.Link = $"<{NextPath(request, next)}>; rel=\"next\"";
-            return TypedResults.Ok(page);
-        }
+        var limit = Paging.Limit.Of(request)!.Value;
+        var rows = await findings.PageAsync(tenant, auditId, query, after, limit + 1, cancel);
+        var page = Paging.PageOf(rows, limit, last => FindingCursor.Of(last, query.Sort).ToText(), await findings.CountAsync(tenant, auditId, query, cancel));
+        if (page.Next is { } next)
+            request.HttpContext.Response.Headers.Link = $"<{NextPath(request, next)}>; rel=\"next\"";
+        return TypedResults.Ok(page);
     }
 
+    /// <summary>Stream what an audit found, a line each.</summary>
+    /// <remarks>The same rows as the pages show, all of them.</remarks>
+    /// <param name="auditId">Id of the audit.</param>
+    private static async Task<IResult> StreamLines(string auditId, HttpRequest request, AuditStore audits, FindingStore findings, Tenant tenant, CancellationToken cancel) =>
+        await audits.FindAsync(tenant, auditId, cancel) is null
+            ? AuditRoutes.NoSuchAudit()
+            : RowStream.Lines(findings.AllAsync(tenant, auditId, QueryOf(request, Sort.Of(request)), cancel), AuditJson.Wire.FindingRow, cancel);
+
+    /// <summary>Download what an audit found, for a spreadsheet.</summary>
+    /// <remarks>The same rows as the pages show, all of them, as CSV. A text that a spreadsheet would run as a formula gets an apostrophe in front.</remarks>
+    /// <param name="auditId">Id of the audit.</param>
+    private static async Task<IResult> StreamTable(string auditId, HttpRequest request, AuditStore audits, FindingStore findings, Tenant tenant, CancellationToken cancel) =>
+        await audits.FindAsync(tenant, auditId, cancel) is null
+            ? AuditRoutes.NoSuchAudit()
+            : RowStream.Table(stream => WriteCsvAsync(stream, findings.AllAsync(tenant, auditId, QueryOf(request, Sort.Of(request)), cancel), cancel), $"audit-{auditId}.csv");
+
     /// <summary>What an audit says of one of its records.</summary>
-    /// <remarks>Its evaluation as an audit keeps it, with passes counted only, or why it was not judged; 404 as well as long as it has not come to its turn.</remarks>
+    /// <remarks>Its evaluation, of which an audit keeps no passes but their number, or why it was not judged; 404 as well as long as it has not come to its turn.</remarks>
     /// <param name="auditId">Id of the audit.</param>
     /// <param name="line">Number of the record: its line in NDJSON and CSV, its place in a JSON array, from 1.</param>
-    private static async Task<Results<Ok<AuditLine>, ProblemResult>> Line(
-        string auditId, long line, AuditStore audits, Tenant tenant, CancellationToken cancel) =>
-        await audits.LineAsync(tenant, auditId, line, cancel) is { Answer: var answer }
-            ? TypedResults.Ok(answer.Addressed())
+    private static async Task<Results<FileContentHttpResult, ProblemResult>> Line(
+        string auditId, long line, HttpRequest request, AuditStore audits, Tenant tenant, CancellationToken cancel)
+    {
+        var include = AuditRoutes.Shown.Of(request);
+        return await audits.LineAsync(tenant, auditId, line, cancel) is { Answer: var answer }
+            ? TypedResults.Bytes(WireJson.ToBytes(answer.Shown(include), AuditLineView.TypeFor(include)), "application/json; charset=utf-8")
             : ProblemResult.NotFound("The audit has no answer for such a line.");
+    }
 
     /// <summary>What a completed audit shows, as one page for a reader.</summary>
     /// <remarks>Made from the same summary that the audit serves as JSON, and names every record that shows a danger.</remarks>
@@ -156,17 +166,4 @@ internal enum RecordOutcome
 
     /// <summary>It was not judged.</summary>
     Rejected,
-}
-
-/// <summary>How rows are written.</summary>
-internal enum RowFormat
-{
-    /// <summary>One page.</summary>
-    Json,
-
-    /// <summary>One row a line.</summary>
-    Ndjson,
-
-    /// <summary>For a spreadsheet.</summary>
-    Csv,
 }

@@ -1,22 +1,25 @@
 using System.Text.Json.Nodes;
 using ComplianceApi.Api.OpenApi;
-using ComplianceApi.Api.Requests;
 using Jobs;
 using Microsoft.OpenApi;
+using Storage;
 using Swashbuckle.AspNetCore.SwaggerGen;
 
 namespace ComplianceApi.Api.Audits;
 
-/// <summary>Documents the route whose body is many records in one of three forms.</summary>
-internal sealed class AuditOperation : IOperationDetail
+/// <summary>Documents a route whose body is many records in one of three forms.</summary>
+/// <param name="IsStored">Whether they are stored and judged later; else they are answered at once.</param>
+internal sealed record AuditOperation(bool IsStored) : IOperationDetail
 {
-    private static readonly string Limits =
-        $"At once at most {AuditReception.MostRecordsAtOnce} records and {AuditReception.MostBytesAtOnce >> 20} MiB unpacked, later {AuditReception.MostBytes >> 30} GiB; the bound of the schema is the largest that clients read.";
+    private string Limits => IsStored
+        ? $"At most {AuditReception.MostBytes >> 30} GiB unpacked; the bound of the schema is the largest that clients read."
+        : $"At most {AuditReception.MostRecordsAtOnce} records and {AuditReception.MostBytesAtOnce >> 20} MiB unpacked; the bound of the schema is the largest that clients read.";
 
     /// <inheritdoc />
-    public void Describe(OpenApiOperation operation, SchemaRepository known)
+    public void Describe(OpenApiOperation operation, OperationFilterContext context)
     {
-        DescribeLines((OpenApiMediaType)operation.Responses!["200"].Content![RowStream.LinesMediaType], known);
+        if (!IsStored)
+            DescribeLines(context);
         operation.RequestBody = new OpenApiRequestBody
         {
             Required = true,
@@ -37,21 +40,27 @@ internal sealed class AuditOperation : IOperationDetail
         };
         operation.Extensions ??= new Dictionary<string, IOpenApiExtension>(StringComparer.Ordinal);
         operation.Extensions["x-faults-in-answer"] = new JsonNodeExtension(JsonValue.Create(true));
-        operation.Parameters ??= [];
-        Add("Prefer", "respond-async: store the records and judge them later (RFC 7240).");
-        Add("Idempotency-Key", "With respond-async: a repeated request with this key and the same body gives the audit of the first.");
-
-        void Add(string name, string description) => operation.Parameters.Add(
-            new OpenApiParameter { Name = name, In = ParameterLocation.Header, Description = description, Schema = new OpenApiSchema { Type = JsonSchemaType.String, MaxLength = 200 } });
+        if (IsStored)
+        {
+            (operation.Parameters ??= []).Add(new OpenApiParameter
+            {
+                Name = "Idempotency-Key",
+                In = ParameterLocation.Header,
+                Description = "A repeated request with this key and the same body gives the audit of the first.",
+                Schema = new OpenApiSchema { Type = JsonSchemaType.String, MaxLength = 200 },
+            });
+        }
     }
 
     /// <summary>The lines of the answer: one for each record, and the last, which has only the summary.</summary>
-    private static void DescribeLines(OpenApiMediaType answer, SchemaRepository known)
+    private static void DescribeLines(OperationFilterContext context)
     {
-        var line = (OpenApiSchema)known.Schemas[((OpenApiSchemaReference)answer.Schema!).Reference.Id!];
+        var known = context.SchemaRepository;
+        context.SchemaGenerator.GenerateSchema(typeof(AuditStatus), known);
+        var line = (OpenApiSchema)known.Schemas[((OpenApiSchemaReference)context.SchemaGenerator.GenerateSchema(typeof(AuditLine), known)).Reference.Id!];
         line.Properties!["summary"] = known.Schemas[nameof(AuditStatus)].Properties!["summary"];
         line.Required!.Clear();
-        line.Description += " The last line has only the summary.";
+        line.Description += " The last line of an answer at once has only the summary.";
     }
 
     private static OpenApiMediaType Body(OpenApiOperation operation, string mediaType, OpenApiSchema schema) =>

@@ -27,22 +27,35 @@ internal sealed class AuditReception(
 
     private const int LongestKey = 200;
 
-    /// <summary>Receives it.</summary>
-    public async Task<IResult> ReceiveAsync(HttpRequest request, Tenant tenant, string? keyId, Include include, CancellationToken cancel)
+    /// <summary>Stores an audit that is to be judged later.</summary>
+    public Task<IResult> StoreAsync(HttpRequest request, Tenant tenant, string? keyId, CancellationToken cancel) =>
+        WithBodyAsync(request, MostBytes, new(ProblemKind.AuditTooLong, "An audit may have at most 64 GiB unpacked, and a packed body may not grow more than 500-fold."), body => StoreAsync(request, body, tenant, keyId, cancel));
+
+    /// <summary>
+    /// Answers a short one. All of it is read before the answer begins: some clients send everything before they read anything, and what is
+    /// wrong with the whole can then still be said with a status.
+    /// </summary>
+    public Task<IResult> AnswerAsync(HttpRequest request, Tenant tenant, Include include, CancellationToken cancel) =>
+        WithBodyAsync(request, MostBytesAtOnce, TooLongAtOnce, async body =>
+        {
+            await using var spool = await body.SpoolAsync(cancel);
+            return await places.InPlaceAsync(tenant, () => JudgeAsync(spool, body.Format, tenant, include, cancel), cancel);
+        });
+
+    private static async Task<IResult> WithBodyAsync(HttpRequest request, long mostBytes, ProblemResult tooLong, Func<AuditBody, Task<IResult>> use)
     {
         ArgumentNullException.ThrowIfNull(request);
-        var isLater = request.Headers["Prefer"].SelectMany(value => (value ?? "").Split(',')).Any(preference => preference.Trim().Equals("respond-async", StringComparison.OrdinalIgnoreCase));
-        await using var body = AuditBody.Open(request, isLater ? MostBytes : MostBytesAtOnce);
+        await using var body = AuditBody.Open(request, mostBytes);
         if (body is null)
-            return BodyType.Refusal(request, AuditBody.MediaTypes.Keys, AuditBody.Codings);
+            return BodyType.Refusal(request, AuditBody.MediaTypes.Keys);
 
         try
         {
-            return isLater ? await StoreAsync(request, body, tenant, keyId, cancel) : await AnswerAsync(body, tenant, include, cancel);
+            return await use(body);
         }
         catch (BodyLimitException)
         {
-            return isLater ? new ProblemResult(ProblemKind.AuditTooLong, "An audit may have at most 64 GiB unpacked, and a packed body may not grow more than 500-fold.") : TooLongAtOnce;
+            return tooLong;
         }
         catch (NoRoomException)
         {
@@ -54,18 +67,8 @@ internal sealed class AuditReception(
         }
         catch (InvalidDataException)
         {
-            return ProblemResult.Of(FaultKind.Unreadable, [new Fault("#", "notGzip", "The body is not packed with gzip, or was cut off.")]);
+            return UnpackedBody.Unreadable;
         }
-    }
-
-    /// <summary>
-    /// All of it is read before the answer begins: some clients send everything before they read anything, and what is wrong with the
-    /// whole can then still be said with a status.
-    /// </summary>
-    private async Task<IResult> AnswerAsync(AuditBody body, Tenant tenant, Include include, CancellationToken cancel)
-    {
-        await using var spool = await body.SpoolAsync(cancel);
-        return await places.InPlaceAsync(tenant, () => JudgeAsync(spool, body.Format, tenant, include, cancel), cancel);
     }
 
     private async Task<IResult> JudgeAsync(FileStream spool, RecordFormat format, Tenant tenant, Include include, CancellationToken cancel)
@@ -101,9 +104,7 @@ internal sealed class AuditReception(
         var received = await intake.ReceiveAsync(tenant, key, body.ReadAsync(cancel), () => $"{body.Format} {body.Bytes.Hash()}", cancel, keyId);
         if (received.AuditId is { } auditId)
         {
-            var headers = request.HttpContext.Response.Headers;
-            headers["Preference-Applied"] = "respond-async";
-            headers.RetryAfter = "1";
+            request.HttpContext.Response.Headers.RetryAfter = "1";
             return TypedResults.Accepted($"/v1/audits/{auditId}", await audits.FindAsync(tenant, auditId, cancel));
         }
 
@@ -116,10 +117,10 @@ internal sealed class AuditReception(
     }
 
     private static ProblemResult TooLongAtOnce => new(ProblemKind.AuditTooLong,
-        $"At most {MostRecordsAtOnce} records and {MostBytesAtOnce / 1024 / 1024} MiB are answered at once. Send them with the header Prefer: respond-async.");
+        $"At most {MostRecordsAtOnce} records and {MostBytesAtOnce / 1024 / 1024} MiB are answered at once. Post them to /v1/audits, where they are stored and judged later.");
 
     private static ProblemResult AnswerTooLong => new(ProblemKind.AuditTooLong,
-        $"The answer would have more than {AuditAnswer.MostBytes / 1024 / 1024} MiB. Send the records with the header Prefer: respond-async and read what was found by pages, or send fewer, or show less by include.");
+        $"The answer would have more than {AuditAnswer.MostBytes / 1024 / 1024} MiB. Post the records to /v1/audits and read what was found by pages, or send fewer, or show less by include.");
 
     private static ProblemResult Empty => ProblemResult.Of(FaultKind.Invalid, [new Fault("#", "emptyAudit", "There is no record in the body.")]);
 }

@@ -3,7 +3,6 @@ using ComplianceApi.Api.Requests;
 using ComplianceApi.Guard;
 using ComplianceApi.Problems;
 using Findings;
-using Microsoft.Net.Http.Headers;
 using Storage;
 using Storage.Keys;
 
@@ -18,16 +17,15 @@ internal static class DueRoutes
 
     private static readonly QueryParameter<DateOnly?> To = Query.Day("to", $"The last day; by default {DefaultDays} days after the first.");
 
-    private static readonly QueryParameter<DueFormat?> Format = Query.OneOfOrAny<DueFormat>("format",
-        "json: one page; calendar: all of it as iCalendar (RFC 5545), to be subscribed to. By default what Accept asks for, else json.");
+    private static readonly QueryParameter<DueCursor?> Next = Query.Place<DueCursor>("next", "The value of next in the answer before.", DueCursor.TryRead);
 
-    private static readonly QueryParameter<DueCursor?> Next = Query.Place<DueCursor>("next", "The value of next in the answer before; json only.", DueCursor.TryRead);
-
-    /// <summary>Maps the route.</summary>
-    public static void MapDue(this IEndpointRouteBuilder v1) =>
-        v1.MapGroup("/due").WithTags("Due dates").NeverCached().Fails(ProblemKind.StoreUnavailable)
-            .MapGet("", List).WithName("listDueDates").Needs(KeyScope.Read).Takes(From, To, Format, Paging.Limit, Next)
-            .Produces<Page<DueDate>>(200, "application/json", DueCalendar.MediaType).Revalidated();
+    /// <summary>Maps the routes.</summary>
+    public static void MapDue(this IEndpointRouteBuilder v1)
+    {
+        var routes = v1.MapGroup("").WithTags("Due dates").NeverCached().Fails(ProblemKind.StoreUnavailable);
+        routes.MapGet("/due", List).WithName("listDueDates").Needs(KeyScope.Read).Takes(From, To, Paging.Limit, Next).Produces<Page<DueDate>>(200).Revalidated();
+        routes.MapGet("/due.ics", Calendar).WithName("getDueCalendar").Needs(KeyScope.Read).Takes(From, To).Produces<Stream>(200, DueCalendar.MediaType).Revalidated();
+    }
 
     /// <summary>What falls due from one day to another.</summary>
     /// <remarks>
@@ -37,34 +35,28 @@ internal static class DueRoutes
     /// </remarks>
     private static async Task<IResult> List(HttpRequest request, DueStore store, Tenant tenant, TimeProvider clock, CancellationToken cancel)
     {
-        var from = From.Of(request) ?? DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime);
-        var to = To.Of(request) ?? (from > DateOnly.MaxValue.AddDays(-DefaultDays) ? DateOnly.MaxValue : from.AddDays(DefaultDays));
-        if (to < from)
-        {
-            return new ProblemResult(ProblemKind.InvalidParameter, errors:
-                [new() { Parameter = "to", Code = "boundsCrossed", Detail = "The last day lies before the first." }]);
-        }
-
-        var format = Format.Of(request) ?? (AsksForCalendar(request) ? DueFormat.Calendar : DueFormat.Json);
-        if (format == DueFormat.Calendar)
-            return Results.Text(DueCalendar.Of(await store.AllAsync(tenant, from, to, cancel).ToListAsync(cancel), clock.GetUtcNow()), DueCalendar.MediaType, Encoding.UTF8);
+        if (DaysOf(request, clock) is not var (from, to))
+            return Crossed;
 
         var limit = Paging.Limit.Of(request)!.Value;
         var items = await store.PageAsync(tenant, from, to, Next.Of(request), limit + 1, cancel);
         return TypedResults.Ok(Paging.PageOf(items, limit, last => DueCursor.Of(last).ToText(), await store.CountAsync(tenant, from, to, cancel)));
     }
 
-    private static bool AsksForCalendar(HttpRequest request) =>
-        MediaTypeHeaderValue.TryParseList(request.Headers.Accept, out var accepted)
-        && accepted.Any(type => type.MediaType.Equals(DueCalendar.MediaType, StringComparison.OrdinalIgnoreCase));
-}
+    /// <summary>Subscribe to what falls due.</summary>
+    /// <remarks>The same dates as the list, all of them, as iCalendar (RFC 5545).</remarks>
+    private static async Task<IResult> Calendar(HttpRequest request, DueStore store, Tenant tenant, TimeProvider clock, CancellationToken cancel) =>
+        DaysOf(request, clock) is var (from, to)
+            ? Results.Text(DueCalendar.Of(await store.AllAsync(tenant, from, to, cancel).ToListAsync(cancel), clock.GetUtcNow()), DueCalendar.MediaType, Encoding.UTF8)
+            : Crossed;
 
-/// <summary>How what falls due is written.</summary>
-internal enum DueFormat
-{
-    /// <summary>One page.</summary>
-    Json,
+    private static (DateOnly From, DateOnly To)? DaysOf(HttpRequest request, TimeProvider clock)
+    {
+        var from = From.Of(request) ?? DateOnly.FromDateTime(clock.GetUtcNow().UtcDateTime);
+        var to = To.Of(request) ?? (from > DateOnly.MaxValue.AddDays(-DefaultDays) ? DateOnly.MaxValue : from.AddDays(DefaultDays));
+        return to < from ? null : (from, to);
+    }
 
-    /// <summary>iCalendar.</summary>
-    Calendar,
+    private static ProblemResult Crossed => new(ProblemKind.InvalidParameter, errors:
+        [new() { Parameter = "to", Code = "boundsCrossed", Detail = "The last day lies before the first." }]);
 }

@@ -4,15 +4,17 @@ using Microsoft.AspNetCore.Http.Metadata;
 
 namespace ComplianceApi.Api.Evaluations;
 
-/// <summary>Answers with an evaluation.</summary>
+/// <summary>Answers with an evaluation, of which so much is shown as is asked for.</summary>
 public abstract class EvaluationResult : IResult
 {
     private const string MediaType = "application/json";
 
-    private protected EvaluationResult(Evaluation shown) => Shown = shown;
+    private readonly Include _include;
 
-    /// <summary>What is shown.</summary>
-    protected Evaluation Shown { get; }
+    private protected EvaluationResult(Evaluation evaluation, Include include) => (Evaluation, _include) = (evaluation, include);
+
+    /// <summary>The whole evaluation.</summary>
+    private protected Evaluation Evaluation { get; }
 
     /// <inheritdoc />
     public async Task ExecuteAsync(HttpContext httpContext)
@@ -21,7 +23,7 @@ public abstract class EvaluationResult : IResult
         var response = httpContext.Response;
         response.ContentType = $"{MediaType}; charset=utf-8";
         SetStatus(response);
-        WireJson.Write(response.BodyWriter, Shown, EvaluationJson.Default.Evaluation);
+        WireJson.Write(response.BodyWriter, Evaluation.InShort(_include), _include == Include.All ? EvaluationJson.Default.Evaluation : ShortJson.Evaluation);
         await response.BodyWriter.FlushAsync(httpContext.RequestAborted);
     }
 
@@ -33,7 +35,7 @@ public abstract class EvaluationResult : IResult
 }
 
 /// <summary>200 with an evaluation.</summary>
-public sealed class EvaluationShown(Evaluation shown) : EvaluationResult(shown), IEndpointMetadataProvider
+public sealed class EvaluationShown(Evaluation evaluation, Include include) : EvaluationResult(evaluation, include), IEndpointMetadataProvider
 {
     /// <inheritdoc />
     public static void PopulateMetadata(MethodInfo method, EndpointBuilder builder) => AddTo(builder, StatusCodes.Status200OK);
@@ -42,7 +44,7 @@ public sealed class EvaluationShown(Evaluation shown) : EvaluationResult(shown),
 }
 
 /// <summary>201 with a stored evaluation and its place.</summary>
-public sealed class EvaluationCreated(Evaluation shown) : EvaluationResult(shown), IEndpointMetadataProvider
+public sealed class EvaluationCreated(Evaluation evaluation, Include include) : EvaluationResult(evaluation, include), IEndpointMetadataProvider
 {
     /// <inheritdoc />
     public static void PopulateMetadata(MethodInfo method, EndpointBuilder builder) => AddTo(builder, StatusCodes.Status201Created);
@@ -50,6 +52,6 @@ public sealed class EvaluationCreated(Evaluation shown) : EvaluationResult(shown
     private protected override void SetStatus(HttpResponse response)
     {
         response.StatusCode = StatusCodes.Status201Created;
-        response.Headers.Location = EvaluationPaths.Of(Shown.EvaluationId!);
+        response.Headers.Location = EvaluationPaths.Of(Evaluation.EvaluationId!);
     }
 }

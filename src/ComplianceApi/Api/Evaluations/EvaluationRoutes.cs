@@ -17,8 +17,9 @@ namespace ComplianceApi.Api.Evaluations;
 /// <summary>Check one record; read an evaluation back.</summary>
 public static class EvaluationRoutes
 {
-    private static readonly QueryParameter<Include?> Shown = Query.OneOfOrAny<Include>("include",
-        "How much is shown. default: findings in full, passes as short rows, what does not apply only counted; all: every answer in full; problems: passes only counted as well.");
+    private static readonly QueryParameter<Include> Shown = Query.OneOf("include", HowMuch, Include.Problems);
+
+    private static readonly QueryParameter<Include?> ShownAgain = Query.OneOfOrAny<Include>("include", $"{HowMuch} Without it as much as was asked for when the record was posted.");
 
     private static readonly QueryParameter<bool> Store = Query.Flag("store", "Whether the record and its evaluation are stored.", absent: true);
 
@@ -32,6 +33,8 @@ public static class EvaluationRoutes
         "Your own key for this request, such as a UUID. Sent again with the same key, query and body, the request gives the evaluation that the first one made, in the same bytes. "
         + "The key stays taken as long as its evaluation is stored. Where nothing is stored (store=false, or a record that was refused), the key takes no part.");
 
+    private const string HowMuch = "How much is shown: problems, passes or all.";
+
     /// <summary>Maps the routes.</summary>
     public static void MapEvaluations(this IEndpointRouteBuilder v1)
     {
@@ -40,7 +43,7 @@ public static class EvaluationRoutes
             .WithMetadata(new BodyExample(() => typeof(RuleIds).Assembly.GetManifestResourceStream("example-record.json")!))
             .WithMetadata(Key, new BeyondSchema(FaultCodes.RequiredMember))
             .Fails(ProblemKind.UnreadableBody, ProblemKind.KeyInFlight, ProblemKind.BodyTooLarge, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody, ProblemKind.KeyReused, ProblemKind.TooSlow);
-        routes.MapGet("/{evaluationId}", Get).WithName("getEvaluation").Needs(KeyScope.Read).Takes(Shown).Revalidated().Fails(ProblemKind.NotFound)
+        routes.MapGet("/{evaluationId}", Get).WithName("getEvaluation").Needs(KeyScope.Read).Takes(ShownAgain).Revalidated().Fails(ProblemKind.NotFound)
             .WithMetadata(new AnswerHeader(200, "Link", "The evaluation that has superseded this one, with rel=successor-version; absent while none has."));
         routes.MapGet("/{evaluationId}/record", GetRecord).WithName("getEvaluatedRecord").Needs(KeyScope.Read)
             .Produces<ServiceRecord>(200, "application/json").Revalidated().Fails(ProblemKind.NotFound);
@@ -51,6 +54,7 @@ public static class EvaluationRoutes
     /// Every rule in force answers, once for each subject. A verdict, whatever it says, is a success: 201 with the path of the stored
     /// evaluation in Location, or 200 without an evaluationId for store=false. A half-filled record is welcome while the engineer is
     /// still on site: missing lists what to do before leaving. The answer says what the record shows; it never says that a boiler is safe.
+    /// It is short: what passed is counted, and what each question, duty and figure rests on comes with include=all.
     /// </remarks>
     private static async Task<Results<EvaluationCreated, EvaluationShown, ProblemResult>> Create(
         HttpRequest request, RecordIntake intake, Repeats repeats, Tenant tenant, Caller caller, CancellationToken cancel)
@@ -62,13 +66,13 @@ public static class EvaluationRoutes
         if (body.Problem is { } refused)
             return refused;
 
-        var shown = Shown.Of(request) ?? Include.Default;
+        var shown = Shown.Of(request);
         var keep = Store.Of(request);
         await using var repeat = keep && key is not null ? await repeats.BeginAsync(tenant, key, request.QueryString.ToUriComponent(), body.Bytes, cancel) : null;
         if (repeat?.Problem is { } notNow)
             return notNow;
         if (repeat?.Stored is { } earlier)
-            return new EvaluationCreated(earlier.Evaluation.Show(earlier.Shown));
+            return new EvaluationCreated(earlier.Evaluation, earlier.Shown);
 
         var law = new Law(AsOf.Of(request), NextChange.Of(request));
         TakenRecord taken;
@@ -90,8 +94,7 @@ public static class EvaluationRoutes
 
         Telemetry.Judged(evaluation.Outcome);
         repeat?.IsStored = true;
-        var answer = evaluation.Show(shown);
-        return keep ? new EvaluationCreated(answer) : new EvaluationShown(answer);
+        return keep ? new EvaluationCreated(evaluation, shown) : new EvaluationShown(evaluation, shown);
     }
 
     /// <summary>Read an evaluation back.</summary>
@@ -109,7 +112,7 @@ public static class EvaluationRoutes
 
         if (stored.SupersededBy is { } newer)
             request.HttpContext.Response.Headers.Link = $"<{EvaluationPaths.Of(newer)}>; rel=\"successor-version\"";
-        return new EvaluationShown(stored.Evaluation.Show(Shown.Of(request) ?? stored.Shown));
+        return new EvaluationShown(stored.Evaluation, ShownAgain.Of(request) ?? stored.Shown);
     }
 
     /// <summary>Read the record of an evaluation as it was posted.</summary>

@@ -72,12 +72,18 @@ public sealed class ApiLink
 /// <summary>The route of the catalogue.</summary>
 public static class ApiCatalogRoute
 {
+    private const string Path = "/.well-known/api-catalog";
+
     /// <summary>Maps it.</summary>
-    public static void MapApiCatalog(this IEndpointRouteBuilder app) => app.MapGet("/.well-known/api-catalog", Get)
-        .WithName("getApiCatalog").WithTags("Discovery").OpenToAll().Revalidated().Produces<ApiCatalog>(200, ApiCatalog.DocumentedMediaType);
+    public static void MapApiCatalog(this IEndpointRouteBuilder app) => app.MapGet(Path, Get)
+        .WithName("getApiCatalog").WithTags("Discovery").OpenToAll().Revalidated().Produces<ApiCatalog>(200, ApiCatalog.DocumentedMediaType)
+        .WithMetadata(new AnswerHeader(200, "Link", "Where the catalogue is, with rel=api-catalog (RFC 9727): HEAD says it as well."));
 
     /// <summary>Find the documents, the page and the state of this API.</summary>
     /// <remarks>RFC 9727: one well-known path from which a program finds the rest.</remarks>
-    private static JsonHttpResult<ApiCatalog> Get(HttpRequest request, IConfiguration configuration, IHostEnvironment environment) =>
-        ApiCatalog.Of(request, Documents.ShowsPage(configuration, environment));
+    private static JsonHttpResult<ApiCatalog> Get(HttpRequest request, IConfiguration configuration, IHostEnvironment environment)
+    {
+        request.HttpContext.Response.Headers.Link = $"<{Path}>; rel=\"api-catalog\"";
+        return ApiCatalog.Of(request, Documents.ShowsPage(configuration, environment));
+    }
 }

@@ -1,4 +1,5 @@
 using System.Reflection;
+using System.Text;
 using ComplianceApi.Configuration;
 using Findings;
 using Jobs;
@@ -25,7 +26,7 @@ public static class Documents
         + "the codes in force where the boiler stands come first, and the judgement is the registered engineer's on site.\n\n"
         + "In requests an absent member means \"not recorded\", null is read as absent, an empty list states \"none\", and unknown members are refused. "
         + "Answers leave absent members out and may gain optional members. Numbers are exact decimals; the unit is in the member's name. "
-        + "Answers are JSON whatever Accept asks for. A number that a decimal cannot hold exactly (more than 28 digits) is refused.\n\n"
+        + "Answers are JSON whatever Accept asks for. Every body may come packed with gzip (Content-Encoding), and answers are packed with br or gzip as Accept-Encoding allows, streams of rows excepted. A number that a decimal cannot hold exactly (more than 28 digits) is refused.\n\n"
         + "What a schema cannot say is refused with 422 as well, with the codes outOfOrder (dates that cannot follow each other), boundsCrossed, oneOnly (two members of which one may be given), duplicateItem, unknownReference (nothing stored under that id, or no member of a record at that pointer), otherAppliance and reasonNeeded (what supersedes may name, and when it needs supersedesBecause), notYet (a visit that has not happened) and notExact; where an operation has further ones, it lists them as x-beyond-schema.\n\n"
         + "Of each section of a record x-member-class says what its members are to a judgement: "
         + string.Join("; ", Enum.GetValues<MemberClass>().Select(one => $"{WireNames.Of(one)} ({RecordMembers.All.Count(member => member.Class == one)} members): {MemberSchemas.Texts.Of(one)}"))
@@ -61,6 +62,8 @@ public static class Documents
             options.MapType<decimal?>(() => new OpenApiSchema { Type = JsonSchemaType.Number, Format = "decimal" });
             options.MapType<Timestamp>(() => new OpenApiSchema { Type = JsonSchemaType.String, Format = "date-time" });
             options.MapType<Timestamp?>(() => new OpenApiSchema { Type = JsonSchemaType.String, Format = "date-time" });
+            // By code units whatever the culture: hexadecimal digits have one order in all of them.
+            options.OrderActionsBy(action => Convert.ToHexString(Encoding.BigEndianUnicode.GetBytes(action.RelativePath ?? "")));
             options.CustomSchemaIds(SchemaId);
             options.SchemaFilter<MemberSchemas>();
             options.OperationFilter<RouteOperations>();

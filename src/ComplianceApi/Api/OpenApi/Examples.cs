@@ -1,5 +1,7 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
+using ComplianceApi.Api.Requests;
+using Findings;
 using Microsoft.OpenApi;
 
 namespace ComplianceApi.Api.OpenApi;
@@ -21,7 +23,7 @@ internal sealed class Examples
     public Dictionary<string, IOpenApiExample>? Of(string operationId, int status, string mediaType) => Named(
         _all.Where(one => Text(one, "operation") == operationId && one!["status"]!.GetValue<int>() == status && one["answer"] is not null)
             .Where(one => (Text(one, "answerType") ?? Json) == (mediaType.EndsWith("+json", StringComparison.Ordinal) ? Json : mediaType))
-            .Select(one => (SummaryOf(one!), one!["answer"]!)));
+            .Select(one => (SummaryOf(one!), mediaType == RowStream.LinesMediaType ? JsonValue.Create(one!["answer"]!.ToJsonString(EvaluationJson.Wire.Options) + "\n") : one!["answer"]!)));
 
     /// <summary>The bodies, in one media type, of one operation's requests that were answered with success; null without any.</summary>
     public Dictionary<string, IOpenApiExample>? OfRequests(string operationId, string mediaType) => Named(

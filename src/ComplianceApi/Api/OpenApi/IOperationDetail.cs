@@ -7,5 +7,5 @@ namespace ComplianceApi.Api.OpenApi;
 internal interface IOperationDetail
 {
     /// <summary>Adds it to the operation, whose parameters and answers stand already.</summary>
-    void Describe(OpenApiOperation operation, SchemaRepository known);
+    void Describe(OpenApiOperation operation, OperationFilterContext context);
 }

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Reflection;
 using System.Text.Json.Nodes;
 using ComplianceApi.Api.Schemas;
+using Findings;
 using Microsoft.OpenApi;
 using Records.Members;
 using Records.Metadata;
@@ -36,6 +37,12 @@ internal sealed class MemberSchemas : ISchemaFilter
 
         if (context.MemberInfo is null && isRecord)
             Class(own, context.Type);
+        if (context.MemberInfo is null && own.Required is { Count: > 0 } required)
+        {
+            // By code units whatever the culture, as nothing else sorts them.
+            var leftOut = context.Type.GetProperties().Where(member => member.IsDefined(typeof(WholeOnlyAttribute))).Select(member => WireNames.OfMember(member.Name));
+            own.Required = new SortedSet<string>(required.Except(leftOut, StringComparer.Ordinal), StringComparer.Ordinal);
+        }
 
         if (own.Items is OpenApiSchema items)
             AnswerBounds.Bound(items, context.MemberInfo?.Name);
@@ -60,6 +67,8 @@ internal sealed class MemberSchemas : ISchemaFilter
             schema.Pattern = RecordPatterns.OfText(text);
         }
 
+        if (property.GetCustomAttribute<WholeOnlyAttribute>() is { } whole)
+            schema.Description += whole.OfRows ? " Left out of rows where an evaluation is not shown whole (include=all)." : " Left out of an evaluation that is not shown whole (include=all).";
         if (schema.Format is "date" or "date-time")
             RecordPatterns.Bound(schema, property);
         if (property.GetCustomAttribute<ItemsAttribute>() is { } items)

@@ -41,7 +41,7 @@ internal sealed class RouteOperations : IOperationFilter
         }
 
         foreach (var detail in metadata.OfType<IOperationDetail>())
-            detail.Describe(operation, context.SchemaRepository);
+            detail.Describe(operation, context);
 
         DescribeAccess(operation, Access.Of(metadata), context.Document);
         if (metadata.OfType<BeyondSchema>().SingleOrDefault() is { } beyond)
@@ -63,6 +63,8 @@ internal sealed class RouteOperations : IOperationFilter
         }
 
         DescribeResponses(operation, metadata);
+        if (metadata.OfType<LinesOf>().SingleOrDefault() is { } lines)
+            Extend(operation.Responses!["200"].Content![RowStream.LinesMediaType], lines, context);
         foreach (var response in operation.Responses!.Values.OfType<OpenApiResponse>())
             AddRateLimits(response, context.Document);
 
@@ -122,7 +124,7 @@ internal sealed class RouteOperations : IOperationFilter
                 foreach (var header in headers.Where(header => header.Status == code || header.Status == AnswerHeader.Every))
                 {
                     own.Headers ??= new Dictionary<string, IOpenApiHeader>(StringComparer.Ordinal);
-                    own.Headers[header.Name] = new OpenApiHeader { Description = header.Description, Schema = Texts(2000) };
+                    own.Headers[header.Name] = new OpenApiHeader { Description = header.Description, Schema = header.Name == "Retry-After" ? Seconds() : Texts(2000) };
                 }
 
                 foreach (var (mediaType, content) in own.Content ?? new Dictionary<string, IOpenApiMediaType>(StringComparer.Ordinal))
@@ -131,10 +133,8 @@ internal sealed class RouteOperations : IOperationFilter
                         continue;
 
                     described.Examples = Shown.Of(operation.OperationId!, code, mediaType);
-                    if (mediaType != "application/json" && described.Schema is OpenApiSchemaReference { Reference.Id: { } page } && page.EndsWith("Page", StringComparison.Ordinal))
-                        described.Schema = mediaType == RowStream.LinesMediaType ? new OpenApiSchemaReference(page[..^4]) : Rows();
-                    if (content.Schema is OpenApiSchema { Type: JsonSchemaType.String, Format: null } text && mediaType.StartsWith("text/", StringComparison.Ordinal))
-                        text.MaxLength = mediaType == "text/html" ? LongestPage : text.MaxLength ?? 10_000;
+                    if (content.Schema is OpenApiSchema { Format: "binary" } bytes)
+                        bytes.MaxLength = mediaType switch { "text/html" => LongestPage, "text/plain" => 10_000, _ => int.MaxValue };
                 }
             }
 
@@ -142,6 +142,15 @@ internal sealed class RouteOperations : IOperationFilter
         }
 
         operation.Responses = responses;
+    }
+
+    /// <summary>The bytes of a stream are all that a generated method can hold; what each line of them is, is said beside.</summary>
+    private static void Extend(IOpenApiMediaType answer, LinesOf lines, OperationFilterContext context)
+    {
+        var line = (OpenApiSchemaReference)context.SchemaGenerator.GenerateSchema(lines.Line, context.SchemaRepository);
+        var described = (OpenApiMediaType)answer;
+        described.Extensions ??= new Dictionary<string, IOpenApiExtension>(StringComparer.Ordinal);
+        described.Extensions["x-lines"] = new JsonNodeExtension(new JsonObject { ["$ref"] = $"#/components/schemas/{line.Reference.Id}" });
     }
 
     /// <summary>Two headers that every answer has, described once.</summary>
@@ -162,8 +171,6 @@ internal sealed class RouteOperations : IOperationFilter
     {
         yield return new(201, "Location", "Path of what was stored.");
         yield return new(202, "Location", "Path of what was accepted.");
-        if (metadata.OfType<RespondsAsync>().Any())
-            yield return new(202, "Preference-Applied", "The preference that was followed: respond-async (RFC 7240).");
         yield return new(202, "Retry-After", "Seconds to wait before asking how far it is.");
         yield return new(401, "WWW-Authenticate", "How to show a key, and whether one was shown (RFC 6750).");
         yield return new(415, "Accept", "The media types that are taken.");
@@ -188,7 +195,7 @@ internal sealed class RouteOperations : IOperationFilter
         }
     }
 
-    private static OpenApiSchema Rows() => new() { Type = JsonSchemaType.String, MaxLength = int.MaxValue, Description = "All rows, as a stream without an end of its own: the bound is the largest that clients read." };
+    private static OpenApiSchema Seconds() => new() { Type = JsonSchemaType.Integer, Format = "int32", Minimum = "0", Maximum = "3600" };
 
     private static OpenApiSchema Texts(int longest) => new() { Type = JsonSchemaType.String, MaxLength = longest };
 }
@@ -218,9 +225,6 @@ public sealed record BodyWithout(string Name, string Member)
 /// <summary>A route that refuses more of a body than its schema can say: the document lists by which codes, as x-beyond-schema.</summary>
 /// <param name="Codes">The codes of those faults.</param>
 public sealed record BeyondSchema(params string[] Codes);
-
-/// <summary>Marks a route that follows the preference respond-async (RFC 7240).</summary>
-internal sealed record RespondsAsync;
 
 /// <summary>Documents a header of a route's answers.</summary>
 /// <param name="Status">Of which status; <see cref="Every"/> for all.</param>

@@ -9,7 +9,7 @@ public static class ProblemRoutes
 {
     /// <summary>Maps them.</summary>
     public static void MapProblems(this IEndpointRouteBuilder app) => app.MapGet("/problems/{name}", Get)
-        .WithName("getProblem").WithTags("Problems").OpenToAll().Produces<string>(200, "text/plain").Fails(ProblemKind.NotFound);
+        .WithName("getProblem").WithTags("Problems").OpenToAll().Produces<Stream>(200, "text/plain").Fails(ProblemKind.NotFound);
 
     /// <summary>What a kind of problem means.</summary>
     /// <remarks>A short text for readers: what happened and what to do. The path is the problem's <c>type</c>.</remarks>

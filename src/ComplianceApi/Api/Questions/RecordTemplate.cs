@@ -17,7 +17,7 @@ public static class RecordTemplate
 
     /// <summary>Maps the route.</summary>
     public static void MapRecordTemplate(this IEndpointRouteBuilder v1) => v1.MapGet(Route, Get).WithName("getRecordTemplate").WithTags("Questions").NeedsAnyKey().Revalidated()
-        .Produces<string>(200, "text/csv");
+        .Produces<Stream>(200, "text/csv");
 
     /// <summary>The members that a typical service fills, as the header of a CSV file.</summary>
     /// <remarks>

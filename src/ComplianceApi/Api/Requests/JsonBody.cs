@@ -5,7 +5,7 @@ namespace ComplianceApi.Api.Requests;
 /// <summary>The bytes of a JSON body, or what is wrong before they can be looked at.</summary>
 public sealed class JsonBody
 {
-    /// <summary>Most bytes that one record or one profile may have: 1 MiB.</summary>
+    /// <summary>Most bytes that one record or one profile may have, unpacked: 1 MiB.</summary>
     public const int MaxBytes = 1024 * 1024;
 
     private const string Json = "application/json";
@@ -14,7 +14,7 @@ public sealed class JsonBody
 
     private JsonBody(ProblemResult problem) => Problem = problem;
 
-    /// <summary>The bytes as they came.</summary>
+    /// <summary>The bytes as they came, unpacked.</summary>
     public ReadOnlyMemory<byte> Bytes { get; }
 
     /// <summary>Too large, or of the wrong media type; else null.</summary>
@@ -23,18 +23,25 @@ public sealed class JsonBody
     /// <summary>Reads the body of <paramref name="request"/>.</summary>
     public static async Task<JsonBody> ReadAsync(HttpRequest request, CancellationToken cancel)
     {
-        if (BodyType.Of(request) != Json || BodyType.CodingOf(request) != BodyType.Plain)
-            return new JsonBody(BodyType.Refusal(request, [Json], [BodyType.Plain]));
+        if (BodyType.Of(request) != Json || !BodyType.IsCodingTaken(request))
+            return new JsonBody(BodyType.Refusal(request, [Json]));
 
-        var bytes = new MemoryStream();
-        var buffer = new byte[16 * 1024];
-        for (int read; (read = await request.Body.ReadAsync(buffer, cancel)) > 0;)
+        await using var body = new UnpackedBody(request, MaxBytes);
+        try
         {
-            bytes.Write(buffer, 0, read);
-            if (bytes.Length > MaxBytes)
-                return new JsonBody(new ProblemResult(ProblemKind.BodyTooLarge));
+            var bytes = new MemoryStream();
+            var buffer = new byte[16 * 1024];
+            for (int read; (read = await body.Bytes.ReadAsync(buffer, cancel)) > 0;)
+                bytes.Write(buffer, 0, read);
+            return new JsonBody(bytes.ToArray());
         }
-
-        return new JsonBody(bytes.ToArray());
+        catch (BodyLimitException)
+        {
+            return new JsonBody(new ProblemResult(ProblemKind.BodyTooLarge));
+        }
+        catch (InvalidDataException)
+        {
+            return new JsonBody(UnpackedBody.Unreadable);
+        }
     }
 }

@@ -6,7 +6,7 @@ namespace ComplianceApi.Api.Requests;
 
 /// <summary>
 /// Gives answers that a caller may keep a strong <c>ETag</c> over their bytes, and answers <c>If-None-Match</c> with 304 and no body
-/// while they have not changed (RFC 9110, sections 8.8.3 and 13.1.2).
+/// while they have not changed (RFC 9110, sections 8.8.3 and 13.1.2). Whoever asked may keep them, and asks again before each use.
 /// </summary>
 public static class Revalidation
 {
@@ -40,8 +40,10 @@ public static class Revalidation
         {
             var given = answer.GetBuffer().AsSpan(0, (int)answer.Length);
             response.Headers.ETag = TagOf(given).ToString();
-            if (IsKnown(context.Request, given))
+            response.Headers.CacheControl = "private, no-cache";
+            if (KnownBy(context.Request, given) is { } known)
             {
+                response.Headers.ETag = known.ToString();
                 response.StatusCode = StatusCodes.Status304NotModified;
                 response.ContentType = null;
                 response.ContentLength = null;
@@ -59,7 +61,7 @@ public static class Revalidation
     {
         ArgumentNullException.ThrowIfNull(request);
         return current is not null && EntityTagHeaderValue.TryParseList(request.Headers.IfMatch, out var seen)
-            && seen.Any(one => one.Equals(EntityTagHeaderValue.Any) || one.Compare(TagOf(current), useStrongComparison: true));
+            && seen.Any(one => one.Equals(EntityTagHeaderValue.Any) || TagsOf(current).Any(tag => one.Compare(tag, useStrongComparison: true)));
     }
 
     /// <summary>Does <c>If-None-Match</c> name what is there (RFC 9110, section 13.1.2)?</summary>
@@ -68,10 +70,28 @@ public static class Revalidation
     public static bool IsKnown(HttpRequest request, ReadOnlySpan<byte> current)
     {
         ArgumentNullException.ThrowIfNull(request);
-        var tag = TagOf(current);
-        return EntityTagHeaderValue.TryParseList(request.Headers.IfNoneMatch, out var known)
-            && known.Any(one => one.Equals(EntityTagHeaderValue.Any) || one.Compare(tag, useStrongComparison: false));
+        return KnownBy(request, current) is not null;
     }
+
+    /// <summary>The tag, of those that the answer has, which <c>If-None-Match</c> names; null for none.</summary>
+    private static EntityTagHeaderValue? KnownBy(HttpRequest request, ReadOnlySpan<byte> current)
+    {
+        if (!EntityTagHeaderValue.TryParseList(request.Headers.IfNoneMatch, out var known))
+            return null;
+
+        var tags = TagsOf(current);
+        return Array.Find(tags, tag => known.Any(one => one.Compare(tag, useStrongComparison: false))) ?? (known.Contains(EntityTagHeaderValue.Any) ? tags[0] : null);
+    }
+
+    /// <summary>The tags of an answer: as it is, and packed in each of the ways in which it may be.</summary>
+    private static EntityTagHeaderValue[] TagsOf(ReadOnlySpan<byte> answer)
+    {
+        var plain = TagOf(answer);
+        return [plain, .. AnswerCompression.Codings.Select(coding => Packed(plain, coding))];
+    }
+
+    /// <summary>The tag of the same answer when it is packed.</summary>
+    internal static EntityTagHeaderValue Packed(EntityTagHeaderValue plain, string coding) => new($"{plain.Tag.AsSpan()[..^1]}-{coding}\"");
 
     /// <summary>The strong tag of an answer.</summary>
     /// <param name="answer">Its bytes.</param>

@@ -10,8 +10,30 @@ internal static class RowStream
     /// <summary>Media type of rows of JSON, one a line.</summary>
     public const string LinesMediaType = "application/x-ndjson";
 
-    /// <summary>One row of JSON a line.</summary>
-    public static async Task WriteLinesAsync<T>(Stream stream, IAsyncEnumerable<T> rows, JsonTypeInfo<T> type, CancellationToken cancel)
+    /// <summary>Media type of a table.</summary>
+    public const string TableMediaType = "text/csv";
+
+    /// <summary>Each row of these routes' answers is sent when it is written.</summary>
+    public static RouteHandlerBuilder StreamsLines<T>(this RouteHandlerBuilder route) =>
+        route.Streams(LinesMediaType).WithMetadata(new LinesOf(typeof(T)));
+
+    /// <inheritdoc cref="StreamsLines" />
+    public static RouteHandlerBuilder StreamsTable(this RouteHandlerBuilder route) => route.Streams(TableMediaType);
+
+    private static RouteHandlerBuilder Streams(this RouteHandlerBuilder route, string mediaType)
+    {
+        route.DisableRequestTimeout();
+        return route.Produces<Stream>(200, mediaType).WithMetadata(new StreamedMetadata());
+    }
+
+    /// <summary>Answers with one row of JSON a line.</summary>
+    public static IResult Lines<T>(IAsyncEnumerable<T> rows, JsonTypeInfo<T> type, CancellationToken cancel) =>
+        Results.Stream(stream => WriteLinesAsync(stream, rows, type, cancel), LinesMediaType);
+
+    /// <summary>Answers with a table for a spreadsheet.</summary>
+    public static IResult Table(Func<Stream, Task> write, string fileName) => Results.Stream(write, $"{TableMediaType}; charset=utf-8", fileName);
+
+    private static async Task WriteLinesAsync<T>(Stream stream, IAsyncEnumerable<T> rows, JsonTypeInfo<T> type, CancellationToken cancel)
     {
         await foreach (var row in rows.WithCancellation(cancel))
         {
@@ -36,3 +58,10 @@ internal static class RowStream
         await csv.DisposeAsync();
     }
 }
+
+/// <summary>Marks a route whose answer arrives row by row, and so is not packed.</summary>
+internal sealed class StreamedMetadata;
+
+/// <summary>Says of a route that answers with lines of JSON what each of them is: the document names it as x-lines.</summary>
+/// <param name="Line">Its type.</param>
+internal sealed record LinesOf(Type Line);

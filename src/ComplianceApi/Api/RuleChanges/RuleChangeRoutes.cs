@@ -30,9 +30,7 @@ public static class RuleChangeRoutes
 
     private static readonly QueryParameter<string?> Month = Query.Month("month", "Only rows of visits in this month, such as 2026-09.");
 
-    private static readonly QueryParameter<RowFormat> Format = Query.OneOf("format", "json: one page of rows; ndjson and csv: all rows, as a stream.", RowFormat.Json);
-
-    private static readonly QueryParameter<RowPlace?> Next = Query.Place<RowPlace>("next", "The value of next in the answer before; json only.", RowPlace.TryRead);
+    private static readonly QueryParameter<RowPlace?> Next = Query.Place<RowPlace>("next", "The value of next in the answer before.", RowPlace.TryRead);
 
     /// <summary>Maps the routes.</summary>
     public static void MapRuleChanges(this IEndpointRouteBuilder v1)
@@ -44,8 +42,12 @@ public static class RuleChangeRoutes
         routes.MapGet("", List).WithName("listRuleChangePreviews").Needs(KeyScope.Read).Takes(Paging.Limit, Before);
         routes.MapGet("/{previewId}", Get).WithName("getRuleChangePreview").Needs(KeyScope.Read).Fails(ProblemKind.NotFound);
         routes.MapDelete("/{previewId}", Cancel).WithName("cancelRuleChangePreview").Needs(KeyScope.Audit).Fails(ProblemKind.NotFound);
-        routes.MapGet("/{previewId}/changes", ListChanges).WithName("listRuleChanges").Needs(KeyScope.Read).Takes(Change, Outcome, Rule, Engineer, Month, Format, Paging.Limit, Next)
-            .Produces<Page<ChangeRow>>(200, "application/json", RowStream.LinesMediaType, "text/csv").Fails(ProblemKind.NotFound).DisableRequestTimeout();
+        routes.MapGet("/{previewId}/changes", ListChanges).WithName("listRuleChanges").Needs(KeyScope.Read).Takes(Change, Outcome, Rule, Engineer, Month, Paging.Limit, Next)
+            .Produces<Page<ChangeRow>>(200).Fails(ProblemKind.NotFound);
+        routes.MapGet("/{previewId}/changes.ndjson", StreamLines).WithName("streamRuleChanges").Needs(KeyScope.Read).Takes(Change, Outcome, Rule, Engineer, Month)
+            .StreamsLines<ChangeRow>().Fails(ProblemKind.NotFound);
+        routes.MapGet("/{previewId}/changes.csv", StreamTable).WithName("tabulateRuleChanges").Needs(KeyScope.Read).Takes(Change, Outcome, Rule, Engineer, Month)
+            .StreamsTable().Fails(ProblemKind.NotFound);
     }
 
     /// <summary>See what other limits, or the law of another day, would make of the stored visits.</summary>
@@ -106,8 +108,8 @@ public static class RuleChangeRoutes
 
     /// <summary>Which findings a candidate would bring, change or take away, one row each, with the path of the evaluation.</summary>
     /// <remarks>
-    /// While the preview runs, the rows are those found so far. Findings that stay as they are, are only counted, in the preview's summary.
-    /// In CSV a text that a spreadsheet would run as a formula gets an apostrophe in front.
+    /// A page of them. While the preview runs, the rows are those found so far. Findings that stay as they are, are only counted, in the
+    /// preview's summary.
     /// </remarks>
     /// <param name="previewId">Id of the preview.</param>
     private static async Task<IResult> ListChanges(string previewId, HttpRequest request, PreviewStore previews, Tenant tenant, CancellationToken cancel)
@@ -115,23 +117,30 @@ public static class RuleChangeRoutes
         if (await previews.FindAsync(tenant, previewId, cancel) is null)
             return NoSuchPreview();
 
-        var query = new ChangeQuery(Change.Of(request), Outcome.Of(request), Rule.Of(request), Engineer.Of(request), Month.Of(request));
-        return Format.Of(request) switch
-        {
-            RowFormat.Ndjson => Results.Stream(stream => RowStream.WriteLinesAsync(stream, All(), PreviewJson.Wire.ChangeRow, cancel), RowStream.LinesMediaType),
-            RowFormat.Csv => Results.Stream(stream => RowStream.WriteCsvAsync(stream, CsvHead, All(), CsvOf, cancel), "text/csv; charset=utf-8", $"changes-{previewId}.csv"),
-            _ => await PageAsync(),
-        };
-
-        IAsyncEnumerable<ChangeRow> All() => previews.AllAsync(tenant, previewId, query, cancel).Select(row => row.Addressed());
-
-        async Task<IResult> PageAsync()
-        {
-            var limit = Paging.Limit.Of(request)!.Value;
-            var rows = await previews.PageAsync(tenant, previewId, query, Next.Of(request) is { } place ? (place.Line, place.Ordinal) : default, limit + 1, cancel);
-            return TypedResults.Ok(Paging.PageOf([.. rows.Select(row => row.Addressed())], limit, last => new RowPlace(last.Line, last.Ordinal).ToString(), await previews.CountAsync(tenant, previewId, query, cancel)));
-        }
+        var query = QueryOf(request);
+        var limit = Paging.Limit.Of(request)!.Value;
+        var rows = await previews.PageAsync(tenant, previewId, query, Next.Of(request) is { } place ? (place.Line, place.Ordinal) : default, limit + 1, cancel);
+        return TypedResults.Ok(Paging.PageOf([.. rows.Select(row => row.Addressed())], limit, last => new RowPlace(last.Line, last.Ordinal).ToString(), await previews.CountAsync(tenant, previewId, query, cancel)));
     }
+
+    /// <summary>Stream what a candidate would change, a line each.</summary>
+    /// <remarks>The same rows as the pages show, all of them.</remarks>
+    /// <param name="previewId">Id of the preview.</param>
+    private static async Task<IResult> StreamLines(string previewId, HttpRequest request, PreviewStore previews, Tenant tenant, CancellationToken cancel) =>
+        await previews.FindAsync(tenant, previewId, cancel) is null ? NoSuchPreview() : RowStream.Lines(All(previewId, request, previews, tenant, cancel), PreviewJson.Wire.ChangeRow, cancel);
+
+    /// <summary>Download what a candidate would change, for a spreadsheet.</summary>
+    /// <remarks>The same rows as the pages show, all of them, as CSV. A text that a spreadsheet would run as a formula gets an apostrophe in front.</remarks>
+    /// <param name="previewId">Id of the preview.</param>
+    private static async Task<IResult> StreamTable(string previewId, HttpRequest request, PreviewStore previews, Tenant tenant, CancellationToken cancel) =>
+        await previews.FindAsync(tenant, previewId, cancel) is null
+            ? NoSuchPreview()
+            : RowStream.Table(stream => RowStream.WriteCsvAsync(stream, CsvHead, All(previewId, request, previews, tenant, cancel), CsvOf, cancel), $"changes-{previewId}.csv");
+
+    private static IAsyncEnumerable<ChangeRow> All(string previewId, HttpRequest request, PreviewStore previews, Tenant tenant, CancellationToken cancel) =>
+        previews.AllAsync(tenant, previewId, QueryOf(request), cancel).Select(row => row.Addressed());
+
+    private static ChangeQuery QueryOf(HttpRequest request) => new(Change.Of(request), Outcome.Of(request), Rule.Of(request), Engineer.Of(request), Month.Of(request));
 
     private static readonly string[] CsvHead =
     [

@@ -25,7 +25,7 @@ internal sealed class JunitPrinter : AuditPrinter
     public override async Task AddAsync(JudgedLine judged, CancellationToken stop)
     {
         var (line, faults) = (judged.Line, judged.Line.Problem?.Errors ?? []);
-        var findings = line.Evaluation?.Show(Include.Default).Findings ?? [];
+        var findings = line.Evaluation?.Show(Include.Passes).Findings ?? [];
         _xml.WriteStartElement("testsuite");
         Attribute("name", $"line {line.Line}: {line.RecordId ?? "no record id"}");
         Attribute("tests", findings.Count + faults.Count);

@@ -70,7 +70,7 @@ internal static class DemoCommand
     private static async Task<Evaluation> PostAsync(HttpClient client, byte[] json, CancellationToken stop)
     {
         using var body = new ByteArrayContent(json) { Headers = { ContentType = new MediaTypeHeaderValue("application/json") } };
-        using var response = await client.PostAsync(new Uri("/v1/evaluations", UriKind.Relative), body, stop);
+        using var response = await client.PostAsync(new Uri("/v1/evaluations?include=all", UriKind.Relative), body, stop);
         var answer = await response.Content.ReadAsByteArrayAsync(stop);
         return response.IsSuccessStatusCode
             ? JsonSerializer.Deserialize(answer, EvaluationJson.Wire.Evaluation)!

@@ -51,7 +51,6 @@ async function send(given, name) {
   request.onerror = () => stop(['The service does not answer.']);
   request.open('POST', '/v1/audits');
   request.setRequestHeader('Content-Type', type);
-  request.setRequestHeader('Prefer', 'respond-async');
   if (name.endsWith('.gz')) request.setRequestHeader('Content-Encoding', 'gzip');
   request.send(blob);
 }

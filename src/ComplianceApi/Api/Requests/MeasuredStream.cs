@@ -1,21 +1,26 @@
-using System.Buffers.Binary;
 using System.Security.Cryptography;
 
-namespace ComplianceApi.Api.Audits;
+namespace ComplianceApi.Api.Requests;
 
-/// <summary>Passes a body on, counts and hashes what passes, and stops it where it grows too large.</summary>
-internal sealed class MeasuredStream(Stream inner, long mostBytes, MeasuredStream? packed = null) : Stream
+/// <summary>Passes a body on, counts what passes, and stops it where it grows too large.</summary>
+/// <param name="inner">Where it comes from.</param>
+/// <param name="mostBytes">How many bytes are taken.</param>
+/// <param name="packed">What it is unpacked from; null where it is not.</param>
+/// <param name="isHashed">Whether its hash is asked for.</param>
+internal sealed class MeasuredStream(Stream inner, long mostBytes, MeasuredStream? packed = null, bool isHashed = false) : Stream
 {
     /// <summary>Records pack to a fiftieth at best, copies of one record to a three-hundredth. Beyond this it is no list of records.</summary>
     private const int MostPacked = 500;
 
     private const long Unsuspicious = 64 * 1024 * 1024;
 
-    private readonly byte[] _tail = new byte[4];
-    private readonly IncrementalHash _hash = IncrementalHash.CreateHash(HashAlgorithmName.SHA256);
+    private readonly IncrementalHash? _hash = isHashed ? IncrementalHash.CreateHash(HashAlgorithmName.SHA256) : null;
 
     /// <summary>Bytes so far.</summary>
     public long Count { get; private set; }
+
+    /// <summary>Whether its end was reached.</summary>
+    private bool HasEnded { get; set; }
 
     public override bool CanRead => true;
 
@@ -28,21 +33,21 @@ internal sealed class MeasuredStream(Stream inner, long mostBytes, MeasuredStrea
     public override long Position { get => Count; set => throw new NotSupportedException(); }
 
     /// <summary>SHA-256 of what has passed, lower-case hex.</summary>
-    public string Hash() => Convert.ToHexStringLower(_hash.GetCurrentHash());
+    public string Hash() => Convert.ToHexStringLower(_hash!.GetCurrentHash());
 
     public override async ValueTask<int> ReadAsync(Memory<byte> buffer, CancellationToken cancellationToken = default)
     {
         var read = await inner.ReadAsync(buffer, cancellationToken);
         Count += read;
-        _hash.AppendData(buffer.Span[..read]);
-        KeepTail(buffer.Span[..read]);
+        _hash?.AppendData(buffer.Span[..read]);
+        HasEnded |= read == 0 && buffer.Length > 0;
         if (Count > mostBytes || (Count > Unsuspicious && packed is not null && Count / MostPacked > packed.Count))
             throw new BodyLimitException();
 
-        // A packed body that was cut off unpacks without a complaint, and its last records would be lost unseen. It ends with its
-        // unpacked length (RFC 1952, section 2.3.1), modulo 2^32.
-        if (read == 0 && buffer.Length > 0 && packed is not null && BinaryPrimitives.ReadUInt32LittleEndian(packed._tail) != (uint)Count)
-            throw new InvalidDataException("The packed body was cut off, or is made of several.");
+        // What unpacks stops where it meets something that is not packed, asks for no more, and the records behind it would be lost unseen.
+        // That one was cut off it says itself (System.IO.Compression.UseStrictValidation).
+        if (HasEnded && packed is { HasEnded: false })
+            throw new InvalidDataException("There is more behind what is packed.");
         return read;
     }
 
@@ -61,17 +66,10 @@ internal sealed class MeasuredStream(Stream inner, long mostBytes, MeasuredStrea
 
     public override void Write(byte[] buffer, int offset, int count) => throw new NotSupportedException();
 
-    private void KeepTail(ReadOnlySpan<byte> read)
-    {
-        var kept = Math.Max(_tail.Length - read.Length, 0);
-        _tail.AsSpan(_tail.Length - kept).CopyTo(_tail);
-        read[^(_tail.Length - kept)..].CopyTo(_tail.AsSpan(kept));
-    }
-
     protected override void Dispose(bool disposing)
     {
         if (disposing)
-            _hash.Dispose();
+            _hash?.Dispose();
         base.Dispose(disposing);
     }
 }
