@@ -21,22 +21,23 @@ public sealed class CoAlarmCauseRule : VisitRule
     {
         var peak = look.Note(visit.Record.AmbientCo?.RunningPeakPpm);
         var before = look.Note(visit.Record.AmbientCo?.AfterAiringPpm) ?? look.Note(visit.Record.AmbientCo?.BeforePpm);
+        var unexplained = look.Lacks(visit.Record.AmbientCo?.Cause, out _);
         var rise = visit.Limits[LimitIds.AmbientCoRise];
         if (peak - before is { } risen && !rise.Allows(risen))
-            return Rose(visit, look, $"a carbon monoxide alarm had sounded, and with the boiler running the room air rose from {before} to {peak} ppm").Against(rise, risen);
+            return Rose(visit, look, unexplained, $"a carbon monoxide alarm had sounded, and with the boiler running the room air rose from {before} to {peak} ppm").Against(rise, risen);
 
-        if (look.Lacks(visit.Record.AmbientCo?.Cause, out _))
+        if (unexplained)
             return look.Missing($"a carbon monoxide alarm had sounded, and what set it off is not recorded").Warn(Cautions.RoomAir).Advise("Look for the cause at every appliance of the home and at the alarm itself, and record what was found.");
 
         var found = look.Pass($"a carbon monoxide alarm had sounded, and what set it off is recorded");
         return peak is not null && before is not null ? found.Against(rise, peak - before) : found;
     }
 
-    // Whoever leaves the boiler in use leaves the rise with it.
-    private static Verdict Rose(Visit visit, Look look, FormattableString message)
+    // Whoever leaves the boiler in use leaves the rise with it; and a rise is not its own cause, however the boiler is left.
+    private static Verdict Rose(Visit visit, Look look, bool unexplained, FormattableString message)
     {
         var asked = visit.IsLeftOutOfUse ? [] : visit.AskedUnlessADefect("/ambientCo/runningPeakPpm", "/ambientCo", Topics.AmbientAir);
-        return (asked.Count > 0 ? look.Missing(message, asked) : look.Advisory(message)).Warn(Cautions.RoomAir)
-            .Advise("Find where the carbon monoxide comes from and put it right, and sweep the room again with the boiler running; or record it as a defect.");
+        return (asked.Count > 0 || unexplained ? look.Missing(message, asked) : look.Advisory(message)).Warn(Cautions.RoomAir)
+            .Advise("Find where the carbon monoxide comes from, record what it was and put it right, and sweep the room again with the boiler running; or record it as a defect.");
     }
 }
