@@ -37,15 +37,17 @@ public sealed class Journal(Database database)
         return [.. (await database.ReadAsync(connection => connection.QueryAsync<Row>(command), cancel)).Select(row => row.ToEntry())];
     }
 
-    /// <summary>Appends in a transaction; nobody else writes for this tenant until it ends.</summary>
-    internal static async Task AppendAsync(DbTransaction transaction, string tenant, IReadOnlyCollection<NewEntry> entries, CancellationToken cancel)
-    {
-        if (entries.Count == 0)
-            return;
+    /// <summary>The number of the last entry; 0 where there is none.</summary>
+    public Task<long> LastAsync(Tenant tenant, CancellationToken cancel) => database.ReadAsync(
+        connection => connection.ExecuteScalarAsync<long>(new CommandDefinition(Last, new { tenant = tenant.Name }, cancellationToken: cancel)), cancel);
 
+    /// <summary>Appends in a transaction; nobody else writes for this tenant until it ends. Gives the number of the first entry, after which the others follow.</summary>
+    internal static async Task<long> AppendAsync(DbTransaction transaction, string tenant, IReadOnlyCollection<NewEntry> entries, CancellationToken cancel)
+    {
         await DatabaseKind.WriteAloneAsync(transaction, tenant, cancel);
-        var last = await transaction.Connection!.ExecuteScalarAsync<long>(new CommandDefinition(Last, new { tenant }, transaction, cancellationToken: cancel));
-        await transaction.InsertAsync("journal", Columns, entries.Select((entry, place) => RowOf(tenant, last + place + 1, entry)), cancel);
+        var first = 1 + await transaction.Connection!.ExecuteScalarAsync<long>(new CommandDefinition(Last, new { tenant }, transaction, cancellationToken: cancel));
+        await transaction.InsertAsync("journal", Columns, entries.Select((entry, place) => RowOf(tenant, first + place, entry)), cancel);
+        return first;
     }
 
     private static object?[] RowOf(string tenant, long seq, NewEntry entry) =>

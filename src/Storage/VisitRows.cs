@@ -22,8 +22,8 @@ internal sealed record ArrivingVisit(string EvaluationId, ServiceRecord Record, 
     /// <summary>Its line there.</summary>
     public long? Line { get; init; }
 
-    /// <summary>Does another record take its place already?</summary>
-    public bool IsReplaced { get; init; }
+    /// <summary>What takes its place already; null: nothing does.</summary>
+    public string? ReplacedBy { get; init; }
 }
 
 /// <summary>
@@ -37,8 +37,13 @@ internal sealed class VisitRows
     /// <summary>Removes what falls due by one visit.</summary>
     public const string DropDue = "DELETE FROM due_dates WHERE tenant = @tenant AND evaluation_id = @evaluationId";
 
+    private const string Changed = "UPDATE visits SET changed = @change, replaced_by = @by WHERE tenant = @tenant AND evaluation_id = @evaluationId";
+
     private static readonly string[] Columns =
-        ["tenant", "evaluation_id", "serial_number", "maker_key", "finished_at", "record_id", "known_at", "replaced_at", "facts", "audit_id", "line", "in_journal", "replaced_in_journal"];
+    [
+        "tenant", "evaluation_id", "serial_number", "maker_key", "finished_at", "record_id", "known_at", "replaced_at", "replaced_by", "facts", "audit_id", "line", "in_journal", "replaced_in_journal",
+        "changed", "outcome", "closing", "closes_as", "job_type", "engineer", "premises",
+    ];
 
     private static readonly string[] DueColumns = ["tenant", "evaluation_id", "kind", "subject_key", "finished_at", "due_on", "detail"];
 
@@ -59,8 +64,11 @@ internal sealed class VisitRows
         _tenant = tenant.Name;
         _knownAt = Database.TextOf(knownAt);
         _visits = [.. visits.Select(visit => new Kept(_tenant, visit, law))];
-        foreach (var earlier in _visits.GroupBy(kept => (kept.SerialNumber, kept.MakerKey, kept.RecordId, kept.Day)).SelectMany(same => same.SkipLast(1)))
-            earlier.IsReplaced = true;
+        foreach (var same in _visits.GroupBy(kept => (kept.SerialNumber, kept.MakerKey, kept.RecordId, kept.Day)).Select(same => same.ToList()))
+        {
+            foreach (var earlier in same.SkipLast(1))
+                earlier.ReplacedBy ??= same[^1].EvaluationId;
+        }
     }
 
     /// <summary>The rows of what falls due by one visit.</summary>
@@ -86,7 +94,7 @@ internal sealed class VisitRows
         await foreach (var (same, evaluationId, line) in SameOnesAsync(transaction, cancel))
         {
             if (line > same.Line)
-                same.IsReplaced = true;
+                same.ReplacedBy = evaluationId;
             else
                 replaced.Add((evaluationId, same));
         }
@@ -103,27 +111,44 @@ internal sealed class VisitRows
                 superseded.Add(one);
         }
 
+        await TellJournalAsync(transaction, superseded, cancel);
         await transaction.InsertAsync("visits", Columns, _visits.Select(Row), cancel);
 
         // Of a subject that many of them are about, such as an engineer, the latest alone counts.
         var due = _visits.Where(kept => !kept.IsReplaced).SelectMany(kept => kept.DueRows).GroupBy(row => (row[2], row[3])).Select(same => same.MaxBy(row => ((string)row[4]!, (string)row[1]!), Comparer)!);
         await InsertDueAsync(transaction, due, cancel);
-        await Journal.AppendAsync(transaction, _tenant, EntriesOf(superseded.ToLookup(one => one.By, one => one.EvaluationId)), cancel);
     }
 
-    /// <summary>Of each visit what was said, then what it has superseded, then whether it was superseded on arrival.</summary>
-    private List<NewEntry> EntriesOf(ILookup<Kept, string> superseded)
+    /// <summary>Of each visit what was said, then what it has superseded, then whether it was superseded on arrival; each change gets its number.</summary>
+    private async Task TellJournalAsync(DbTransaction transaction, List<(string EvaluationId, Kept By)> superseded, CancellationToken cancel)
     {
+        var earlier = superseded.ToLookup(one => one.By, one => one.EvaluationId);
         var entries = new List<NewEntry>(_visits.Count);
+        var changes = new List<(string EvaluationId, Kept By, int Place)>();
         foreach (var kept in _visits)
         {
             entries.Add(Entry(JournalKind.Evaluation, kept.EvaluationId).Saying(kept.Evaluation));
-            entries.AddRange(superseded[kept].Select(evaluationId => Entry(JournalKind.Supersession, evaluationId).Saying(kept.Evaluation)));
-            if (kept.IsReplaced)
-                entries.Add(Entry(JournalKind.Supersession, kept.EvaluationId));
+            kept.Change = entries.Count - 1;
+            foreach (var evaluationId in earlier[kept])
+            {
+                entries.Add(Entry(JournalKind.Supersession, evaluationId).Saying(kept.Evaluation));
+                changes.Add((evaluationId, kept, entries.Count - 1));
+            }
+
+            if (!kept.IsReplaced)
+                continue;
+            entries.Add(Entry(JournalKind.Supersession, kept.EvaluationId));
+            kept.Change = entries.Count - 1;
         }
 
-        return entries;
+        var first = await Journal.AppendAsync(transaction, _tenant, entries, cancel);
+        foreach (var kept in _visits)
+            kept.Change += first;
+        foreach (var (evaluationId, by, place) in changes)
+        {
+            var asked = new { tenant = _tenant, evaluationId, by = by.EvaluationId, change = first + place };
+            await transaction.Connection!.ExecuteAsync(new CommandDefinition(Changed, asked, transaction, cancellationToken: cancel));
+        }
 
         NewEntry Entry(JournalKind kind, string evaluationId) => new(kind, evaluationId, _knownAt, _keyId);
     }
@@ -133,8 +158,8 @@ internal sealed class VisitRows
 
     private object?[] Row(Kept kept) =>
     [
-        _tenant, kept.EvaluationId, kept.SerialNumber, kept.MakerKey, kept.FinishedAt, kept.RecordId, _knownAt, kept.IsReplaced ? _knownAt : null, kept.Facts, kept.AuditId, kept.Line,
-        1, kept.IsReplaced ? 1 : 0,
+        _tenant, kept.EvaluationId, kept.SerialNumber, kept.MakerKey, kept.FinishedAt, kept.RecordId, _knownAt, kept.IsReplaced ? _knownAt : null, kept.ReplacedBy, kept.Facts, kept.AuditId, kept.Line, 1, kept.IsReplaced ? 1 : 0,
+        kept.Change, kept.Listed.Outcome, kept.Listed.Closing, kept.Listed.ClosesAs, kept.Listed.JobType, kept.Listed.Engineer, kept.Listed.Premises,
     ];
 
     /// <summary>The stored visits whose place is taken, with their lines where they came in the same audit. Written by hand, since it is asked for each chunk.</summary>
@@ -190,7 +215,14 @@ internal sealed class VisitRows
 
         public List<object?[]> DueRows { get; } = [.. VisitRows.DueRows(tenant, visit.EvaluationId, visit.Record.FinishedAt.Value, visit.Due)];
 
-        public bool IsReplaced { get; set; } = visit.IsReplaced;
+        public string? ReplacedBy { get; set; } = visit.ReplacedBy;
+
+        public bool IsReplaced => ReplacedBy is not null;
+
+        public ListColumns Listed { get; } = ListColumns.Of(visit.Record, visit.Evaluation);
+
+        /// <summary>The number of the journal's last entry about it.</summary>
+        public long Change { get; set; }
     }
 
     /// <summary>What the rules over history will read, as it is stored.</summary>

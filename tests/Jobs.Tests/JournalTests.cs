@@ -102,6 +102,9 @@ public sealed class JournalTests
 
         var made = await All(bench.Store, Scratch.A);
         Dense(made, before.Count + 2);
+        var listed = (await new EvaluationList(bench.Store, new Journal(bench.Store)).ChangedAsync(Scratch.A, new(), 0, 1000, default))!.Value;
+        Assert.Equal(made.Where(entry => entry.Kind != JournalKind.Profile).GroupBy(entry => entry.Id).Select(same => same.Max(entry => entry.Seq)).Order(), listed.Items.Select(one => one.Change));
+        Assert.Equal(made[^1].Seq, listed.UpTo);
         Assert.Equal(before, made.Skip(2).Select(Said).Order(StringComparer.Ordinal));
         Assert.Equal(made.Skip(2).Select(entry => entry.At).Order(), made.Skip(2).Select(entry => entry.At));
         Assert.Single(await All(bench.Store, Scratch.B));

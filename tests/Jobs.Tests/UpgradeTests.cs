@@ -72,6 +72,16 @@ public sealed class UpgradeTests : IDisposable
         var said = Assert.Single(entries, entry => entry.Id == Evaluation);
         Assert.Equal((found.Evaluation.InputHash, found.Evaluation.ResultHash, found.Evaluation.RuleSet.LawHash, found.Evaluation.RuleSet.CodeHash), (said.InputHash, said.ResultHash, said.LawHash, said.CodeHash));
 
+        // And the list of evaluations says when it knows all of them.
+        var list = new EvaluationList(database, new Journal(database));
+        Assert.True(await list.IsIncompleteAsync(Tenant.Local, default));
+        Assert.True(await new UnlistedVisits(database).RunAsync(default));
+        Assert.False(await new UnlistedVisits(database).RunAsync(default));
+        Assert.False(await list.IsIncompleteAsync(Tenant.Local, default));
+        var listed = await list.LatestAsync(Tenant.Local, new() { Engineer = "7001234", Premises = "P-77" }, null, 10, default);
+        Assert.Contains(listed, one => one.EvaluationId.StartsWith(Completed, StringComparison.Ordinal) && one.Outcome == OverallOutcome.Unsafe);
+        Assert.Equal(entries.Where(entry => entry.Kind == JournalKind.Evaluation).Select(entry => (entry.Seq, entry.Id)), (await list.ChangedAsync(Tenant.Local, new(), 0, 10, default))!.Value.Items.Select(one => (one.Change, one.EvaluationId)));
+
         var worker = AuditBench.WorkerOn(database, TimeProvider.System);
         while (await worker.RunOneAsync(default))
         {

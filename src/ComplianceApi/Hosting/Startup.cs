@@ -34,6 +34,7 @@ public static class Startup
         services.AddSingleton<Journal>();
         services.AddSingleton<HistoryStore>();
         services.AddSingleton<TimelineStore>();
+        services.AddSingleton<EvaluationList>();
         services.AddSingleton<DueStore>();
         services.AddSingleton<ApplianceHistory>();
         services.AddSingleton(provider => new IdempotencyStore(

@@ -34,8 +34,8 @@ public sealed class UnjournaledEntries(Database database)
 
     private static readonly Dictionary<JournalKind, string> Marks = new()
     {
-        [JournalKind.Evaluation] = "UPDATE visits SET in_journal = 1 WHERE tenant = @tenant AND evaluation_id = @Id",
-        [JournalKind.Supersession] = "UPDATE visits SET replaced_in_journal = 1 WHERE tenant = @tenant AND evaluation_id = @Id",
+        [JournalKind.Evaluation] = "UPDATE visits SET in_journal = 1, changed = @Seq WHERE tenant = @tenant AND evaluation_id = @Id",
+        [JournalKind.Supersession] = "UPDATE visits SET replaced_in_journal = 1, changed = @Seq WHERE tenant = @tenant AND evaluation_id = @Id",
         [JournalKind.Profile] = "UPDATE appliance_profiles SET in_journal = 1 WHERE tenant = @tenant AND profile_id = @Id AND version = @Version",
     };
 
@@ -55,10 +55,10 @@ public sealed class UnjournaledEntries(Database database)
         var asked = new { tenant = tenant.Name };
         var events = (await transaction.Connection!.QueryAsync<Row>(new CommandDefinition(Select, asked, transaction, cancellationToken: cancel))).AsList();
         var stored = await _stored.FindAsync(tenant, events.Where(one => one.Kind == JournalKind.Evaluation).Select(one => one.Id), cancel);
-        await Journal.AppendAsync(transaction, tenant.Name, events.ConvertAll(one => EntryOf(one, stored)), cancel);
-        foreach (var ofKind in events.GroupBy(one => one.Kind))
+        var first = await Journal.AppendAsync(transaction, tenant.Name, events.ConvertAll(one => EntryOf(one, stored)), cancel);
+        foreach (var ofKind in events.Index().GroupBy(one => one.Item.Kind).OrderBy(kind => kind.Key))
         {
-            var rows = ofKind.Select(one => new { asked.tenant, one.Id, one.Version });
+            var rows = ofKind.Select(one => new { asked.tenant, one.Item.Id, one.Item.Version, Seq = first + one.Index });
             await transaction.Connection!.ExecuteAsync(new CommandDefinition(Marks[ofKind.Key], rows, transaction, cancellationToken: cancel));
         }
 

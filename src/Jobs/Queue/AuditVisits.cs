@@ -31,6 +31,6 @@ public sealed class AuditVisits(ComplianceEngine engine, TimeProvider clock)
         {
             AuditId = auditId,
             Line = judged.Line.Line,
-            IsReplaced = judged.Line.SupersededBy is not null,
+            ReplacedBy = judged.Line.SupersededBy is { } line ? EvaluationIds.Of(auditId, line) : null,
         };
 }

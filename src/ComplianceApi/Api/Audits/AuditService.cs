@@ -29,6 +29,7 @@ internal sealed class AuditService(AuditWorker worker, IConfiguration configurat
         services.AddSingleton<UnfinishedVisits>();
         services.AddSingleton<UnplacedLines>();
         services.AddSingleton<UnjournaledEntries>();
+        services.AddSingleton<UnlistedVisits>();
         services.AddSingleton<FindingStore>();
         services.AddSingleton<AuditReception>();
         services.AddSingleton<AuditPlaces>();

@@ -43,6 +43,7 @@ public static class EvaluationRoutes
             .WithMetadata(new BodyExample(() => typeof(RuleIds).Assembly.GetManifestResourceStream("example-record.json")!))
             .WithMetadata(Key, new BeyondSchema(FaultCodes.RequiredMember))
             .Fails(ProblemKind.UnreadableBody, ProblemKind.KeyInFlight, ProblemKind.BodyTooLarge, ProblemKind.UnsupportedMediaType, ProblemKind.InvalidBody, ProblemKind.KeyReused, ProblemKind.TooSlow);
+        routes.MapEvaluationList();
         routes.MapGet("/{evaluationId}", Get).WithName("getEvaluation").Needs(KeyScope.Read).Takes(ShownAgain).Revalidated().Fails(ProblemKind.NotFound)
             .WithMetadata(new AnswerHeader(200, "Link", "The evaluation that has superseded this one, with rel=successor-version; absent while none has."));
         routes.MapGet("/{evaluationId}/record", GetRecord).WithName("getEvaluatedRecord").Needs(KeyScope.Read)

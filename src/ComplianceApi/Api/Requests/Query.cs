@@ -42,6 +42,18 @@ public static class Query
             Schema = new OpenApiSchema { Type = JsonSchemaType.Boolean, Default = JsonValue.Create(absent) },
         };
 
+    /// <summary>true, false or neither.</summary>
+    public static QueryParameter<bool?> FlagOrAny(string name, string description) =>
+        new(name, description, null, (string text, out bool? value) =>
+        {
+            value = text == "true";
+            return value == true || text == "false";
+        })
+        {
+            Expected = "true or false",
+            Schema = new OpenApiSchema { Type = JsonSchemaType.Boolean },
+        };
+
     /// <summary>A whole number between two bounds, both included; null where it is absent and has no <paramref name="absent"/>.</summary>
     public static QueryParameter<int?> Whole(string name, string description, int min, int max, int? absent = null) =>
         new(name, description, absent, (string text, out int? value) =>
@@ -83,6 +95,18 @@ public static class Query
         {
             Expected = "a date-time with its offset such as 2026-09-14T10:25:00Z",
             Schema = new OpenApiSchema { Type = JsonSchemaType.String, Format = "date-time", MaxLength = 50 },
+        };
+
+    /// <summary>A number that this service gave; null where it is absent.</summary>
+    public static QueryParameter<long?> Number(string name, string description) =>
+        new(name, description, null, (string text, out long? value) =>
+        {
+            value = long.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
+            return value is not null;
+        })
+        {
+            Expected = "a number that an earlier answer gave, or 0",
+            Schema = new OpenApiSchema { Type = JsonSchemaType.Integer, Format = "int64", Minimum = "0" },
         };
 
     /// <summary>A place in a list.</summary>
