@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using Findings;
 using Records;
 using Wire;
@@ -39,6 +40,7 @@ public sealed record EvaluationQuery
 }
 
 /// <summary>Whether a record may be closed, in a list.</summary>
+[JsonConverter(typeof(WireEnumConverter<ListedClosing>))]
 public enum ListedClosing
 {
     /// <summary>It may.</summary>

@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using ComplianceApi.Api.Calculations;
+using ComplianceApi.Api.Evaluations;
 using ComplianceApi.Api.OpenApi;
 using ComplianceApi.Api.Probes;
 using ComplianceApi.Api.Questions;
@@ -31,6 +32,7 @@ namespace ComplianceApi.Api;
 [JsonSerializable(typeof(ReasonBook))]
 [JsonSerializable(typeof(Page<CalculationView>))]
 [JsonSerializable(typeof(CalculationResult))]
+[JsonSerializable(typeof(EvaluationPage))]
 [JsonSerializable(typeof(ApplianceProfile))]
 [JsonSerializable(typeof(AuditStatus))]
 [JsonSerializable(typeof(Page<AuditStatus>))]

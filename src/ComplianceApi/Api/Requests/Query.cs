@@ -10,6 +10,9 @@ namespace ComplianceApi.Api.Requests;
 /// <summary>Makes query parameters.</summary>
 public static class Query
 {
+    /// <summary>The greatest whole number that every reader of JSON holds exactly (RFC 8259, section 6).</summary>
+    private const long MostExact = (1L << 53) - 1;
+
     /// <summary>One value of an enumeration by its exact wire name, with a value for when it is absent.</summary>
     public static QueryParameter<T> OneOf<T>(string name, string description, T absent) where T : struct, Enum =>
         OneOf(name, description, absent, [.. Enum.GetValues<T>().Select(value => (WireNames.Of(value), value))]);
@@ -102,11 +105,11 @@ public static class Query
         new(name, description, null, (string text, out long? value) =>
         {
             value = long.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var number) ? number : null;
-            return value is not null;
+            return value <= MostExact;
         })
         {
             Expected = "a number that an earlier answer gave, or 0",
-            Schema = new OpenApiSchema { Type = JsonSchemaType.Integer, Format = "int64", Minimum = "0" },
+            Schema = new OpenApiSchema { Type = JsonSchemaType.Integer, Format = "int64", Minimum = "0", Maximum = MostExact.ToString(CultureInfo.InvariantCulture) },
         };
 
     /// <summary>A place in a list.</summary>
