@@ -59,6 +59,9 @@ internal sealed class PublishedContract
     {
         if (node is JsonObject members)
         {
+            // Open for a client, which may meet words of a later version; of this version there are no others.
+            if (members["x-extensible-enum"] is { } words)
+                members["enum"] = words.DeepClone();
             foreach (var name in members.Select(member => member.Key).Where(name => name.StartsWith("x-", StringComparison.Ordinal)).ToList())
                 members.Remove(name);
             foreach (var (_, value) in members)

@@ -25,7 +25,7 @@ public static class Documents
         + "and the figures that were worked out. It says what the record shows; it never says that a boiler is safe. The maker's instructions, the law and "
         + "the codes in force where the boiler stands come first, and the judgement is the registered engineer's on site.\n\n"
         + "In requests an absent member means \"not recorded\", null is read as absent, an empty list states \"none\", and unknown members are refused. "
-        + "Answers leave absent members out and may gain optional members. Numbers are exact decimals; the unit is in the member's name. "
+        + "Answers leave absent members out and may gain optional members; their words (x-extensible-enum) may become more, and one that you do not know is no pass. Numbers are exact decimals; the unit is in the member's name. "
         + "Answers are JSON whatever Accept asks for. Every body may come packed with gzip (Content-Encoding), and answers are packed with br or gzip as Accept-Encoding allows, streams of rows excepted. A number that a decimal cannot hold exactly (more than 28 digits) is refused.\n\n"
         + "What a schema cannot say is refused with 422 as well, with the codes outOfOrder (dates that cannot follow each other), boundsCrossed, oneOnly (two members of which one may be given), duplicateItem, unknownReference (nothing stored under that id, or no member of a record at that pointer), otherAppliance and reasonNeeded (what supersedes may name, and when it needs supersedesBecause), notYet (a visit that has not happened) and notExact; where an operation has further ones, it lists them as x-beyond-schema.\n\n"
         + "Of each section of a record x-member-class says what its members are to a judgement: "
@@ -68,6 +68,7 @@ public static class Documents
             options.SchemaFilter<MemberSchemas>();
             options.OperationFilter<RouteOperations>();
             options.DocumentFilter<WholeDocument>();
+            options.DocumentFilter<OpenEnumerations>();
         });
     }
 
