@@ -57,7 +57,7 @@ public sealed class UpgradeTests : IDisposable
         Assert.True(await unplaced.RunAsync(default));
         Assert.False(await unplaced.RunAsync(default));
         var placed = await new FindingStore(database).PageAsync(Tenant.Local, Completed, AuditBench.AnyRow, null, 500, default);
-        Assert.All(placed, row => Assert.Equal(row.Outcome == FindingRow.Rejected ? ("", null) : ("P-77", new DateOnly(2026, 9, 14)), (row.Premises, row.VisitedOn)));
+        Assert.All(placed, row => Assert.Equal(row.Outcome == FindingRow.Rejected ? (null, null) : ("P-77", new DateOnly(2026, 9, 14)), (row.Premises, row.VisitedOn)));
         Assert.Equal(2, placed.Select(row => row.Outcome == FindingRow.Rejected).Distinct().Count());
         var danger = Assert.Single(await audits.UnsafeAsync(Tenant.Local, Completed, default));
         Assert.Equal(("P-77", new DateOnly(2026, 9, 14), "7001234"), (danger.Record.Premises, danger.Record.VisitedOn, danger.Record.Engineer));

@@ -20,11 +20,11 @@ public sealed class FindingRow
     [JsonIgnore]
     public int Ordinal { get; init; }
 
-    /// <summary>The caller's id of the record; empty where none could be read.</summary>
-    public required string RecordId { get; init; }
+    /// <summary>The caller's id of the record; absent where none could be read.</summary>
+    public string? RecordId { get; init => field = Known(value); }
 
-    /// <summary>The caller's reference of the premises; empty where it is not recorded, as in all texts that follow.</summary>
-    public required string Premises { get; init; }
+    /// <summary>The caller's reference of the premises; absent where it is not recorded, as all that follows.</summary>
+    public string? Premises { get; init => field = Known(value); }
 
     /// <summary>Day of the visit; absent of a record that was not judged.</summary>
     public DateOnly? VisitedOn { get; init; }
@@ -36,22 +36,22 @@ public sealed class FindingRow
     }
 
     /// <summary>Maker of the appliance.</summary>
-    public required string Maker { get; init; }
+    public string? Maker { get; init => field = Known(value); }
 
     /// <summary>Its model.</summary>
-    public required string Model { get; init; }
+    public string? Model { get; init => field = Known(value); }
 
     /// <summary>Its serial number.</summary>
-    public required string SerialNumber { get; init; }
+    public string? SerialNumber { get; init => field = Known(value); }
 
     /// <summary>The engineer's licence number.</summary>
-    public required string Engineer { get; init; }
+    public string? Engineer { get; init => field = Known(value); }
 
-    /// <summary>The rule; empty of a fault.</summary>
-    public required string RuleId { get; init; }
+    /// <summary>The rule; absent of a fault.</summary>
+    public string? RuleId { get; init => field = Known(value); }
 
-    /// <summary>Its subject area; empty of a fault.</summary>
-    public required string Topic { get; init; }
+    /// <summary>Its subject area; absent of a fault.</summary>
+    public string? Topic { get; init => field = Known(value); }
 
     /// <summary>Sorts by gravity.</summary>
     [JsonIgnore]
@@ -63,14 +63,28 @@ public sealed class FindingRow
     /// <summary>What the whole record shows: unsafe, incomplete or advisory; rejected where it was not judged.</summary>
     public required string RecordOutcome { get; init; }
 
+    /// <summary>Of a fault its code, as of a record that is posted on its own; absent of a finding.</summary>
+    public string? Code { get; init; }
+
     /// <summary>JSON Pointer of what is judged; empty for the whole visit.</summary>
     public required string Subject { get; init; }
 
     /// <summary>One sentence.</summary>
     public required string Message { get; init; }
 
+    /// <summary>The same as it is stored: of a fault with its code before it.</summary>
+    internal string StoredMessage
+    {
+        init => (Code, Message) = Outcome == Rejected && value.Split(": ", 2) is [var code, var detail] ? (code, detail) : (null, value);
+    }
+
     /// <summary>Line of the record of this audit that replaces this one; absent when none does.</summary>
     public long? SupersededBy { get; init; }
+
+    /// <summary>With the code before it where there is one.</summary>
+    internal string ToStored() => Code is null ? Message : $"{Code}: {Message}";
+
+    private static string? Known(string? text) => string.IsNullOrEmpty(text) ? null : text;
 }
 
 /// <summary>By what rows are sorted; line and place within it come after.</summary>
@@ -111,7 +125,7 @@ public sealed record FindingCursor(FindingSort Sort, string Key, long Line, int 
         ArgumentNullException.ThrowIfNull(row);
         return new FindingCursor(
             sort,
-            sort switch { FindingSort.Outcome => row.Grade, FindingSort.Rule => row.RuleId, FindingSort.Engineer => row.Engineer, _ => "" },
+            sort switch { FindingSort.Outcome => row.Grade, FindingSort.Rule => row.RuleId ?? "", FindingSort.Engineer => row.Engineer ?? "", _ => "" },
             row.Line,
             row.Ordinal);
     }

@@ -13,17 +13,17 @@ public static class FindingRows
     {
         ArgumentNullException.ThrowIfNull(judged);
         var appliance = judged.Record?.Appliance;
-        FindingRow Row(int ordinal, string ruleId, string topic, string grade, string outcome, string subject, string message) => new()
+        FindingRow Row(int ordinal, string ruleId, string topic, string grade, string outcome, string subject, string message, string? code = null) => new()
         {
             Line = judged.Line.Line,
             Ordinal = ordinal,
-            RecordId = judged.Line.RecordId ?? "",
-            Premises = judged.Record?.Premises?.Reference ?? "",
+            RecordId = judged.Line.RecordId,
+            Premises = judged.Record?.Premises?.Reference,
             VisitedOn = judged.Record?.FinishedAt.Date,
-            Maker = appliance?.Maker ?? "",
-            Model = appliance?.Model ?? "",
-            SerialNumber = appliance?.SerialNumber ?? "",
-            Engineer = judged.Record?.Engineer?.LicenceNumber ?? "",
+            Maker = appliance?.Maker,
+            Model = appliance?.Model,
+            SerialNumber = appliance?.SerialNumber,
+            Engineer = judged.Record?.Engineer?.LicenceNumber,
             RuleId = ruleId,
             Topic = topic,
             Grade = grade,
@@ -31,10 +31,11 @@ public static class FindingRows
             RecordOutcome = judged.Line.Outcome,
             Subject = subject,
             Message = message,
+            Code = code,
         };
 
         return (judged.Line.Evaluation?.Findings ?? []).Where(finding => finding.Outcome is not (Outcome.Pass or Outcome.NotApplicable))
             .Select((finding, index) => Row(index, finding.RuleId, finding.Topic, ((int)finding.Outcome).ToString(CultureInfo.InvariantCulture), WireNames.Of(finding.Outcome), finding.Subject, finding.Message ?? finding.Title))
-            .Concat((judged.Line.Problem?.Errors ?? []).Select((fault, index) => Row(index, "", "", FindingRow.RejectedGrade, FindingRow.Rejected, fault.Pointer, $"{fault.Code}: {fault.Detail}")));
+            .Concat((judged.Line.Problem?.Errors ?? []).Select((fault, index) => Row(index, "", "", FindingRow.RejectedGrade, FindingRow.Rejected, fault.Pointer, fault.Detail, fault.Code)));
     }
 }

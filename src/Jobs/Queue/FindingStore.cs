@@ -18,7 +18,7 @@ public sealed class FindingStore(Database database)
         var sql = $"""
             SELECT f.line AS Line, f.ordinal AS Ordinal, f.record_id AS RecordId, COALESCE(l.premises, '') AS Premises, COALESCE(l.visited_on, '') AS StoredDay,
                 f.maker AS Maker, f.model AS Model, f.serial_number AS SerialNumber, f.engineer AS Engineer,
-                f.rule_id AS RuleId, f.topic AS Topic, f.grade AS Grade, f.outcome AS Outcome, f.subject AS Subject, f.message AS Message,
+                f.rule_id AS RuleId, f.topic AS Topic, f.grade AS Grade, f.outcome AS Outcome, f.subject AS Subject, f.message AS StoredMessage,
                 l.outcome AS RecordOutcome, l.superseded_by AS SupersededBy
             FROM (
                 SELECT * FROM audit_findings

@@ -95,7 +95,7 @@ public sealed class ResultStore(Database database, AuditVisits visits)
 
     private static IEnumerable<object?[]> FindingRowsOf(Chunk chunk, JudgedLine judged) => FindingRows.Of(judged).Select(row => new object?[]
     {
-        chunk.Tenant.Name, chunk.AuditId, row.Line, row.Ordinal, row.RecordId, row.Maker, row.Model, row.SerialNumber, row.Engineer,
-        row.RuleId, row.Topic, row.Grade, row.Outcome, row.Subject, row.Message,
+        chunk.Tenant.Name, chunk.AuditId, row.Line, row.Ordinal, row.RecordId ?? "", row.Maker ?? "", row.Model ?? "", row.SerialNumber ?? "", row.Engineer ?? "",
+        row.RuleId ?? "", row.Topic ?? "", row.Grade, row.Outcome, row.Subject, row.ToStored(),
     });
 }

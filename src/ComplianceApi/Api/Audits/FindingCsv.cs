@@ -13,13 +13,13 @@ internal sealed class FindingCsv : IAsyncDisposable
     public FindingCsv(Stream stream)
     {
         _csv = CsvWriter.Create(stream, new CsvWriterOptions { Injection = CsvInjection.Escape }, leaveOpen: true);
-        _csv.WriteRecord("line", "recordId", "maker", "model", "serialNumber", "engineer", "ruleId", "topic", "outcome", "subject", "message", "supersededBy", "recordOutcome", "premises", "visitedOn");
+        _csv.WriteRecord("line", "recordId", "maker", "model", "serialNumber", "engineer", "ruleId", "topic", "outcome", "subject", "message", "supersededBy", "recordOutcome", "premises", "visitedOn", "code");
     }
 
     public async Task WriteAsync(FindingRow row, CancellationToken cancel)
     {
         _csv.WriteField(row.Line, default, CultureInfo.InvariantCulture);
-        foreach (var text in (ReadOnlySpan<string>)[row.RecordId, row.Maker, row.Model, row.SerialNumber, row.Engineer, row.RuleId, row.Topic, row.Outcome, row.Subject, row.Message, row.SupersededBy?.ToString(CultureInfo.InvariantCulture) ?? "", row.RecordOutcome, row.Premises, row.VisitedOn is { } day ? Say.Iso(day) : ""])
+        foreach (var text in (ReadOnlySpan<string?>)[row.RecordId, row.Maker, row.Model, row.SerialNumber, row.Engineer, row.RuleId, row.Topic, row.Outcome, row.Subject, row.Message, row.SupersededBy?.ToString(CultureInfo.InvariantCulture) ?? "", row.RecordOutcome, row.Premises, row.VisitedOn is { } day ? Say.Iso(day) : "", row.Code])
             _csv.WriteField(text);
         await _csv.EndRecordAsync(cancel);
     }

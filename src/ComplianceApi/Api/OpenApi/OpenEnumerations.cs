@@ -25,11 +25,13 @@ internal sealed class OpenEnumerations : IDocumentFilter
                 Follow(content.Schema, known, sent);
         }
 
-        foreach (var (_, schema) in known.Where(one => !sent.Contains(one.Key)))
+        foreach (var (_, schema) in known.Where(one => !sent.Contains(one.Key)).ToList())
         {
             if (schema is OpenApiSchema own)
                 Open(own, known);
         }
+
+        swaggerDoc.Components.Schemas = new SortedDictionary<string, IOpenApiSchema>(known, StringComparer.Ordinal);
     }
 
     /// <summary>Notes all that a schema refers to.</summary>
@@ -65,18 +67,21 @@ internal sealed class OpenEnumerations : IDocumentFilter
         schema.AdditionalProperties = schema.AdditionalProperties is { } values ? Opened(values, known) : null;
     }
 
-    /// <summary>A part of an answer: what it shares with what is sent is open here, and stays closed there.</summary>
+    /// <summary>A part of an answer: what it shares with what is sent has an open twin, and stays closed there.</summary>
     private static IOpenApiSchema Opened(IOpenApiSchema part, IDictionary<string, IOpenApiSchema> known)
     {
-        if (part is OpenApiSchemaReference { Reference.Id: { } name } reference)
-        {
-            if (known[name] is not OpenApiSchema { Enum.Count: > 0 } shared)
-                return part;
-            part = new OpenApiSchema { Type = JsonSchemaType.String, Enum = shared.Enum, Description = reference.Description ?? shared.Description };
-        }
-
         if (part is OpenApiSchema own)
             Open(own, known);
-        return part;
+        if (part is not OpenApiSchemaReference { Reference.Id: { } name } reference || known[name] is not OpenApiSchema { Enum.Count: > 0 } shared)
+            return part;
+
+        var twin = $"{name}InAnswers";
+        if (!known.ContainsKey(twin))
+        {
+            known[twin] = new OpenApiSchema { Type = JsonSchemaType.String, Enum = shared.Enum, Description = shared.Description };
+            Open((OpenApiSchema)known[twin], known);
+        }
+
+        return new OpenApiSchemaReference(twin) { Description = reference.Description };
     }
 }
