@@ -50,7 +50,7 @@ public sealed class AuditPlaceAndDayTests(ServiceInProcess service) : IClassFixt
         Assert.All(ofSecond, row => Assert.Equal((null, null), (row!["premises"], row["visitedOn"])));
         var csv = (await _client.GetStringAsync($"{location}/findings.csv?outcome=unsafe")).Split("\r\n");
         Assert.EndsWith(",premises,visitedOn,code", csv[0], StringComparison.Ordinal);
-        Assert.EndsWith(",PLACE-001,2026-09-14", csv[1], StringComparison.Ordinal);
+        Assert.EndsWith(",PLACE-001,2026-09-14,", csv[1], StringComparison.Ordinal);
         Assert.Equal(("PLACE-001", "2026-09-14", "7001"), (await _client.GetJson(location.ToString()))["summary"]!["worstAppliances"]!["rows"]![0]! is var worst
             ? (worst["premises"].Text(), worst["visitedOn"].Text(), worst["engineer"].Text()) : default);
         Assert.Contains("PLACE-001, visited 14 September 2026, engineer 7001", await PageOf(location), StringComparison.Ordinal);
