@@ -82,8 +82,15 @@ public sealed class DangerTakenBackRule : InferenceRule
     private static bool SpeaksOf(RecordedDefect recorded, PastDanger told) => DangerLeftBeforeRule.SaysWhatBecameOfIt(recorded)
         && (recorded.Defect.Subject is { Length: > 0 } place ? AreOnePlace(place, told.Subject) : told.Topic is not null && recorded.Defect.Topic == told.Topic);
 
+    // What is taken back is a value: a section or a list that holds it takes back nothing, or one line would excuse all that was ever told of it.
     private static bool IsNamedAsTakenBack(Visit visit, PastDanger told) =>
-        visit.Record.Work?.Withdrawn?.Any(taken => taken is { What: { Length: > 0 } what, Because: not null } && AreOnePlace(what, told.Subject)) == true;
+        visit.Record.Work?.Withdrawn?.Any(taken => taken is { What: { Length: > 0 } what, Because: not null } && IsAValueOf(what, told)) == true;
+
+    // A finding rests on the values at its place; the engineer's own class on a whole section rests on none of them.
+    private static bool IsAValueOf(string what, PastDanger told) => what == told.Subject
+        || (told.Subject.Length > 0 && DefectWords.IsIn(what, told.Subject) && (!IsToldByClass(told) || ListOf(told.Subject) == "/defects"));
+
+    private static bool IsToldByClass(PastDanger told) => told.RuleId is RuleIds.AtRiskRecorded or RuleIds.ImmediatelyDangerousRecorded;
 
     // Measured again at the same rate once that record was finished: no value was taken back, the visit went on.
     private static bool IsMeasuredLater(Visit visit, PastDanger told, EarlierAnswer answer) =>
