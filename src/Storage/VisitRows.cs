@@ -38,7 +38,8 @@ internal sealed class VisitRows
     public const string DropDue = "DELETE FROM due_dates WHERE tenant = @tenant AND evaluation_id = @evaluationId";
 
     private static readonly string[] Columns =
-        ["tenant", "evaluation_id", "serial_number", "maker_key", "finished_at", "record_id", "known_at", "replaced_at", "facts", "audit_id", "line", "in_journal", "replaced_in_journal"];
+        ["tenant", "evaluation_id", "serial_number", "maker_key", "finished_at", "record_id", "known_at", "replaced_at", "facts", "audit_id", "line", "in_journal", "replaced_in_journal", "premises",
+            "engineer", "started_at"];
 
     private static readonly string[] DueColumns = ["tenant", "evaluation_id", "kind", "subject_key", "finished_at", "due_on", "detail"];
 
@@ -134,7 +135,7 @@ internal sealed class VisitRows
     private object?[] Row(Kept kept) =>
     [
         _tenant, kept.EvaluationId, kept.SerialNumber, kept.MakerKey, kept.FinishedAt, kept.RecordId, _knownAt, kept.IsReplaced ? _knownAt : null, kept.Facts, kept.AuditId, kept.Line,
-        1, kept.IsReplaced ? 1 : 0,
+        1, kept.IsReplaced ? 1 : 0, kept.Premises, kept.Engineer, kept.StartedAt,
     ];
 
     /// <summary>The stored visits whose place is taken, with their lines where they came in the same audit. Written by hand, since it is asked for each chunk.</summary>
@@ -185,6 +186,12 @@ internal sealed class VisitRows
         public DateOnly Day { get; } = DateOnly.FromDateTime(visit.Record.FinishedAt.Value.UtcDateTime);
 
         public string FinishedAt { get; } = Database.TextOf(visit.Record.FinishedAt.Value);
+
+        public string Premises { get; } = VisitKey.OfPremises(visit.Record);
+
+        public string Engineer { get; } = VisitKey.OfEngineer(visit.Record);
+
+        public string StartedAt { get; } = VisitKey.OfStart(visit.Record);
 
         public byte[] Facts { get; } = FactsOf(visit.Record, visit.Evaluation, law);
 

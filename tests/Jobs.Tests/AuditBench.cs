@@ -110,7 +110,7 @@ internal sealed class AuditBench : IDisposable
         return new(
             Scratch.Rules, profiles, new EvaluationStore(database, Scratch.Rules.Law), new HistoryStore(database, Scratch.Rules.Law), new WaitingChunks(database, clock, Lease), results, new AuditFinish(database, Scratch.Rules, clock), new Corrections(database),
             new PreviewWork(database, Candidates, profiles, results, new PreviewStore(database, new AuditStore(database, clock), clock)),
-            new UnfinishedVisits(database, profiles, VisitsBy(clock)), new UnplacedLines(database), new UnjournaledEntries(database));
+            new UnfinishedVisits(database, profiles, VisitsBy(clock)), new UnplacedLines(database), new UnplacedVisits(database), new UnjournaledEntries(database));
     }
 
     private static ResultStore ResultsOn(Database database, TimeProvider clock) => new(database, VisitsBy(clock));

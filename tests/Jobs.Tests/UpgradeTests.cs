@@ -52,6 +52,13 @@ public sealed class UpgradeTests : IDisposable
         var due = await new DueStore(database).PageAsync(Tenant.Local, new(2020, 1, 1), new(2040, 1, 1), null, 500, default);
         Assert.Contains(due, date => date.Kind == DueKind.AnnualService && date.EvaluationId!.StartsWith(Completed, StringComparison.Ordinal));
 
+        // By premises, engineer and start it is known again.
+        var visitsUnplaced = new UnplacedVisits(database);
+        Assert.True(await visitsUnplaced.RunAsync(default));
+        Assert.False(await visitsUnplaced.RunAsync(default));
+        var places = await database.ReadAsync(connection => connection.QueryAsync<(string, string, string)>("SELECT DISTINCT premises, engineer, started_at FROM visits"), default);
+        Assert.Contains(("P-77", "7001234"), places.Select(place => (place.Item1, place.Item2)));
+
         // So are premises and day: of each row, and of what the report names.
         var unplaced = new UnplacedLines(database);
         Assert.True(await unplaced.RunAsync(default));

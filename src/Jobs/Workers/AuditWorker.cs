@@ -13,7 +13,7 @@ namespace Jobs.Workers;
 /// <summary>Judges one chunk after the other. Any number of workers may run, in one process or in many.</summary>
 public sealed class AuditWorker(
     ComplianceEngine engine, ProfileStore profiles, EvaluationStore evaluations, HistoryStore histories, WaitingChunks queue, ResultStore results, AuditFinish finish,
-    Corrections corrections, PreviewWork previews, UnfinishedVisits unfinished, UnplacedLines unplaced, UnjournaledEntries unjournaled)
+    Corrections corrections, PreviewWork previews, UnfinishedVisits unfinished, UnplacedLines unplaced, UnplacedVisits unplacedVisits, UnjournaledEntries unjournaled)
 {
     /// <summary>Does what there is to do for one chunk; false when there was none; then what an older version left is seen to.</summary>
     /// <exception cref="DbException">The store does not answer; the chunk waits for the next try.</exception>
@@ -24,7 +24,7 @@ public sealed class AuditWorker(
         {
             // An audit that was left between its last chunk and its end.
             await finish.RunAsync(cancel);
-            return await unjournaled.RunAsync(cancel) || await unplaced.RunAsync(cancel) || await unfinished.RunAsync(cancel);
+            return await unjournaled.RunAsync(cancel) || await unplaced.RunAsync(cancel) || await unplacedVisits.RunAsync(cancel) || await unfinished.RunAsync(cancel);
         }
 
         if (chunk is { Attempts: > Chunk.MostAttempts, Lines.Count: > 1 })

@@ -28,6 +28,7 @@ internal sealed class AuditService(AuditWorker worker, IConfiguration configurat
         services.AddSingleton<AuditVisits>();
         services.AddSingleton<UnfinishedVisits>();
         services.AddSingleton<UnplacedLines>();
+        services.AddSingleton<UnplacedVisits>();
         services.AddSingleton<UnjournaledEntries>();
         services.AddSingleton<FindingStore>();
         services.AddSingleton<AuditReception>();
