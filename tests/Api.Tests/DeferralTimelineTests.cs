@@ -125,5 +125,5 @@ public sealed class DeferralTimelineTests(ServiceInProcess service) : IClassFixt
         (node["recordId"], node["appliance"]!["serialNumber"]) = ($"{serial} {id}", serial);
         node.AsObject().Remove("previousVisit");
         change(node);
-    }))).Read(HttpStatusCode.Created);
+    }), "?include=all")).Read(HttpStatusCode.Created);
 }
