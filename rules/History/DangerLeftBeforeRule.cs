@@ -26,7 +26,7 @@ public sealed class DangerLeftBeforeRule : VisitRule
         return (danger.Topic is { } topic
                 ? look.Missing($"a danger of the topic {topic} was left at the visit of {on}, and no defect says what became of it", "/defects")
                 : look.Missing($"a danger was left at the visit of {on}, and no defect says what became of it", "/defects"))
-            .Warn(Cautions.DangerStands).Advise("Record it as a defect: put right, when and by what later look, or what was done about it now.");
+            .Warn(Cautions.DangerStands).Advise("Record it as a defect, at its place or by its topic alone: put right, when and by what later look, or what was done about it now.");
     }
 
     /// <summary>The dangers that earlier visits left and of which neither a later visit nor this record spoke, with their days.</summary>
@@ -56,8 +56,26 @@ public sealed class DangerLeftBeforeRule : VisitRule
 
     // One that left it as well says so itself, as a danger of its own.
     private static bool SpokeOf(PastVisit later, PastDanger danger) =>
-        later.Defects?.Any(defect => defect.Action == WireNames.Of(DefectAction.Rectified) && IsOf(danger, subject: null, defect.Topic)) == true || later.Dangers?.Any(other => IsOf(danger, other.Subject, other.Topic)) == true;
+        later.Defects?.Any(defect => defect.Action == WireNames.Of(DefectAction.Rectified) && IsOf(danger, defect.Subject, defect.Topic)) == true || later.Dangers?.Any(other => IsOf(danger, other.Subject, other.Topic)) == true;
 
-    private static bool IsOf(PastDanger danger, string? subject, string? topic) => (topic is not null && topic == danger.Topic)
-        || (subject is { Length: > 0 } && (DefectWords.IsIn(subject, danger.Subject) || DefectWords.IsIn(danger.Subject, subject)));
+    // A word that names a place is of that place alone: of two dangers of one topic it speaks of one. The topic counts where either names none.
+    private static bool IsOf(PastDanger danger, string? subject, string? topic) => PlaceOf(subject) is { } place && PlaceOf(danger.Subject) is { } left
+        ? DefectWords.IsIn(place, left) || DefectWords.IsIn(left, place)
+        : topic is not null && topic == danger.Topic;
+
+    // Where in a list it stood says nothing of another visit's list, and a place in the list of defects nothing of the boiler.
+    private static string? PlaceOf(string? subject)
+    {
+        var place = subject ?? "";
+        for (var at = place.IndexOf('/', StringComparison.Ordinal); at >= 0; at = place.IndexOf('/', at + 1))
+        {
+            if (at + 1 < place.Length && char.IsAsciiDigit(place[at + 1]))
+            {
+                place = place[..at];
+                break;
+            }
+        }
+
+        return place is "" or "/defects" ? null : place;
+    }
 }

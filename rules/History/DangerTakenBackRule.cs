@@ -16,7 +16,7 @@ namespace Rules.History;
 [Why("An answer that names a danger also shows which value to leave out. If a record could simply be sent again without it, the danger would be gone from the paper and not from the house.")]
 [Serves(Part.HandleDanger)]
 [Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.CoPpm, LimitIds.FlueGasCo2, LimitIds.FlueGasO2, LimitIds.MaximumRateLoad)]
-[Coverage(Coverage.MayUnderReport, "an answer that was not stored, or to a record of another id, is not known, and a value made better step by step before any answer is not seen")]
+[Coverage(Coverage.MayUnderReport, "an answer that was not stored is not known, nor one under another record id where engineer, day or hours differ, and a value made better step by step before any answer is not seen")]
 public sealed class DangerTakenBackRule : InferenceRule
 {
     private const string Withdrawn = "/work/withdrawn";
@@ -82,8 +82,15 @@ public sealed class DangerTakenBackRule : InferenceRule
     private static bool SpeaksOf(RecordedDefect recorded, PastDanger told) => DangerLeftBeforeRule.SaysWhatBecameOfIt(recorded)
         && (recorded.Defect.Subject is { Length: > 0 } place ? AreOnePlace(place, told.Subject) : told.Topic is not null && recorded.Defect.Topic == told.Topic);
 
+    // What is taken back is a value: a section or a list that holds it takes back nothing, or one line would excuse all that was ever told of it.
     private static bool IsNamedAsTakenBack(Visit visit, PastDanger told) =>
-        visit.Record.Work?.Withdrawn?.Any(taken => taken is { What: { Length: > 0 } what, Because: not null } && AreOnePlace(what, told.Subject)) == true;
+        visit.Record.Work?.Withdrawn?.Any(taken => taken is { What: { Length: > 0 } what, Because: not null } && IsAValueOf(what, told)) == true;
+
+    // A finding rests on the values at its place; the engineer's own class on a whole section rests on none of them.
+    private static bool IsAValueOf(string what, PastDanger told) => what == told.Subject
+        || (told.Subject.Length > 0 && DefectWords.IsIn(what, told.Subject) && (!IsToldByClass(told) || ListOf(told.Subject) == "/defects"));
+
+    private static bool IsToldByClass(PastDanger told) => told.RuleId is RuleIds.AtRiskRecorded or RuleIds.ImmediatelyDangerousRecorded;
 
     // Measured again at the same rate once that record was finished: no value was taken back, the visit went on.
     private static bool IsMeasuredLater(Visit visit, PastDanger told, EarlierAnswer answer) =>

@@ -17,7 +17,7 @@ internal static class DueDates
     public static IReadOnlyList<DueDate> Of(Visit visit, Evaluation? said)
     {
         ArgumentNullException.ThrowIfNull(visit);
-        var ofAppliance = string.IsNullOrWhiteSpace(visit.Appliance.SerialNumber) ? [] : new[] { Service(visit), Check(visit), Alarm(visit), Inhibitor(visit), BeforeUse(visit, said) }.OfType<DueDate>()
+        var ofAppliance = string.IsNullOrWhiteSpace(visit.Appliance.SerialNumber) ? [] : new[] { Service(visit), Check(visit, said), Alarm(visit), Inhibitor(visit), BeforeUse(visit, said) }.OfType<DueDate>()
             .Select(due => due with { SerialNumber = visit.Appliance.SerialNumber, Maker = visit.Appliance.Maker, Model = visit.Appliance.Model, PremisesReference = visit.Record.Premises?.Reference });
         return [.. ofAppliance.Concat(Calibrations(visit)).Concat(Categories(visit)).DistinctBy(due => (due.Kind, due.Key))];
     }
@@ -39,9 +39,10 @@ internal static class DueDates
         };
     }
 
-    private static DueDate? Check(Visit visit)
+    private static DueDate? Check(Visit visit, Evaluation? said)
     {
-        if (visit.IsUnderLandlordDuty != true || visit.Record.JobType is not (JobType.LandlordCheck or JobType.AnnualService))
+        // A check that was broken off is none, and the day by which it was due stays.
+        if (visit.IsUnderLandlordDuty != true || !LandlordsRecords.IsCheck(visit.Record, said))
             return null;
 
         var by = visit.ContradictionOfDates() is null && LandlordClock.Against(visit) is { } dates ? dates.NextDeadline : LandlordCalendar.Deadline(visit.Date);

@@ -43,7 +43,7 @@ public sealed class VisitLaw : IVisitLaw
     public bool IsLandlords(ServiceRecord record) => LandlordsRecords.IsLandlords(record);
 
     /// <inheritdoc />
-    public bool IsLandlordsCheck(ServiceRecord record) => LandlordsRecords.IsCheck(record);
+    public bool IsLandlordsCheck(ServiceRecord record, Evaluation said) => LandlordsRecords.IsCheck(record, said);
 
     /// <inheritdoc />
     public bool HasLandlordsWindow(Visit visit) => LandlordClock.HasWindow(visit);

@@ -25,7 +25,7 @@ public static class LookedUp
             : new Lookup
             {
                 PreviousEvaluationId = record.PreviousVisit is null
-                    ? earlier.FirstOrDefault(visit => VisitKey.OfMaker(visit.Maker) == VisitKey.OfMaker(record.Appliance.Maker))?.EvaluationId
+                    ? earlier.FirstOrDefault(visit => VisitKey.OfName(visit.Maker) == VisitKey.OfName(record.Appliance.Maker))?.EvaluationId
                     : null,
                 History = earlier.Count > 0 ? earlier : null,
                 SaidBefore = saidBefore.Count > 0 ? saidBefore : null,

@@ -53,6 +53,9 @@ public sealed class Duty
     /// <summary>How far the record shows that it was done, the gravest of its parts.</summary>
     public required DutyState State { get; init; }
 
+    /// <summary>What the gravest of what is not shown weighs: a must of which only good practice is not shown holds nothing. Absent where nothing is missing.</summary>
+    public Weight? NotShown { get; init; }
+
     /// <summary>What calls for it.</summary>
     [WholeOnly]
     public required IReadOnlyList<DutyCause> Because { get; init; }

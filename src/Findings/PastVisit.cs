@@ -75,6 +75,9 @@ public sealed record PastDefect
     /// <summary>Its subject area, where it was named.</summary>
     public string? Topic { get; init; }
 
+    /// <summary>JSON Pointer of what it was about, where that was named.</summary>
+    public string? Subject { get; init; }
+
     /// <summary>Where it was.</summary>
     public string? Location { get; init; }
 

@@ -61,8 +61,8 @@ public sealed class EvaluationList(Database database, Journal journal)
         return (SqlOf(conditions, $"{OrderOf(query)} DESC", asked, limit), asked);
     }
 
-    /// <summary>Of one record or one appliance there are few: they are found first and then sorted, where the index of the order would lead through all there are.</summary>
-    private static string OrderOf(EvaluationQuery query) => query is { RecordId: null, SerialNumber: null } ? "v.changed" : "v.changed + 0";
+    /// <summary>Of one record, appliance or home there are few: they are found first and then sorted, where the index of the order would lead through all there are.</summary>
+    private static string OrderOf(EvaluationQuery query) => query is { RecordId: null, SerialNumber: null, Premises: null } ? "v.changed" : "v.changed + 0";
 
     private async Task<IReadOnlyList<ListedEvaluation>> ReadAsync(List<string> conditions, string order, DynamicParameters asked, int limit, CancellationToken cancel)
     {
@@ -83,9 +83,9 @@ public sealed class EvaluationList(Database database, Journal journal)
         List<string> conditions = ["v.tenant = @tenant", "COALESCE(v.changed, 0) > 0", "v.outcome <> ''"];
         If(query.RecordId, "v.record_id = @recordId", "recordId");
         If(query.SerialNumber, "v.serial_number = @serialNumber", "serialNumber");
-        If(query.Maker is { } maker ? VisitKey.OfMaker(maker) : null, "v.maker_key = @maker", "maker");
-        If(query.Premises, "v.premises = @premises", "premises");
-        If(query.Engineer, "v.engineer = @engineer", "engineer");
+        If(KeyOf(query.Maker), "v.maker_key = @maker", "maker");
+        If(KeyOf(query.Premises), "v.premises_key = @premises", "premises");
+        If(KeyOf(query.Engineer), "v.engineer_key = @engineer", "engineer");
         If(query.Outcome is { } outcome ? WireNames.Of(outcome) : null, "v.outcome = @outcome", "outcome");
         If(query.Closing is { } closing ? WireNames.Of(closing) : null, "v.closing = @closing", "closing");
         If(query.From is { } from ? Database.TextOf(from) : null, "v.finished_at >= @from", "from");
@@ -100,6 +100,8 @@ public sealed class EvaluationList(Database database, Journal journal)
                 Ask(conditions, asked, condition, name, value);
         }
     }
+
+    private static string? KeyOf(string? name) => name is null ? null : VisitKey.OfName(name);
 
     private static void Ask(List<string> conditions, DynamicParameters asked, string condition, string name, object value)
     {

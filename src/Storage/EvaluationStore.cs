@@ -79,7 +79,7 @@ public sealed class EvaluationStore(Database database, IRecordLaw law)
             record = posted.ToArray(),
             evaluation = Packed.Of(WireJson.ToBytes(evaluation, EvaluationJson.Default.Evaluation)),
             landlord = law.IsLandlords(record) ? 1 : 0,
-            landlordCheck = law.IsLandlordsCheck(record) ? 1 : 0,
+            landlordCheck = law.IsLandlordsCheck(record, evaluation) ? 1 : 0,
         };
         var visit = new VisitRows(tenant, [new ArrivingVisit(evaluation.EvaluationId!, record, evaluation, due ?? [])], evaluation.EvaluatedAt!.Value, law, keyId);
         return database.WriteAsync(

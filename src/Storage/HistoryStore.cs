@@ -15,7 +15,10 @@ public sealed class HistoryStore(Database database, IRecordLaw law)
     public const int MostVisits = 12;
 
     // One row of asked for each record. Of another maker's appliance with the same serial number the latest visit is enough. What the record
-    // corrects says nothing beside it; one of the same record id and day is no earlier visit, and what it said is not forgotten.
+    // corrects says nothing beside it; one of the same record id and day is no earlier visit, and what it said is not forgotten. Nor is what was said of
+    // the same visit under another record id: the same appliance or premises, day and engineer, at hours that overlap; what a record does not say of
+    // them tells no other visit. A word in place of a serial number is on many boilers, so with it only the same premises count.
+    // SQLite keeps the order of a cross join: else it reads all visits of the tenant for the records instead of some for each.
     private const string SelectOf = $"""
         SELECT p.asked AS Asked, p.evaluation_id AS EvaluationId, p.facts AS Facts, p.kind AS Kind, p.serial_number AS SerialNumber
         FROM (
@@ -23,19 +26,36 @@ public sealed class HistoryStore(Database database, IRecordLaw law)
             FROM (
                 SELECT a.asked, v.evaluation_id, v.facts, v.finished_at, v.serial_number, CASE WHEN v.maker_key = a.maker_key THEN '{SameMaker}' ELSE '{OtherMaker}' END AS kind
                 FROM asked a JOIN visits v ON v.tenant = @tenant AND v.serial_number = a.serial_number AND v.finished_at < a.finished_at
-                WHERE a.serial_number <> '' AND {Counts} AND NOT (v.record_id = a.record_id AND v.finished_at >= a.day)
+                WHERE a.serial_number <> '' AND (a.is_numbered = 1 OR (a.premises <> '' AND v.premises_key = a.premises)) AND {Counts} AND NOT (v.record_id = a.record_id AND v.finished_at >= a.day)
                 UNION ALL
                 SELECT a.asked, v.evaluation_id, v.facts, v.finished_at, v.serial_number, '{SameVisit}' AS kind
                 FROM asked a JOIN visits v ON v.tenant = @tenant AND v.record_id = a.record_id AND v.finished_at >= a.day AND v.finished_at < a.next_day
-                WHERE {Counts}) k) p
+                WHERE {Counts}
+                UNION ALL
+                SELECT a.asked, v.evaluation_id, v.facts, v.finished_at, v.serial_number, '{SameVisit}' AS kind
+                FROM asked a CROSS JOIN visits v
+                WHERE v.tenant = @tenant AND v.serial_number = a.serial_number AND v.finished_at >= a.day AND v.finished_at < a.next_day
+                    AND a.is_numbered = 1 AND {IsSameVisit} AND {Counts}
+                UNION ALL
+                SELECT a.asked, v.evaluation_id, v.facts, v.finished_at, v.serial_number, '{SamePremises}' AS kind
+                FROM asked a CROSS JOIN visits v
+                WHERE v.tenant = @tenant AND v.premises_key = a.premises AND v.finished_at >= a.day AND v.finished_at < a.next_day
+                    AND a.premises <> '' AND NOT (a.is_numbered = 1 AND v.serial_number = a.serial_number) AND {IsSameVisit} AND {Counts}) k) p
         WHERE p.place <= CASE WHEN p.kind = '{OtherMaker}' THEN 1 ELSE @MostVisits END
         ORDER BY p.asked, p.kind DESC, p.place
         """;
 
     private const string Counts = "v.known_at <= @knownAt AND (v.replaced_at IS NULL OR v.replaced_at > @knownAt) AND v.evaluation_id <> a.supersedes";
+
+    private const string IsSameVisit = """
+        v.record_id <> a.record_id AND (a.engineer = '' OR v.engineer_key IS NULL OR v.engineer_key IN ('', a.engineer))
+            AND (v.started_at IS NULL OR v.started_at <= a.finished_at) AND v.finished_at >= a.started_at
+        """;
+
     private const string OtherMaker = "anotherMaker";
     private const string SameMaker = "earlier";
     private const string SameVisit = "sameRecord";
+    private const string SamePremises = "samePremises";
 
     private readonly StoredVisits _visits = new(database);
 
@@ -69,15 +89,15 @@ public sealed class HistoryStore(Database database, IRecordLaw law)
         return [.. found.Select(visits => visits ?? VisitsBefore.None)];
     }
 
-    // A record id may name a job with several boilers: two serial numbers that differ are two boilers, and so are two makers where a serial number is
-    // missing. What the record replaces by name, it gave its reason for.
+    // A record id may name a job with several boilers, and a home may have several: two serial numbers that differ are two boilers, and so are two makers
+    // where a serial number is missing. What the record replaces by name, it gave its reason for.
     private static bool IsSaidOf(ServiceRecord record, PastVisit said, string serialNumber)
     {
         if (said.Dangers is not { Count: > 0 } || said.EvaluationId == record.Supersedes)
             return false;
 
-        var (own, maker, theirMaker) = (VisitKey.OfSerial(record.Appliance.SerialNumber), VisitKey.OfMaker(record.Appliance.Maker), VisitKey.OfMaker(said.Maker));
-        return own.Length > 0 && serialNumber.Length > 0 ? own == serialNumber : maker.Length == 0 || theirMaker.Length == 0 || maker == theirMaker;
+        var (own, maker, theirMaker) = (VisitKey.OfPlate(record.Appliance.SerialNumber), VisitKey.OfName(record.Appliance.Maker), VisitKey.OfName(said.Maker));
+        return own.Length > 0 && VisitKey.OfPlate(serialNumber) is { Length: > 0 } theirs ? own == theirs : maker.Length == 0 || theirMaker.Length == 0 || maker == theirMaker;
     }
 
     /// <summary>The facts of a stored visit.</summary>
@@ -94,18 +114,21 @@ public sealed class HistoryStore(Database database, IRecordLaw law)
     internal static (string Sql, DynamicParameters Values) CommandOf(IReadOnlyList<ServiceRecord> records)
     {
         var values = new DynamicParameters();
-        var sql = new StringBuilder("WITH asked (asked, serial_number, maker_key, finished_at, day, next_day, record_id, supersedes) AS (VALUES ");
+        var sql = new StringBuilder("WITH asked (asked, serial_number, maker_key, finished_at, day, next_day, record_id, supersedes, premises, engineer, started_at, is_numbered) AS (VALUES ");
         foreach (var (number, record) in records.Index())
         {
-            sql.Append(CultureInfo.InvariantCulture, $"{(number == 0 ? "" : ", ")}({number}, @s{number}, @m{number}, @f{number}, @d{number}, @n{number}, @r{number}, @o{number})");
+            sql.Append(CultureInfo.InvariantCulture, $"{(number == 0 ? "" : ", ")}({number}, @s{number}, @m{number}, @f{number}, @d{number}, @n{number}, @r{number}, @o{number}, @p{number}, @e{number}, @t{number}, {(VisitKey.OfPlate(record.Appliance.SerialNumber).Length > 0 ? 1 : 0)})");
             var day = DateOnly.FromDateTime(record.FinishedAt.Value.UtcDateTime);
             Add('s', VisitKey.OfSerial(record.Appliance.SerialNumber));
-            Add('m', VisitKey.OfMaker(record.Appliance.Maker));
+            Add('m', VisitKey.OfName(record.Appliance.Maker));
             Add('f', Database.TextOf(record.FinishedAt.Value));
             Add('d', Database.TextOf(day));
             Add('n', Database.TextOf(day.AddDays(1)));
             Add('r', record.RecordId);
             Add('o', record.SupersedesBecause?.Reason == SupersedesReason.WrongAppliance ? "" : record.Supersedes ?? "");
+            Add('p', VisitKey.OfName(record.Premises?.Reference));
+            Add('e', VisitKey.OfName(record.Engineer?.LicenceNumber));
+            Add('t', VisitKey.OfStart(record));
             void Add(char name, string value) => values.Add(string.Create(CultureInfo.InvariantCulture, $"{name}{number}"), value);
         }
 
@@ -139,7 +162,7 @@ public sealed class VisitsBefore
     public IReadOnlyList<PastVisit> Earlier => _earlier;
 
     /// <summary>Of the same visit by other records, where a danger was named; the latest first.</summary>
-    public IReadOnlyList<EarlierAnswer> SaidBefore => _saidBefore;
+    public IReadOnlyList<EarlierAnswer> SaidBefore => _saidBefore.Count < 2 ? _saidBefore : [.. _saidBefore.OrderByDescending(answer => answer.FinishedAt)];
 
     internal void Add(PastVisit visit) => _earlier.Add(visit);
 

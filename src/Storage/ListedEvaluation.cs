@@ -99,23 +99,34 @@ public sealed record ListedEvaluation
     public string? SupersededBy { get; init; }
 }
 
-/// <summary>What the list shows of one visit and is asked by, as it is stored.</summary>
+/// <summary>By what one visit is listed, and known again, as it is stored.</summary>
 /// <param name="Outcome">What the record showed.</param>
 /// <param name="Closing">May it be closed?</param>
 /// <param name="ClosesAs">As what.</param>
 /// <param name="JobType">The job; null where the present reader refuses the record.</param>
-/// <param name="Engineer">Licence number of the engineer; empty where it is not recorded.</param>
-/// <param name="Premises">Reference of the premises; empty where it is not recorded.</param>
-internal sealed record ListColumns(string Outcome, string Closing, string? ClosesAs, string? JobType, string Engineer, string Premises)
+/// <param name="Engineer">Licence number of the engineer; empty where it is not recorded, as all that follows.</param>
+/// <param name="EngineerKey">The same as it is compared.</param>
+/// <param name="Premises">Reference of the premises.</param>
+/// <param name="PremisesKey">The same as it is compared.</param>
+/// <param name="StartedAt">When the visit began.</param>
+internal sealed record ListColumns(
+    string Outcome, string Closing, string? ClosesAs, string? JobType, string Engineer, string EngineerKey, string Premises, string PremisesKey, string StartedAt)
 {
     /// <summary>Of what is not shown.</summary>
-    public static ListColumns None { get; } = new("", "", null, null, "", "");
+    public static ListColumns None { get; } = new("", "", null, null, "", "", "", "", "");
 
-    public static ListColumns Of(ServiceRecord? record, Evaluation evaluation) => new(
-        WireNames.Of(evaluation.Outcome),
-        WireNames.Of(evaluation.Closing.Allowed ? ListedClosing.Allowed : ListedClosing.Held),
-        evaluation.Closing.ClosesAs,
-        WireNames.Of(record?.JobType),
-        record?.Engineer?.LicenceNumber ?? "",
-        record?.Premises?.Reference ?? "");
+    public static ListColumns Of(ServiceRecord? record, Evaluation evaluation)
+    {
+        var (engineer, premises) = (record?.Engineer?.LicenceNumber ?? "", record?.Premises?.Reference ?? "");
+        return new(
+            WireNames.Of(evaluation.Outcome),
+            WireNames.Of(evaluation.Closing.Allowed ? ListedClosing.Allowed : ListedClosing.Held),
+            evaluation.Closing.ClosesAs,
+            WireNames.Of(record?.JobType),
+            engineer,
+            VisitKey.OfName(engineer),
+            premises,
+            VisitKey.OfName(premises),
+            record is null ? "" : VisitKey.OfStart(record));
+    }
 }

@@ -86,7 +86,7 @@ public sealed class TimelineStore(Database database, HistoryStore histories)
     {
         tenant = tenant.Name,
         serialNumber,
-        makerKey = maker is null ? null : VisitKey.OfMaker(maker),
+        makerKey = maker is null ? null : VisitKey.OfName(maker),
         knownAt = Database.TextOf(knownAt),
         limit,
         finishedAt = after is null ? null : Database.TextOf(after.FinishedAt),

@@ -42,7 +42,7 @@ internal sealed class VisitRows
     private static readonly string[] Columns =
     [
         "tenant", "evaluation_id", "serial_number", "maker_key", "finished_at", "record_id", "known_at", "replaced_at", "replaced_by", "facts", "audit_id", "line", "in_journal", "replaced_in_journal",
-        "changed", "outcome", "closing", "closes_as", "job_type", "engineer", "premises",
+        "changed", "outcome", "closing", "closes_as", "job_type", "engineer", "engineer_key", "premises", "premises_key", "started_at",
     ];
 
     private static readonly string[] DueColumns = ["tenant", "evaluation_id", "kind", "subject_key", "finished_at", "due_on", "detail"];
@@ -159,7 +159,7 @@ internal sealed class VisitRows
     private object?[] Row(Kept kept) =>
     [
         _tenant, kept.EvaluationId, kept.SerialNumber, kept.MakerKey, kept.FinishedAt, kept.RecordId, _knownAt, kept.IsReplaced ? _knownAt : null, kept.ReplacedBy, kept.Facts, kept.AuditId, kept.Line, 1, kept.IsReplaced ? 1 : 0,
-        kept.Change, kept.Listed.Outcome, kept.Listed.Closing, kept.Listed.ClosesAs, kept.Listed.JobType, kept.Listed.Engineer, kept.Listed.Premises,
+        kept.Change, kept.Listed.Outcome, kept.Listed.Closing, kept.Listed.ClosesAs, kept.Listed.JobType, kept.Listed.Engineer, kept.Listed.EngineerKey, kept.Listed.Premises, kept.Listed.PremisesKey, kept.Listed.StartedAt,
     ];
 
     /// <summary>The stored visits whose place is taken, with their lines where they came in the same audit. Written by hand, since it is asked for each chunk.</summary>
@@ -205,7 +205,7 @@ internal sealed class VisitRows
 
         public string SerialNumber { get; } = VisitKey.OfSerial(visit.Record.Appliance.SerialNumber);
 
-        public string MakerKey { get; } = VisitKey.OfMaker(visit.Record.Appliance.Maker);
+        public string MakerKey { get; } = VisitKey.OfName(visit.Record.Appliance.Maker);
 
         public DateOnly Day { get; } = DateOnly.FromDateTime(visit.Record.FinishedAt.Value.UtcDateTime);
 

@@ -48,6 +48,9 @@ public static class OutcomeWords
     /// <summary>As what a job closes, with its article.</summary>
     private static string AsWhat(string kind) => kind == "installation" ? "an installation" : $"a {kind}";
 
+    /// <summary>How far a duty was done. A must of which all is shown but good practice is not a must that is not shown.</summary>
+    public static string Of(Duty duty) => duty is { State: DutyState.Missing, Weight: Weight.Must, NotShown: Weight.Should } ? "what must be is shown, good practice is not" : Of(duty.State);
+
     /// <summary>How far a duty was done.</summary>
     public static string Of(DutyState state) => state switch
     {

@@ -35,6 +35,9 @@ public static class Say
         (" m", "m"), (" m2", "m²"), (" cm2", "cm²"), (" m3", "m³"), (" ft3", "ft³"), (" l", "l"), (" microamps", "µA"), (" ohm", "Ω"), (" megohm", "MΩ"),
     ];
 
+    // What the trade writes in capitals, wherever it stands in a name.
+    private static readonly Dictionary<string, string> Abbreviations = new(StringComparer.Ordinal) { ["co"] = "CO", ["co2"] = "CO2", ["o2"] = "O2", ["lpg"] = "LPG" };
+
     private static readonly Dictionary<string, string> TopicWords = new(StringComparer.Ordinal)
     {
         [Topics.AmbientAir] = "Room air",
@@ -144,9 +147,7 @@ public static class Say
             words.Append(char.ToLowerInvariant(letter));
         }
 
-        var text = words.ToString();
-        foreach (var (plain, right) in ((string, string)[])[("co ", "CO "), ("co2", "CO2"), ("o2 ", "O2 "), (" id", " id")])
-            text = text.StartsWith(plain, StringComparison.Ordinal) ? right + text[plain.Length..] : text;
+        var text = string.Join(' ', words.ToString().Split(' ').Select(word => Abbreviations.GetValueOrDefault(word, word)));
         return capital ? Upper(text) : text;
     }
 }

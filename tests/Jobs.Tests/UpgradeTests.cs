@@ -78,6 +78,8 @@ public sealed class UpgradeTests : IDisposable
         Assert.True(await new UnlistedVisits(database).RunAsync(default));
         Assert.False(await new UnlistedVisits(database).RunAsync(default));
         Assert.False(await list.IsIncompleteAsync(Tenant.Local, default));
+        var places = await database.ReadAsync(connection => connection.QueryAsync<(string, string, string)>("SELECT DISTINCT premises_key, engineer_key, started_at FROM visits"), default);
+        Assert.Contains(("P-77", "7001234"), places.Select(place => (place.Item1, place.Item2)));
         var listed = await list.LatestAsync(Tenant.Local, new() { Engineer = "7001234", Premises = "P-77" }, null, 10, default);
         Assert.Contains(listed, one => one.EvaluationId.StartsWith(Completed, StringComparison.Ordinal) && one.Outcome == OverallOutcome.Unsafe);
         Assert.Equal(entries.Where(entry => entry.Kind == JournalKind.Evaluation).Select(entry => (entry.Seq, entry.Id)), (await list.ChangedAsync(Tenant.Local, new(), 0, 10, default))!.Value.Items.Select(one => (one.Change, one.EvaluationId)));

@@ -31,7 +31,12 @@ public sealed class DueDateTests
     [InlineData("""{ "/paperwork/nextDueOn": null, "/makerLimits/serviceIntervalMonths": 6 }""", "annualService 2027-03-14")]
     [InlineData("""{ "/jobType": "commissioning" }""", "annualService 2027-09-14")]
     [InlineData("""{ "/jobType": "repair" }""", "")]
-    [InlineData("""{ "/jobType": "landlordCheck" }""", "landlordCheck 2027-09-20")]
+    [InlineData("""{ "/jobType": "landlordCheck" }""", "")]
+    [InlineData("""{ "/jobType": "landlordCheck", "/premises/use": "workplace" }""", "")]
+    [InlineData("""{ "/jobType": "landlordCheck", "/premises/use": null }""", "landlordCheck 2027-09-20")]
+    [InlineData("""{ "/jobType": "landlordCheck", "/premises/use": "rented", "/work/result": "noAccess" }""", "")]
+    [InlineData("""{ "/jobType": "landlordCheck", "/premises/use": "rented", "/work/result": "partlyCarriedOut" }""", "")]
+    [InlineData("""{ "/premises/use": "rented", "/work/result": "refused" }""", "annualService 2027-09-14")]
     [InlineData("""{ "/jobType": "landlordCheck", "/premises/use": "rented" }""", "landlordCheck 2027-09-20")]
     [InlineData("""{ "/jobType": "landlordCheck", "/premises/use": "rented", "/previousVisit": null }""", "landlordCheck 2027-09-14")]
     [InlineData("""{ "/premises/use": "rented" }""", "annualService 2027-09-14; landlordCheck 2027-09-20")]
@@ -80,6 +85,23 @@ public sealed class DueDateTests
     {
         var due = RuleSet.Engine.Law.DueDatesOf(RuleSet.Engine.VisitOf(RuleSet.Example(set))).SingleOrDefault(one => one.Kind == Findings.DueKind.BeforeUse);
         Assert.StartsWith(expected, due is null ? "untouched" : due.IsSettled ? "settled" : due.Basis, StringComparison.Ordinal);
+    }
+
+    /// <summary>Section 2 of the page of duties: what was broken off before everything of regulation 26(9) was examined is no check, and is never anybody's previous check.</summary>
+    [Theory]
+    [InlineData("""{ "/premises/use": "rented" }""", true)]
+    [InlineData("""{ "/jobType": "landlordCheck", "/premises/use": "rented" }""", true)]
+    [InlineData("""{ "/jobType": "landlordCheck" }""", false)]
+    [InlineData("""{ "/jobType": "landlordCheck", "/premises/use": "rented", "/appliance/ownedByTenant": true }""", false)]
+    [InlineData("""{ "/jobType": "landlordCheck", "/premises/use": "rented", "/work": { "result": "noAccess" }, "/combustion": null, "/disturbedJoints": null, "/tightnessTests": null, "/gasSupply": null, "/partsFitted": null }""", false)]
+    [InlineData("""{ "/jobType": "landlordCheck", "/premises/use": "rented", "/work/result": "gasOff", "/appliance/stateOnLeaving": "turnedOff", "/combustion": null, "/gasSupply": null, "/safetyDevices": null }""", false)]
+    [InlineData("""{ "/jobType": "landlordCheck", "/premises/use": "rented", "/work/result": "partlyCarriedOut", "/gasSupply": null }""", false)]
+    public void Only_a_check_that_was_made_counts_as_one(string set, bool counts)
+    {
+        var record = RuleSet.Example(set);
+        var said = RuleSet.Engine.Evaluate(record);
+        Assert.Equal(counts, Visits.Facts.VisitFacts.Of(record, said, RuleSet.Engine.Law).CheckCountedOn is not null);
+        Assert.Equal(counts, RuleSet.Engine.Law.DueDatesOf(RuleSet.Engine.VisitOf(record), said).Any(due => due.Kind == Findings.DueKind.LandlordCheck));
     }
 
     private static void Demand(string set, string expected) => Assert.Equal(

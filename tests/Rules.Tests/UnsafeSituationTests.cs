@@ -33,6 +33,19 @@ public sealed class UnsafeSituationTests
         Assert.Contains(RuleIds.CategoryCoversAppliance, evaluation.Closing.BlockedBy);
     }
 
+    /// <summary>Several rules find one danger at one place, and the engineer's defect is the word on all of it: it is put right once.</summary>
+    [Theory]
+    [InlineData("""{ "/flue/supportsOk": false }""", 1)]
+    [InlineData("""{ "/flue/supportsOk": false, "/appliance/stateOnLeaving": "turnedOff", "/defects/-": { "topic": "flue", "class": "atRisk", "action": "turnedOff", "isolatedAt": "applianceValve" } }""", 1)]
+    [InlineData("""{ "/flue/supportsOk": false, "/flue/visualOk": false, "/appliance/stateOnLeaving": "turnedOff", "/defects/-": { "topic": "flue", "subject": "/flue", "class": "atRisk", "action": "turnedOff", "isolatedAt": "applianceValve" } }""", 1)]
+    [InlineData("""{ "/flue/supportsOk": false, "/combustion/readings/0/coPpm": 2500 }""", 2)]
+    public void One_danger_is_one_line_of_what_is_due_before_the_boiler_is_used(string set, int lines)
+    {
+        var evaluation = Evaluate(set);
+        Assert.True(evaluation.Situation!.Dangers.Count >= lines);
+        Assert.Equal(lines, evaluation.Due.Count(due => due.BeforeUse == true && due.What.Contains("danger is put right", StringComparison.Ordinal)));
+    }
+
     /// <summary>Section 3 of the page of duties, danger on what was not worked on: made known, and not this boiler's to hold or to carry on.</summary>
     [Theory]
     [InlineData("atRisk", OverallOutcome.Advisory)]

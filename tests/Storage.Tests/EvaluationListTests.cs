@@ -30,7 +30,7 @@ public sealed class EvaluationListTests : IDisposable
 
         Assert.Equal(["unsafe", "held", "another-boiler", "another-day", "another-home", "another-engineer", "plain"], await Names(new()));
         Assert.Equal(["another-engineer"], await Names(new() { Engineer = "7009999" }));
-        Assert.Equal(["another-home"], await Names(new() { Premises = "P-2" }));
+        Assert.Equal(["another-home"], await Names(new() { Premises = "p-2 " }));
         Assert.Equal(["another-day"], await Names(new() { From = new(2026, 9, 15) }));
         Assert.DoesNotContain("another-day", await Names(new() { From = new(2026, 9, 14), To = new(2026, 9, 14) }));
         Assert.Equal(7, (await Names(new() { To = DateOnly.MaxValue })).Count);
@@ -92,8 +92,8 @@ public sealed class EvaluationListTests : IDisposable
         foreach (var (query, index) in new (EvaluationQuery, string)[]
         {
             (new(), "visits_by_change (tenant=?"),
-            (new() { Engineer = "7001234" }, "visits_of_engineer (tenant=? AND engineer=?"),
-            (new() { Premises = "P-1" }, "visits_of_premises (tenant=? AND premises=?"),
+            (new() { Engineer = "7001234" }, "visits_of_engineer (tenant=? AND engineer_key=?"),
+            (new() { Premises = "P-1" }, "visits_of_premises (tenant=? AND premises_key=?"),
             (new() { RecordId = "R-1" }, "visits_of_record (tenant=? AND record_id=?"),
             (new() { SerialNumber = "QB-1" }, "visits_of_appliance (tenant=? AND serial_number=?"),
         })

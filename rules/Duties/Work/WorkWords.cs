@@ -105,8 +105,9 @@ internal static class WorkWords
     public static bool IsAnInstallationPutOff(this Visit visit) =>
         visit.Record.JobType == JobType.Commissioning && visit.IsRunningPutOff && visit.Record.Work?.Result is not (null or WorkResult.CarriedOut);
 
-    /// <summary>The record speaks of an escape.</summary>
-    public static bool SpeaksOfAnEscape(this Visit visit) => visit.Record.Escape is not null;
+    /// <summary>The record speaks of an escape: it has the part, and does not say there that none was reported and no more.</summary>
+    public static bool SpeaksOfAnEscape(this Visit visit) => visit.Record.Escape is not (null
+        or { Reported: false, GasIsolated: not true, IsolatedAt: null or IsolationPoint.NotIsolated, Reference: null or "", ReportedAt: null, Told: null or { Count: 0 } });
 
     /// <summary>A repair, of which the parts that were fitted say what was worked on.</summary>
     public static bool IsARepair(this Visit visit) => visit.Record.JobType == JobType.Repair && !visit.HadNoAccess;

@@ -3,7 +3,7 @@ using Storage;
 
 namespace Jobs.Backfill;
 
-/// <summary>Reads what the list of evaluations shows from what an older version of the service has stored.</summary>
+/// <summary>Reads by what visits are listed and known again from what an older version of the service has stored.</summary>
 public sealed class UnlistedVisits(Database database)
 {
     private const string Select = """
@@ -11,7 +11,8 @@ public sealed class UnlistedVisits(Database database)
         """;
 
     private const string List = """
-        UPDATE visits SET outcome = @Outcome, closing = @Closing, closes_as = @ClosesAs, job_type = @JobType, engineer = @Engineer, premises = @Premises
+        UPDATE visits SET outcome = @Outcome, closing = @Closing, closes_as = @ClosesAs, job_type = @JobType,
+            engineer = @Engineer, engineer_key = @EngineerKey, premises = @Premises, premises_key = @PremisesKey, started_at = @StartedAt
         WHERE tenant = @tenant AND evaluation_id = @evaluationId
         """;
 
@@ -24,8 +25,12 @@ public sealed class UnlistedVisits(Database database)
         foreach (var ofTenant in rows.GroupBy(row => row.Tenant, StringComparer.Ordinal))
         {
             var stored = await _stored.FindAsync(new Tenant(ofTenant.Key), ofTenant.Select(row => row.EvaluationId), cancel);
-            var listed = ofTenant.Select(row => (row.Tenant, row.EvaluationId, Listed: ColumnsOf(stored.GetValueOrDefault(row.EvaluationId))))
-                .Select(row => new { tenant = row.Tenant, evaluationId = row.EvaluationId, row.Listed.Outcome, row.Listed.Closing, row.Listed.ClosesAs, row.Listed.JobType, row.Listed.Engineer, row.Listed.Premises }).ToList();
+            var listed = ofTenant.Select(row =>
+            {
+                var columns = new DynamicParameters(ColumnsOf(stored.GetValueOrDefault(row.EvaluationId)));
+                columns.AddDynamicParams(new { tenant = row.Tenant, evaluationId = row.EvaluationId });
+                return columns;
+            }).ToList();
             await database.WriteAsync(
                 async transaction => await transaction.Connection!.ExecuteAsync(new CommandDefinition(List, listed, transaction, cancellationToken: cancel)) > 0, cancel);
         }

@@ -87,7 +87,7 @@ public sealed class ResultStore(Database database, AuditVisits visits)
         [
             chunk.Tenant.Name, chunk.AuditId, line.Line, line.RecordId, record?.Appliance.Maker, record?.Appliance.SerialNumber,
             record is null ? null : Database.TextOf(record.FinishedAt.Value), record is null ? null : visits.Law.IsLandlords(record) ? 1 : 0,
-            record is null ? null : visits.Law.IsLandlordsCheck(record) ? 1 : 0, line.SupersededBy, premises, visitedOn,
+            record is null ? null : line.Evaluation is { } said && visits.Law.IsLandlordsCheck(record, said) ? 1 : 0, line.SupersededBy, premises, visitedOn,
             line.Outcome, line.Evaluation?.ResultHash,
             Packed.Of(judged.Utf8.Span), Packed.Of(WireJson.ToBytes(shown, AuditJson.Default.AuditLine)),
         ];

@@ -19,13 +19,13 @@ internal static class DutyList
         if (owed.Weights.Count == 0)
             return [];
 
-        var states = StatesOf(catalogue, owed, findings, rules);
+        var (states, notShown) = StatesOf(catalogue, owed, findings, rules);
         int[][] kinds = [.. owed.Calls.Select(called => ReferenceEquals(called.Parts, called.Call.Parts) ? catalogue.KindsOf(called.Call) : [.. called.Parts.Select(catalogue.KindOf).Distinct()])];
         var duties = new List<Duty>(states.Length);
         for (var kind = 0; kind < states.Length; kind++)
         {
             if (states[kind] is { } state)
-                duties.Add(DutyOf(catalogue, owed, kinds, kind, state));
+                duties.Add(DutyOf(catalogue, owed, kinds, kind, state, notShown[kind]));
         }
 
         return duties;
@@ -35,10 +35,11 @@ internal static class DutyList
     public static IEnumerable<string> CausesOf(OwedDuties owed, RuleInfo rule) =>
         rule.Serves.SelectMany(serves => owed.CausesOf(serves.Part)).Select(because => because.Words);
 
-    /// <summary>How far each kind of duty was shown to be done; null: nothing of it is owed.</summary>
-    private static DutyState?[] StatesOf(RuleCatalogue catalogue, OwedDuties owed, List<Finding> findings, List<RuleFace?> rules)
+    /// <summary>How far each kind of duty was shown to be done, null where nothing of it is owed; and what the gravest weighs of what is not shown.</summary>
+    private static (DutyState?[] States, Weight?[] NotShown) StatesOf(RuleCatalogue catalogue, OwedDuties owed, List<Finding> findings, List<RuleFace?> rules)
     {
         var states = new DutyState?[catalogue.DutyKinds.Count];
+        var notShown = new Weight?[states.Length];
         foreach (var part in owed.Weights.Keys)
             Raise(part, owed.IsDeferred(part) ? DutyState.Deferred : DutyState.Met);
         for (var i = 0; i < findings.Count; i++)
@@ -47,8 +48,12 @@ internal static class DutyList
                 continue;
             foreach (var serves in served)
             {
-                if (owed.Weights.ContainsKey(serves.Part))
-                    Raise(serves.Part, state);
+                if (!owed.Weights.TryGetValue(serves.Part, out var weight))
+                    continue;
+
+                Raise(serves.Part, state);
+                if (state == DutyState.Missing)
+                    Weigh(serves.Part, Lesser(Lesser(weight, serves.AtMost), findings[i].Weight ?? Weight.Must));
             }
         }
 
@@ -58,16 +63,24 @@ internal static class DutyList
                 Raise(part, DutyState.Contradicted);
         }
 
-        return states;
+        return (states, notShown);
 
         void Raise(string part, DutyState state)
         {
             ref var known = ref states[catalogue.KindOf(part)];
             known = state > known || known is null ? state : known;
         }
+
+        void Weigh(string part, Weight weight)
+        {
+            ref var known = ref notShown[catalogue.KindOf(part)];
+            known = weight > known || known is null ? weight : known;
+        }
+
+        static Weight Lesser(Weight one, Weight other) => one < other ? one : other;
     }
 
-    private static Duty DutyOf(RuleCatalogue catalogue, OwedDuties owed, int[][] kinds, int kind, DutyState state)
+    private static Duty DutyOf(RuleCatalogue catalogue, OwedDuties owed, int[][] kinds, int kind, DutyState state, Weight? notShown)
     {
         var weight = Weight.Should;
         List<DutyCause> because = [];
@@ -100,6 +113,7 @@ internal static class DutyList
             Title = catalogue.DutyKinds[kind].Title,
             Weight = weight,
             State = state,
+            NotShown = notShown,
             Because = because,
             References = ReferencesOf(by, catalogue.References),
         };

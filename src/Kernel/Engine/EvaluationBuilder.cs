@@ -96,8 +96,8 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit vis
     /// <summary>What waits until it is used again: dangers that were left, and duties of which something was put off, now or before.</summary>
     private IEnumerable<(string What, DateOnly By, string RuleId)> BeforeUse(IReadOnlyList<Duty> duties, IReadOnlyList<Deferral> deferrals)
     {
-        foreach (var ruleId in visit.Dangers.Where(danger => danger.IsLeftOnTheAppliance).Select(danger => danger.RuleId).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal))
-            yield return ("before it is used again: the danger is put right and looked at again", visit.AsOf, ruleId);
+        foreach (var danger in OncePerDanger(visit.Dangers.Where(danger => danger.IsLeftOnTheAppliance)))
+            yield return ("before it is used again: the danger is put right and looked at again", visit.AsOf, danger.RuleId);
 
         var putOffBy = visit.Owed.Calls.Where(called => called.Call.Weight is null).Select(called => called.Rule.Info.Id).FirstOrDefault() ?? catalogue.BringsBack;
         if (putOffBy is null)
@@ -108,6 +108,18 @@ internal sealed class EvaluationBuilder(RuleCatalogue catalogue, JudgedVisit vis
             var waiting = deferrals.Where(deferral => deferral.Waits && DutyList.KindOf(deferral.Part) == kind.Kind).ToList();
             if (waiting.Count > 0 || duties.Any(duty => duty.Kind == kind.Kind && duty.State == DutyState.Deferred))
                 yield return ($"before it is used again: {kind.Title}", waiting.Count > 0 ? waiting.Min(deferral => deferral.On) : visit.AsOf, putOffBy);
+        }
+    }
+
+    /// <summary>Of each danger one: what several rules found at one place, or what one defect answers, is put right once.</summary>
+    private static IEnumerable<Danger> OncePerDanger(IEnumerable<Danger> dangers)
+    {
+        HashSet<string> known = new(StringComparer.Ordinal);
+        foreach (var danger in dangers.OrderBy(danger => danger.RuleId, StringComparer.Ordinal).ThenBy(danger => danger.Subject, PointerOrder.Instance).ThenBy(danger => danger.Defect, StringComparer.Ordinal))
+        {
+            var isNew = known.Add(danger.Subject);
+            if ((danger.Defect is null || known.Add(danger.Defect) || danger.Defect == danger.Subject) && isNew)
+                yield return danger;
         }
     }
 

@@ -40,11 +40,23 @@ internal static class HistoryOpinions
             : On(Defects, Agrees(waiting.TrueForAll(danger => c.Record.Defects?.Any(defect => Speaks(defect, danger)) == true)));
     }
 
-    private static bool Speaks(PastVisit later, PastDanger danger) => later.Defects?.Any(defect => defect.Action == "rectified" && IsSame(defect.Topic, danger.Topic)) == true
-        || later.Dangers?.Any(own => IsSame(own.Topic, danger.Topic) || (Given(own.Subject) && IsOneInTheOther(own.Subject, danger.Subject))) == true;
+    private static bool Speaks(PastVisit later, PastDanger danger) => later.Defects?.Any(defect => defect.Action == "rectified" && IsAbout(danger, defect.Subject, defect.Topic)) == true
+        || later.Dangers?.Any(own => IsAbout(danger, own.Subject, own.Topic)) == true;
 
-    private static bool Speaks(Defect defect, PastDanger danger) => IsGrave(defect) && !IsOfAnotherAppliance(defect) && (IsSame(defect.Topic, danger.Topic)
-        || (Given(defect.Subject) && IsOneInTheOther(defect.Subject!, danger.Subject)));
+    private static bool Speaks(Defect defect, PastDanger danger) => IsGrave(defect) && !IsOfAnotherAppliance(defect) && IsAbout(danger, defect.Subject, defect.Topic);
+
+    // What names a place is about that place and no other; without one on either side the topic has to do. Numbers in lists are those of one record.
+    private static bool IsAbout(PastDanger danger, string? subject, string? topic)
+    {
+        var (own, other) = (Unnumbered(subject), Unnumbered(danger.Subject));
+        return own is null || other is null ? IsSame(topic, danger.Topic) : IsOneInTheOther(own, other);
+    }
+
+    private static string? Unnumbered(string? place)
+    {
+        var kept = string.Join('/', (place ?? "").Split('/').TakeWhile(part => part is "" || !char.IsAsciiDigit(part[0])));
+        return kept is "" or "/defects" ? null : kept;
+    }
 
     // A scratch beside it says nothing of the danger: one that is still there is classed as such, and of one that is gone somebody looked again.
     private static bool IsGrave(Defect defect) => defect.Class is DefectClass.AtRisk or DefectClass.ImmediatelyDangerous

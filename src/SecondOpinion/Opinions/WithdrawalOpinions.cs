@@ -60,8 +60,11 @@ internal static class WithdrawalOpinions
             ? IsOneInTheOther(defect.Is.Subject!, danger.Subject)
             : defect.Is.Concerns != DefectConcern.OtherAppliance && defect.Is.Topic is { } topic && topic == danger.Topic));
 
-    private static bool IsTakenBack(Case c, PastDanger danger) =>
-        c.Record.Work?.Withdrawn?.Any(entry => IsExplained(entry) && IsOneInTheOther(entry.What!, danger.Subject)) == true;
+    // A value is taken back, never the section or list that holds it; of a class that was given to a whole section, that section.
+    private static bool IsTakenBack(Case c, PastDanger danger) => c.Record.Work?.Withdrawn?.Any(entry => IsExplained(entry)
+        && (entry.What == danger.Subject || (IsOfValues(danger) && danger.Subject.Length > 0 && Pages.IsWithin(entry.What!, danger.Subject)))) == true;
+
+    private static bool IsOfValues(PastDanger danger) => danger.RuleId is not ("at-risk-recorded" or "immediately-dangerous-recorded") || ListOf(danger.Subject) == "/defects";
 
     /// <summary>Measured again: after the work, at the same rate, later than the record that showed the danger, and good (duties 4).</summary>
     private static bool IsMeasuredLater(Case c, EarlierAnswer answer, PastDanger danger) => (c.Record.Combustion?.Readings ?? []).Any(reading =>

@@ -1,6 +1,7 @@
 -- The list of evaluations. changed: the number of the journal's last entry about an evaluation; absent until that is made. replaced_by: the
--- evaluation that counts in its place, where that is known. outcome, closing, closes_as, job_type, engineer and premises as the evaluation
--- and its record give them, engineer and premises empty where they do not; absent of what was stored before, until they are read.
+-- evaluation that counts in its place, where that is known. outcome, closing, closes_as, job_type as the evaluation and its record give them.
+-- Where a visit was, by whom, and when it began: by that it is known again under another record id or without its serial number; engineer_key
+-- and premises_key as they are compared, empty where the record does not say. All absent of what was stored before, until it is read.
 ALTER TABLE visits ADD COLUMN changed BIGINT;
 ALTER TABLE visits ADD COLUMN replaced_by $text$;
 ALTER TABLE visits ADD COLUMN outcome $text$;
@@ -8,7 +9,10 @@ ALTER TABLE visits ADD COLUMN closing $text$;
 ALTER TABLE visits ADD COLUMN closes_as $text$;
 ALTER TABLE visits ADD COLUMN job_type $text$;
 ALTER TABLE visits ADD COLUMN engineer $text$;
+ALTER TABLE visits ADD COLUMN engineer_key $text$;
 ALTER TABLE visits ADD COLUMN premises $text$;
+ALTER TABLE visits ADD COLUMN premises_key $text$;
+ALTER TABLE visits ADD COLUMN started_at $text$;
 
 CREATE INDEX journal_of_id ON journal (tenant, id);
 
@@ -26,6 +30,6 @@ WHERE audit_id IS NOT NULL AND replaced_at IS NOT NULL;
 
 CREATE INDEX visits_by_change ON visits (tenant, changed);
 CREATE INDEX visits_by_day ON visits (tenant, finished_at);
-CREATE INDEX visits_of_engineer ON visits (tenant, engineer, changed);
-CREATE INDEX visits_of_premises ON visits (tenant, premises, changed);
+CREATE INDEX visits_of_engineer ON visits (tenant, engineer_key, changed);
+CREATE INDEX visits_of_premises ON visits (tenant, premises_key, finished_at);
 CREATE INDEX visits_unlisted ON visits (tenant, evaluation_id) WHERE outcome IS NULL;

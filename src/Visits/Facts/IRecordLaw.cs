@@ -1,3 +1,4 @@
+using Findings;
 using Records;
 
 namespace Visits.Facts;
@@ -14,6 +15,8 @@ public interface IRecordLaw
     /// <summary>Is it a record that a landlord has to keep?</summary>
     bool IsLandlords(ServiceRecord record);
 
-    /// <summary>Is it the record of a check that the law demands of a landlord?</summary>
-    bool IsLandlordsCheck(ServiceRecord record);
+    /// <summary>Is it the record of a check that the law demands of a landlord, and was the check made? One that was broken off is none.</summary>
+    /// <param name="record">The record.</param>
+    /// <param name="said">What was said of it.</param>
+    bool IsLandlordsCheck(ServiceRecord record, Evaluation said);
 }

@@ -20,7 +20,7 @@ public static class VisitFacts
         ArgumentNullException.ThrowIfNull(evaluation);
         ArgumentNullException.ThrowIfNull(law);
         var countedOn = evaluation.Figures.FirstOrDefault(figure => figure.Name == DateComputations.LandlordCountedOn.Name)?.Date ?? record.FinishedAt.Date;
-        return Of(record) with { EvaluationId = evaluation.EvaluationId, CheckCountedOn = law.IsLandlordsCheck(record) ? countedOn : null, Dangers = DangersOf(record, evaluation), Deferrals = evaluation.Deferrals };
+        return Of(record) with { EvaluationId = evaluation.EvaluationId, CheckCountedOn = law.IsLandlordsCheck(record, evaluation) ? countedOn : null, Dangers = DangersOf(record, evaluation), Deferrals = evaluation.Deferrals };
     }
 
     /// <summary>What a record says of itself, without what only its evaluation settles.</summary>
@@ -87,6 +87,7 @@ public static class VisitFacts
     private static PastDefect FactsOf(Defect defect) => new()
     {
         Topic = defect.Topic,
+        Subject = defect.Subject is { Length: > 0 } subject ? subject : null,
         Location = defect.Location,
         Description = defect.Description,
         Action = defect.Action is { } action ? WireNames.Of(action) : null,

@@ -101,6 +101,7 @@ internal static class Histories
     private static PastDefect Noted(Defect defect, Dice dice) => new()
     {
         Topic = defect.Topic,
+        Subject = defect.Subject,
         Location = dice.Chance(0.7) ? defect.Location : "elsewhere",
         Description = dice.Chance(0.7) ? defect.Description : "in other words",
         Action = dice.OneOf<string?>([null, "none", "rectified"]),

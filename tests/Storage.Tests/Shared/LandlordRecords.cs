@@ -13,7 +13,9 @@ internal static class LandlordRecords
     public static async Task Save(Database database, int number, string serial, string? use, string day, string jobType = "annualService")
     {
         var bytes = Record(serial, use, day, jobType);
-        Assert.True(await new EvaluationStore(database, Scratch.Rules.Law).SaveAsync(Scratch.A, RecordReader.Read(bytes).Record!, bytes, Scratch.Evaluation(number), Include.All, default));
+        var record = RecordReader.Read(bytes).Record!;
+        var evaluation = Scratch.Evaluation(number) with { Closing = Scratch.Rules.Evaluate(record).Closing };
+        Assert.True(await new EvaluationStore(database, Scratch.Rules.Law).SaveAsync(Scratch.A, record, bytes, evaluation, Include.All, default));
     }
 
     public static byte[] Record(string serial, string? use, string day, string jobType)

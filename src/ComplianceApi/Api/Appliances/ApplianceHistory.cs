@@ -31,7 +31,7 @@ public sealed class ApplianceHistory(TimelineStore timelines, ComplianceEngine e
                 KnownAt = knownAt,
                 Total = total,
                 Trends = ReadingTrend.Of(
-                    [.. visits.Select(visit => visit.Facts).Where(facts => VisitKey.OfMaker(facts.Maker) == VisitKey.OfMaker(latest.Facts.Maker)).Take(VisitsOfTrend)],
+                    [.. visits.Select(visit => visit.Facts).Where(facts => VisitKey.OfName(facts.Maker) == VisitKey.OfName(latest.Facts.Maker)).Take(VisitsOfTrend)],
                     engine.Catalogue.Limits, engine.Law),
                 Visits = [.. visits.Take(limit)],
             }
