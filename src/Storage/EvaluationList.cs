@@ -14,6 +14,9 @@ public sealed class EvaluationList(Database database, Journal journal)
             v.outcome AS Outcome, v.closing AS Closing, v.closes_as AS ClosesAs, v.replaced_at AS ReplacedAt, v.replaced_by AS ReplacedBy
         """;
 
+    // The index by day is of this: one of the moment itself would be taken where a better one is there.
+    private const string Day = "SUBSTR(v.finished_at, 1, 10)";
+
     private const string IsUnlisted = "SELECT COUNT(*) FROM (SELECT 1 FROM visits WHERE tenant = @tenant AND outcome IS NULL LIMIT 1) unlisted";
 
     /// <summary>Is there still something stored by an older version of which the list knows too little?</summary>
@@ -88,8 +91,8 @@ public sealed class EvaluationList(Database database, Journal journal)
         If(KeyOf(query.Engineer), "v.engineer_key = @engineer", "engineer");
         If(query.Outcome is { } outcome ? WireNames.Of(outcome) : null, "v.outcome = @outcome", "outcome");
         If(query.Closing is { } closing ? WireNames.Of(closing) : null, "v.closing = @closing", "closing");
-        If(query.From is { } from ? Database.TextOf(from) : null, "v.finished_at >= @from", "from");
-        If(query.To is { } to && to < DateOnly.MaxValue ? Database.TextOf(to.AddDays(1)) : null, "v.finished_at < @to", "to");
+        If(query.From is { } from ? Database.TextOf(from) : null, $"{Day} >= @from", "from");
+        If(query.To is { } to ? Database.TextOf(to) : null, $"{Day} <= @to", "to");
         if (query.Superseded is { } superseded)
             conditions.Add(superseded ? "v.replaced_at IS NOT NULL" : "v.replaced_at IS NULL");
         return (conditions, asked);

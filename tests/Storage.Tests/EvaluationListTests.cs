@@ -95,6 +95,7 @@ public sealed class EvaluationListTests : IDisposable
             (new() { Engineer = "7001234" }, "visits_of_engineer (tenant=? AND engineer_key=?"),
             (new() { Premises = "P-1" }, "visits_of_premises (tenant=? AND premises_key=?"),
             (new() { RecordId = "R-1" }, "visits_of_record (tenant=? AND record_id=?"),
+            (new() { From = new(2026, 9, 14), To = new(2026, 9, 14) }, "visits_by_day (tenant=?"),
             (new() { SerialNumber = "QB-1" }, "visits_of_appliance (tenant=? AND serial_number=?"),
         })
         {

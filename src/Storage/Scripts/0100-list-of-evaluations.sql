@@ -29,7 +29,7 @@ UPDATE visits SET replaced_by = (
 WHERE audit_id IS NOT NULL AND replaced_at IS NOT NULL;
 
 CREATE INDEX visits_by_change ON visits (tenant, changed);
-CREATE INDEX visits_by_day ON visits (tenant, finished_at);
+CREATE INDEX visits_by_day ON visits (tenant, SUBSTR(finished_at, 1, 10));
 CREATE INDEX visits_of_engineer ON visits (tenant, engineer_key, changed);
 CREATE INDEX visits_of_premises ON visits (tenant, premises_key, finished_at);
 CREATE INDEX visits_unlisted ON visits (tenant, evaluation_id) WHERE outcome IS NULL;
