@@ -27,6 +27,29 @@ public sealed class Limit
     /// <summary>True when the figure was read in its published source; false when it stands from memory or as a proposal.</summary>
     public required bool Verified { get; init; }
 
+    /// <summary>How well the figure is known; absent of a maker's or a deployer's own.</summary>
+    public LimitStrength? Strength { get; init; }
+
+    /// <summary>Whether it is a fact, worked out, or a judgement of this service; absent of a maker's or a deployer's own.</summary>
+    [WholeOnly]
+    public LimitKind? Kind { get; init; }
+
+    /// <summary>The document that gives the figure; absent where none does.</summary>
+    [WholeOnly]
+    public string? Document { get; init; }
+
+    /// <summary>Its edition.</summary>
+    [WholeOnly]
+    public string? Edition { get; init; }
+
+    /// <summary>Where in it.</summary>
+    [WholeOnly]
+    public string? Clause { get; init; }
+
+    /// <summary>The last day on which it was read there; absent where it was not.</summary>
+    [WholeOnly]
+    public DateOnly? ReadOn { get; init; }
+
     /// <summary>First day on which it applies.</summary>
     public DateOnly? InForceFrom { get; init; }
 

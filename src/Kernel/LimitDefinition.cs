@@ -50,8 +50,33 @@ public sealed class LimitDefinition
     /// <summary>Document and clause, or how it came to be.</summary>
     public required string Source { get; init; }
 
-    /// <summary>Was the figure read in its published source?</summary>
-    public required bool Verified { get; init; }
+    /// <summary>Was the figure read in its published source? Of a shipped limit that follows from its strength; a deployer says it of their own.</summary>
+    public bool Verified
+    {
+        get => StatedVerified ?? (Strength == LimitStrength.Derived ? Inputs : Strength)?.IsRead() == true;
+        init => StatedVerified = value;
+    }
+
+    /// <summary>Whether it is a fact, worked out, or a judgement of this service; absent of an override.</summary>
+    public LimitKind? Kind { get; init; }
+
+    /// <summary>How well the figure is known; absent of an override.</summary>
+    public LimitStrength? Strength { get; init; }
+
+    /// <summary>Of a figure that is worked out: how well the weakest figure is known that goes into it.</summary>
+    public LimitStrength? Inputs { get; init; }
+
+    /// <summary>The document that gives the figure; absent where none does.</summary>
+    public string? Document { get; init; }
+
+    /// <summary>Its edition.</summary>
+    public string? Edition { get; init; }
+
+    /// <summary>Where in it.</summary>
+    public string? Clause { get; init; }
+
+    /// <summary>The last day on which it was read there; absent where it was not.</summary>
+    public DateOnly? ReadOn { get; init; }
 
     /// <summary>True where neither a maker's value nor the deployer lifts it.</summary>
     public bool? Ceiling { get; init; }
@@ -107,6 +132,10 @@ public sealed class LimitDefinition
     private static bool Reaches(LimitDefinition line, LimitDefinition beyond) =>
         line.Min < beyond.Min || line.Max > beyond.Max || (line.Max == beyond.Max && beyond.MaxExcluded == true && line.MaxExcluded != true);
 
+    /// <summary>What the line itself says of whether it was read.</summary>
+    [JsonIgnore]
+    internal bool? StatedVerified { get; init; }
+
     /// <summary>The limit as a finding shows it.</summary>
     [JsonIgnore]
     public Limit AsLimit => field ??= new Limit
@@ -119,6 +148,12 @@ public sealed class LimitDefinition
         Origin = Origin,
         Source = Verified ? Source : $"{Source} (figure not verified)",
         Verified = Verified,
+        Kind = Kind,
+        Strength = Strength,
+        Document = Document,
+        Edition = Edition,
+        Clause = Clause,
+        ReadOn = ReadOn,
         InForceFrom = InForceFrom,
     };
 }

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Findings;
 
 namespace Kernel;
 
@@ -37,6 +38,25 @@ public static class LimitProof
             yield return $"limit '{line.Id}' is shipped and says who, why or loosens, which is for overrides";
         if (line.IsBand || book.DeployersTables.Contains(line.Id, StringComparer.Ordinal))
             yield return $"limit '{line.Id}' is shipped as a table by installation volume, which only a deployer may fill";
+        foreach (var fault in FaultsOfStrength(line))
+            yield return $"limit '{line.Id}' {fault}";
+    }
+
+    /// <summary>Nothing is called read that names no document and no day, and nothing a judgement or worked out that is not said to be.</summary>
+    private static IEnumerable<string> FaultsOfStrength(LimitDefinition line)
+    {
+        if (line.Kind is null || line.Strength is null)
+            yield return "does not say its kind and its strength";
+        if (line.StatedVerified is not null)
+            yield return "says 'verified', which follows from its strength";
+        if (line.Strength is { } strength && strength.IsRead() && (string.IsNullOrWhiteSpace(line.Document) || line.ReadOn is null))
+            yield return "counts as read, and does not say in which document and on which day";
+        if (line.ReadOn is not null && line.Strength?.IsRead() == false)
+            yield return "says when it was read, and does not count as read";
+        if ((line.Kind == LimitKind.Judgement) != (line.Strength == LimitStrength.Judgement) || (line.Kind == LimitKind.Derived) != (line.Strength == LimitStrength.Derived))
+            yield return "has a kind and a strength that do not agree";
+        if ((line.Strength == LimitStrength.Derived) != (line.Inputs is not null) || line.Inputs == LimitStrength.Derived)
+            yield return "is worked out and does not say how well its weakest input is known, or says it and is not";
     }
 
     private static IEnumerable<string> FaultsAmongShipped(List<LimitDefinition> lines)

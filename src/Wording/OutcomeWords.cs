@@ -97,6 +97,22 @@ public static class OutcomeWords
         _ => "set by the organisation that runs this service",
     };
 
+    /// <summary>How well the figure of a limit is known: "read in law or official guidance on 1 December 2026". Null: a maker's or a deployer's own.</summary>
+    public static string Known(LimitStrength? strength, DateOnly? readOn) => strength switch
+    {
+        null => "as stated by whoever set it",
+        LimitStrength.Law => $"read in law or official guidance{On(readOn)}",
+        LimitStrength.Publisher => $"read at its publisher{On(readOn)}",
+        LimitStrength.Bulletin => $"read in a bulletin{On(readOn)}",
+        LimitStrength.Taught => "as taught, not read in its source",
+        LimitStrength.Secondary => "not read in its source: from one secondary text, or sources that differ",
+        LimitStrength.Memory => "from memory, not read in its source",
+        LimitStrength.Derived => "worked out from other figures",
+        _ => "a judgement of this service, which no document gives",
+    };
+
+    private static string On(DateOnly? day) => day is { } known ? $" on {Say.Day(known)}" : "";
+
     /// <summary>Where a limit applies: "natural gas; GB-ENG, GB-WLS". Null: everywhere.</summary>
     public static string Where(IReadOnlyList<string>? fuels, IReadOnlyList<string>? jurisdictions) =>
         string.Join("; ", new[] { fuels?.Select(Say.Value), jurisdictions }.OfType<IEnumerable<string>>().Select(some => string.Join(", ", some))) is { Length: > 0 } places

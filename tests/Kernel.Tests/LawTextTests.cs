@@ -159,6 +159,8 @@ public sealed class LawTextTests
             "law" => "standard",
             "standard" => "law",
             "practice" => "proposal",
+            "fact" => "judgement",
+            "bulletin" or "memory" => "taught",
             "narrower" or "neither" => "wider",
             "wider" => "neither",
             "must" => "should",

@@ -31,6 +31,16 @@ public sealed class LimitProofTests
         { "differ in unit", ["""{ "max": 1, "fuels": ["propane"] }""", """{ "max": 2, "unit": "bar", "fuels": ["naturalGas", "butane"] }"""] },
         { "is for overrides", ["""{ "max": 1, "who": "somebody" }"""] },
         { "only a deployer may fill", ["""{ "max": 1, "volumeUpToM3": 0.01 }"""] },
+        { "does not say its kind and its strength", ["""{ "max": 1, "kind": null }"""] },
+        { "does not say its kind and its strength", ["""{ "max": 1, "strength": null }"""] },
+        { "says 'verified', which follows", ["""{ "max": 1, "verified": true }"""] },
+        { "does not say in which document and on which day", ["""{ "max": 1, "strength": "law", "document": "an Act" }"""] },
+        { "does not say in which document and on which day", ["""{ "max": 1, "strength": "publisher", "readOn": "2026-12-01" }"""] },
+        { "says when it was read, and does not count as read", ["""{ "max": 1, "readOn": "2026-12-01" }"""] },
+        { "a kind and a strength that do not agree", ["""{ "max": 1, "kind": "judgement" }"""] },
+        { "a kind and a strength that do not agree", ["""{ "max": 1, "kind": "fact", "strength": "derived", "inputs": "law" }"""] },
+        { "does not say how well its weakest input is known", ["""{ "max": 1, "kind": "derived", "strength": "derived" }"""] },
+        { "does not say how well its weakest input is known", ["""{ "max": 1, "inputs": "law" }"""] },
     };
 
     [Theory]
@@ -67,12 +77,29 @@ public sealed class LimitProofTests
         }
     }
 
+    /// <summary>Read is what law, a publisher or a bulletin gives; what is worked out is as well known as the weakest figure that goes into it.</summary>
+    [Theory]
+    [InlineData("law", null, true)]
+    [InlineData("publisher", null, true)]
+    [InlineData("bulletin", null, true)]
+    [InlineData("taught", null, false)]
+    [InlineData("secondary", null, false)]
+    [InlineData("memory", null, false)]
+    [InlineData("judgement", null, false)]
+    [InlineData("derived", "publisher", true)]
+    [InlineData("derived", "memory", false)]
+    public void Whether_a_figure_was_read_follows_from_its_strength(string strength, string? inputs, bool verified)
+    {
+        var line = Line($$"""{ "max": 1, "strength": "{{strength}}", "inputs": {{(inputs is null ? "null" : $"\"{inputs}\"")}} }""");
+        Assert.Equal((verified, verified), (line.Verified, line.AsLimit.Verified));
+    }
+
     private static IReadOnlyList<string> Faults(params LimitDefinition[] lines) => [.. LimitProof.Faults(new LimitBook(lines), ["naturalGas", "propane", "butane"], ["GB-ENG", "GB-WLS", "GB-SCT"])];
 
     /// <summary>A line of the made-up limit x, in millibar, with what <paramref name="json"/> says of it.</summary>
     private static LimitDefinition Line(string json)
     {
-        var line = System.Text.Json.Nodes.JsonNode.Parse("""{ "id": "x", "what": "made up", "unit": "mbar", "resolution": 1, "origin": "standard", "source": "made up", "verified": false }""")!;
+        var line = System.Text.Json.Nodes.JsonNode.Parse("""{ "id": "x", "what": "made up", "unit": "mbar", "resolution": 1, "origin": "standard", "source": "made up", "kind": "fact", "strength": "memory" }""")!;
         foreach (var (name, value) in System.Text.Json.Nodes.JsonNode.Parse(json)!.AsObject())
             line[name] = value?.DeepClone();
         return line.Deserialize<LimitDefinition>(CatalogueJson.Options)!;

@@ -80,8 +80,10 @@ public static class Overrides
             yield return "must say who set it, why, and from which source";
         if (line.Origin != LimitOrigin.Deployer)
             yield return "must say \"origin\": \"deployer\"";
-        if (line.Tighter is not null || line.Ceiling is not null)
-            yield return "says tighter or ceiling, which only the shipped limit says";
+        if (line.StatedVerified is null)
+            yield return "does not say 'verified'";
+        if (line.Tighter is not null || line.Ceiling is not null || line.Kind is not null || line.Strength is not null || line.Inputs is not null)
+            yield return "says tighter, ceiling, kind, strength or inputs, which only the shipped limit says";
 
         var faults = deployersTables.Contains(line.Id, StringComparer.Ordinal)
             ? FaultsOfTable(line)

@@ -68,7 +68,7 @@ internal static class EvaluationText
 
     /// <summary>A limit with whose it is.</summary>
     public static string LimitOf(Limit limit) =>
-        $"{OutcomeWords.Limit(limit)}: {limit.Source} ({OutcomeWords.Origin(limit.Origin)}{(limit.Verified ? "" : "; the figure was not read in its source")})";
+        $"{OutcomeWords.Limit(limit)}: {limit.Source} ({OutcomeWords.Origin(limit.Origin)}{(limit.Verified ? "" : $"; {OutcomeWords.Known(limit.Strength, limit.ReadOn)}")})";
 
     /// <summary>The counts in words.</summary>
     public static string CountsOf(OutcomeCounts counts) => string.Join(", ", new[]
