@@ -11,7 +11,7 @@ namespace Rules.Ventilation;
 [Serves(Part.WhereRecorded, AtMost = Weight.Should, Of = "/premises/airPermeabilityM3PerHM2")]
 [Uses(LimitIds.DomesticScopeInput, LimitIds.OpenFlueVentPerKw, LimitIds.InnerRoomShare, LimitIds.AirtightHome)]
 [AppliesBy("/appliance/flueType", "/ventilation/compartment", "/appliance/ratedInputKw", "/appliance/ratedInputBasis", "/appliance/fuel")]
-[Coverage(Coverage.MayOverReport, "the vent area that an airtight home needs is not known, so leakage is simply not counted")]
+[Coverage(Coverage.Full, "Approved Document J, Diagram 32: without the 7 kW that a home which leaks is allowed")]
 public sealed class AirtightHomeVentRule : VisitRule
 {
     protected override string SubjectPointer => "/premises";
@@ -35,7 +35,7 @@ public sealed class AirtightHomeVentRule : VisitRule
         var needed = VentArea.For(visit.Limits[LimitIds.OpenFlueVentPerKw], own + others, VentArea.ShareOf(visit, through));
         return needed.Allows(area)
             ? look.Pass($"the home is very airtight, and the vents of {area} cm2 feed the open flues without leakage").Against(needed, area)
-            : look.Advisory($"the home is very airtight ({permeability}), and the vents have {area} cm2 where {needed.Min} would do without leakage")
-                .Against(needed, area).Warn(Cautions.CarbonMonoxide).Advise("Look up the extra vent area for an airtight home and fit it.");
+            : look.Advisory($"the home is very airtight ({permeability}), and its open flues of {own + others} kW net need {needed.Min} cm2 of vents: there are {area}")
+                .Against(needed, area).Warn(Cautions.CarbonMonoxide).Advise("Fit vents for the whole input: in a home this airtight none of it is fed by leakage.");
     }
 }

@@ -4,9 +4,9 @@ using Visits;
 
 namespace Rules.Ventilation;
 
-[Id(RuleIds.LpgBelowGround), Topic(Topics.Ventilation), CommonPractice]
-[Title("No boiler on liquefied petroleum gas stands in a cellar or pit, where escaped gas gathers")]
-[Why("LPG is heavier than air, so what leaks in a cellar or pit collects at the floor and does not drift away. A pump or switch can set it off before anyone upstairs smells gas.")]
+[Id(RuleIds.LpgBelowGround), Topic(Topics.Ventilation), Cites("GSIUR-1998", "6(8)(b)")]
+[Title("No boiler on liquefied petroleum gas stands in a cellar or basement, where escaped gas gathers")]
+[Why("LPG is heavier than air, so what leaks in a cellar or basement collects at the floor and does not drift away. The law bars whoever installs from putting one there that lights itself or has a pilot; a pump or switch can set the gas off before anyone upstairs smells it.")]
 [Serves(Part.Air)]
 [Coverage(Coverage.Full, "the record states it")]
 public sealed class LpgBelowGroundRule : VisitRule
