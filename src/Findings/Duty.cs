@@ -53,7 +53,7 @@ public sealed class Duty
     /// <summary>How far the record shows that it was done, the gravest of its parts.</summary>
     public required DutyState State { get; init; }
 
-    /// <summary>What the gravest of what is not shown weighs: a must of which only good practice is not shown holds nothing. Absent where nothing is missing.</summary>
+    /// <summary>should, of a must of which only good practice is not shown, which holds nothing; absent where what is not shown weighs as the duty does.</summary>
     public Weight? NotShown { get; init; }
 
     /// <summary>What calls for it.</summary>

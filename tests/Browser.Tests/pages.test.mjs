@@ -19,7 +19,7 @@ before(async () => {
   do audit = await json(`/v1/audits/${auditId}`);
   while (!audit.summary);
   everyPage = ['/', '/audits', `/audits/${auditId}`, `/audits/${auditId}?outcome=rejected`, `/audits/${auditId}/records/4`, `/audits/${auditId}/records/34`,
-    `/evaluations/${unsafe.evaluationId}`, '/rules', '/rules?words=ratio', '/rules/combustion-ratio', '/rules/no-such-rule', '/appliances/SERIAL-1', `/v1/audits/${auditId}/report`];
+    `/evaluations/${unsafe.evaluationId}`, '/rules', '/rules?words=ratio', '/rules/combustion-ratio', '/rules/no-such-rule', '/limits', '/appliances/SERIAL-1', `/v1/audits/${auditId}/report`];
 });
 
 after(close);

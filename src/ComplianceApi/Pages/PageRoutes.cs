@@ -42,6 +42,7 @@ internal static class PageRoutes
         pages.MapGet("/", (ComplianceEngine engine) => Show<HomePage>(new { engine.Catalogue }));
         pages.MapGet("/rules", Rules).Takes(Topic, Set, Words);
         pages.MapGet("/rules/{ruleId}", Rule);
+        pages.MapGet("/limits", (ComplianceEngine engine) => Show<LimitsPage>(new { engine.Catalogue.Known }));
 
         var records = pages.MapGroup("").Needs(KeyScope.Read).NeverCached();
         records.MapGet("/evaluations/{evaluationId}", Evaluation);

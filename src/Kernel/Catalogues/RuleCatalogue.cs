@@ -70,6 +70,9 @@ public sealed class RuleCatalogue
     /// <summary>Every limit.</summary>
     public LimitBook Limits { get; }
 
+    /// <summary>How well the figures of the shipped limits are known.</summary>
+    public LimitKnowledge Known => field ??= new LimitKnowledge(Limits.Definitions, [.. All.Select(rule => rule.Info)]);
+
     /// <summary>Every law and standard cited.</summary>
     public ReferenceBook References { get; }
 

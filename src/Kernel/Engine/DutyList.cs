@@ -113,7 +113,7 @@ internal static class DutyList
             Title = catalogue.DutyKinds[kind].Title,
             Weight = weight,
             State = state,
-            NotShown = notShown,
+            NotShown = notShown == weight ? null : notShown,
             Because = because,
             References = ReferencesOf(by, catalogue.References),
         };
