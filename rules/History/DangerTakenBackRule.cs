@@ -16,7 +16,7 @@ namespace Rules.History;
 [Why("An answer that names a danger also shows which value to leave out. If a record could simply be sent again without it, the danger would be gone from the paper and not from the house.")]
 [Serves(Part.HandleDanger)]
 [Uses(LimitIds.CoCo2Ratio, LimitIds.CoCo2RatioCeiling, LimitIds.CoPpm, LimitIds.FlueGasCo2, LimitIds.FlueGasO2, LimitIds.MaximumRateLoad)]
-[Coverage(Coverage.MayUnderReport, "an answer that was not stored is not known, nor one under another record id where engineer, day or hours differ, and a value made better step by step before any answer is not seen")]
+[Coverage(Coverage.MayUnderReport, "an answer that was not stored is not known, nor one under another record id, and a value made better step by step before any answer is not seen")]
 public sealed class DangerTakenBackRule : InferenceRule
 {
     private const string Withdrawn = "/work/withdrawn";

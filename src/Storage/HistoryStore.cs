@@ -15,10 +15,8 @@ public sealed class HistoryStore(Database database, IRecordLaw law)
     public const int MostVisits = 12;
 
     // One row of asked for each record. Of another maker's appliance with the same serial number the latest visit is enough. What the record
-    // corrects says nothing beside it; one of the same record id and day is no earlier visit, and what it said is not forgotten. Nor is what was said of
-    // the same visit under another record id: the same appliance or premises, day and engineer, at hours that overlap; what a record does not say of
-    // them tells no other visit. A word in place of a serial number is on many boilers, so with it only the same premises count.
-    // SQLite keeps the order of a cross join: else it reads all visits of the tenant for the records instead of some for each.
+    // corrects says nothing beside it; one of the same record id and day is no earlier visit, and what it said is not forgotten. A word in place of a
+    // serial number is on many boilers, so with it only the same premises count.
     private const string SelectOf = $"""
         SELECT p.asked AS Asked, p.evaluation_id AS EvaluationId, p.facts AS Facts, p.kind AS Kind, p.serial_number AS SerialNumber
         FROM (
@@ -30,32 +28,16 @@ public sealed class HistoryStore(Database database, IRecordLaw law)
                 UNION ALL
                 SELECT a.asked, v.evaluation_id, v.facts, v.finished_at, v.serial_number, '{SameVisit}' AS kind
                 FROM asked a JOIN visits v ON v.tenant = @tenant AND v.record_id = a.record_id AND v.finished_at >= a.day AND v.finished_at < a.next_day
-                WHERE {Counts}
-                UNION ALL
-                SELECT a.asked, v.evaluation_id, v.facts, v.finished_at, v.serial_number, '{SameVisit}' AS kind
-                FROM asked a CROSS JOIN visits v
-                WHERE v.tenant = @tenant AND v.serial_number = a.serial_number AND v.finished_at >= a.day AND v.finished_at < a.next_day
-                    AND a.is_numbered = 1 AND {IsSameVisit} AND {Counts}
-                UNION ALL
-                SELECT a.asked, v.evaluation_id, v.facts, v.finished_at, v.serial_number, '{SamePremises}' AS kind
-                FROM asked a CROSS JOIN visits v
-                WHERE v.tenant = @tenant AND v.premises_key = a.premises AND v.finished_at >= a.day AND v.finished_at < a.next_day
-                    AND a.premises <> '' AND NOT (a.is_numbered = 1 AND v.serial_number = a.serial_number) AND {IsSameVisit} AND {Counts}) k) p
+                WHERE {Counts}) k) p
         WHERE p.place <= CASE WHEN p.kind = '{OtherMaker}' THEN 1 ELSE @MostVisits END
         ORDER BY p.asked, p.kind DESC, p.place
         """;
 
     private const string Counts = "v.known_at <= @knownAt AND (v.replaced_at IS NULL OR v.replaced_at > @knownAt) AND v.evaluation_id <> a.supersedes";
 
-    private const string IsSameVisit = """
-        v.record_id <> a.record_id AND (a.engineer = '' OR v.engineer_key IS NULL OR v.engineer_key IN ('', a.engineer))
-            AND (v.started_at IS NULL OR v.started_at <= a.finished_at) AND v.finished_at >= a.started_at
-        """;
-
     private const string OtherMaker = "anotherMaker";
     private const string SameMaker = "earlier";
     private const string SameVisit = "sameRecord";
-    private const string SamePremises = "samePremises";
 
     private readonly StoredVisits _visits = new(database);
 

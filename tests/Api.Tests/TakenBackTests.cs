@@ -45,37 +45,6 @@ public sealed class TakenBackTests(ServiceInProcess service) : IClassFixture<Ser
         }
     }
 
-    /// <summary>The same appliance or premises, day, engineer and hours are the same visit, whatever the record is called.</summary>
-    [Fact]
-    public async Task Nor_under_another_record_id()
-    {
-        await Post("W-6", At("P-W-6", LooseFlue));
-        IsHeld(await Post("W-6", At("P-W-6", node => node["recordId"] = "W-6-again")));
-        // Another engineer's visit, a boiler without a number in another home, and the boiler next to it.
-        Action<JsonNode>[] others =
-        [
-            node => node["engineer"]!["licenceNumber"] = "7009999",
-            node => (node["premises"]!["reference"], node["appliance"]!["serialNumber"]) = ("P-W-7", "unknown"),
-            node => node["appliance"]!["serialNumber"] = "W-6-next-to-it",
-        ];
-        foreach (var (number, change) in others.Index())
-        {
-            var other = await Post("W-6", At("P-W-6", node =>
-            {
-                node["recordId"] = $"W-6-other-{number}";
-                change(node);
-            }));
-            Assert.DoesNotContain("danger-taken-back", other["closing"]!["blockedBy"]!.AsArray().Select(one => one.Text()));
-        }
-
-        // What is held is a danger itself, so these come last.
-        foreach (var serial in (string?[])["unknown", "n/a", "0", null])
-        {
-            var said = await Post("W-6", At("P-W-6", node => (node["recordId"], node["appliance"]!["serialNumber"]) = ($"W-6-{serial}", serial)));
-            Assert.Contains("danger-taken-back", said["closing"]!["blockedBy"]!.AsArray().Select(one => one.Text()));
-        }
-    }
-
     [Fact]
     public async Task Nor_by_stating_the_visit_before()
     {
@@ -117,12 +86,6 @@ public sealed class TakenBackTests(ServiceInProcess service) : IClassFixture<Ser
     }
 
     private static void LooseFlue(JsonNode node) => node["flue"]!["supportsOk"] = false;
-
-    private static Action<JsonNode> At(string premises, Action<JsonNode> change) => node =>
-    {
-        node["premises"]!["reference"] = premises;
-        change(node);
-    };
 
     private static void Set(JsonNode node, string serial, Action<JsonNode> change)
     {

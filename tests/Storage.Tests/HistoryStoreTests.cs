@@ -120,34 +120,6 @@ public sealed class HistoryStoreTests : IDisposable
             [.. (await store.Find([record]))[0].SaidBefore.SelectMany(answer => answer.Dangers).Select(danger => danger.RuleId)];
     }
 
-    /// <summary>A visit is known again by the appliance or the premises, the day, the engineer and its hours, whatever its record is called.</summary>
-    [Theory]
-    [InlineData("sqlite")]
-    [PostgreSql]
-    public async Task What_was_said_of_the_same_visit_under_another_record_id_is_not_forgotten(string kind)
-    {
-        var store = new Shelf(_scratch.Open(kind));
-        await store.Save("a", "2026-09-14T10:25:00Z", withLooseFlueSince: new DateTimeOffset(2026, 9, 14, 9, 30, 0, TimeSpan.Zero), premises: "P-1", engineer: "700");
-
-        bool[] same =
-        [
-            await IsTold(engineer: "700", startedAt: "2026-09-14T09:30:00Z"), await IsTold(), await IsTold(maker: "Another"), await IsTold(serial: "", premises: "p-1 "), await IsTold(serial: "n/a", premises: "P-1"),
-            await IsTold(serial: "qb 1", premises: "P-1"), await IsTold(finishedAt: "2026-09-14T09:45:00Z", startedAt: "2026-09-14T09:00:00Z"),
-        ];
-        Assert.All(same, Assert.True);
-
-        // By another engineer, before or after it, on another day, of another boiler in the house or of a boiler elsewhere.
-        bool[] others =
-        [
-            await IsTold(engineer: "701"), await IsTold(finishedAt: "2026-09-14T09:00:00Z"), await IsTold(startedAt: "2026-09-14T10:40:00Z", finishedAt: "2026-09-14T11:00:00Z"), await IsTold(finishedAt: "2026-09-15T10:25:00Z"),
-            await IsTold(serial: "QB-2", premises: "P-1"), await IsTold(serial: "", premises: "P-2"), await IsTold(serial: "", maker: "Another", premises: "P-1"), await IsTold(serial: "unknown"),
-        ];
-        Assert.All(others, Assert.False);
-
-        async Task<bool> IsTold(string finishedAt = "2026-09-14T10:25:00Z", string? maker = "Quillback", string serial = "QB-1", string? premises = null, string? engineer = null, string? startedAt = null) =>
-            (await store.Find([Record("b", finishedAt, maker: maker, serial: serial, premises: premises, engineer: engineer, startedAt: startedAt)]))[0].SaidBefore.Count == 1;
-    }
-
     /// <summary>"Unknown" is on many boilers: with a word in place of the serial number a visit is of this one only in the same premises.</summary>
     [Theory]
     [InlineData("sqlite")]

@@ -1,7 +1,7 @@
 -- The list of evaluations. changed: the number of the journal's last entry about an evaluation; absent until that is made. replaced_by: the
 -- evaluation that counts in its place, where that is known. outcome, closing, closes_as, job_type as the evaluation and its record give them.
--- Where a visit was, by whom, and when it began: by that it is known again under another record id or without its serial number; engineer_key
--- and premises_key as they are compared, empty where the record does not say. All absent of what was stored before, until it is read.
+-- Where a visit was, by whom, and when it began; engineer_key and premises_key as they are compared, empty where the
+-- record does not say. All absent of what was stored before, until it is read.
 ALTER TABLE visits ADD COLUMN changed BIGINT;
 ALTER TABLE visits ADD COLUMN replaced_by $text$;
 ALTER TABLE visits ADD COLUMN outcome $text$;
